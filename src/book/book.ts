@@ -1,0 +1,169 @@
+// The book: everything that follows from the records at a date. Views read it; nothing writes it after it is made.
+import type { Figure } from '../figure/figure.ts';
+import type { Place, Problem } from '../problem/problem.ts';
+import type { Day } from '../quantity/day.ts';
+import type { Money } from '../quantity/money.ts';
+import type { Content, HoldPoint, Check, Procedure } from '../records/content-model.ts';
+import type { Fastener, Job, Limit, MoneyEntry, PartEntry, Photo, Records, ServiceLine, Setting, Value, WorkEntry } from '../records/model.ts';
+
+/** Distance of the machine on a day, over its instrument periods. */
+export interface DistanceAt {
+  readonly day: Day;
+  readonly job?: string;
+  /** As on the clock that day. */
+  readonly clock?: Figure<'distance ridden'>;
+  /** The machine's own distance; absent when not known. */
+  readonly machine?: Figure<'distance ridden'>;
+}
+
+export interface Odometer {
+  readonly readings: readonly DistanceAt[];
+  readonly now: DistanceAt;
+  /** `actual`, `exceeds mechanical limit` or `not actual`, with the reason in a sentence. */
+  readonly statement: { readonly word: 'actual' | 'exceeds mechanical limit' | 'not actual'; readonly why: string };
+  /** Interpolated between readings; undefined outside what is known. */
+  readonly machineAt: (day: Day) => Figure<'distance ridden'> | undefined;
+}
+
+export interface OpenLine {
+  readonly state: 'off' | 'loose' | 'empty' | 'disconnected' | 'open' | 'sent out' | 'temporary';
+  readonly entry: WorkEntry;
+  readonly job: Job;
+  readonly since: Day;
+}
+export interface ClosedLine extends OpenLine {
+  readonly by: WorkEntry;
+  readonly byJob: Job;
+}
+export interface BagLine {
+  readonly bag: string;
+  readonly contents: readonly OpenLine[];
+  readonly emptied: boolean;
+}
+export interface OffBook {
+  readonly open: readonly OpenLine[];
+  readonly closed: readonly ClosedLine[];
+  readonly bags: readonly BagLine[];
+  /** Free words of the newest job that left something. */
+  readonly stateLeft: readonly { readonly job: Job; readonly text: string }[];
+  readonly next?: { readonly job: Job; readonly text: string };
+}
+
+export interface SeriesPoint {
+  readonly day: Day;
+  readonly job: Job;
+  readonly side: 'found' | 'left';
+  readonly position: string;
+  readonly value: Value;
+  readonly condition: readonly string[];
+  readonly instrument?: string;
+  readonly machineDistance?: Figure<'distance ridden'>;
+  /** Replaced by a later correction: printed struck through, never computed with. */
+  readonly corrected?: { readonly by: Job; readonly why: string };
+  readonly verdict?: Verdict;
+  readonly at: Place;
+}
+export interface Series {
+  readonly item: string;
+  readonly name: string;
+  /** Limit in force (after repairs). */
+  readonly limit?: Limit;
+  readonly setting?: Setting;
+  readonly basis: readonly { readonly from: Day; readonly what: string }[];
+  readonly points: readonly SeriesPoint[];
+}
+export type Verdict = 'within standard' | 'worn, usable' | 'past the limit' | 'too close to call with this instrument' | 'no limit known';
+
+export type DueState = 'overdue' | 'due' | 'coming' | 'not due' | 'not known' | 'at its limit' | 'done once';
+export interface DueLine {
+  readonly service: ServiceLine;
+  readonly state: DueState;
+  readonly lastDone?: { readonly job: Job; readonly day: Day; readonly machineDistance?: Figure<'distance ridden'> };
+  readonly dueDay?: Day;
+  readonly dueAt?: Figure<'distance ridden'>;
+  /** Shown on the clock fitted now. */
+  readonly dueOnClock?: Figure<'distance ridden'>;
+  readonly left?: { readonly days?: number; readonly distance?: Figure<'distance ridden'> };
+  /** Which bound comes first, and why, in a sentence. */
+  readonly why: string;
+}
+
+export interface TorqueRow {
+  readonly fastener: Fastener;
+  /** Maker's value, general table (named), computed band, or none. */
+  readonly basis: 'maker' | 'computed' | 'none';
+  readonly value?: { readonly low: Figure<'torque'>; readonly high?: Figure<'torque'> };
+  readonly stages: readonly Figure<'torque'>[];
+  readonly changed?: { readonly now: string; readonly by: Job };
+  readonly note?: string;
+}
+
+export interface CheckState {
+  readonly check: Check;
+  readonly state: 'proved' | 'not proved' | 'undone' | 'not for this machine';
+  readonly by?: { readonly job: Job; readonly day: Day; readonly hand?: string; readonly checkedBy?: string; readonly value?: string };
+  readonly undoneBy?: { readonly job: Job; readonly what: string };
+  readonly why?: string;
+}
+export interface HoldState {
+  readonly point: HoldPoint;
+  readonly checks: readonly CheckState[];
+  readonly clear: boolean;
+}
+
+/** A planned job's blank, with what is known beside it. */
+export interface Blank {
+  readonly id: string;
+  readonly item: string;
+  readonly name: string;
+  readonly position: string;
+  readonly limit?: Limit;
+  readonly setting?: Setting;
+  readonly unit: string;
+  readonly last?: SeriesPoint;
+  readonly found?: Value;
+  readonly left?: Value;
+  readonly verdict?: Verdict;
+}
+export interface JobPlan {
+  readonly job: Job;
+  readonly procedures: readonly Procedure[];
+  readonly blanks: readonly Blank[];
+  readonly bagFrom: number;
+}
+
+export interface Costs {
+  readonly total: Money;
+  readonly byGroup: readonly { readonly group: string; readonly total: Money }[];
+  readonly byYear: readonly { readonly year: string; readonly total: Money }[];
+  readonly entries: readonly { readonly job: Job; readonly entry: MoneyEntry | PartEntry; readonly inOwn?: Money }[];
+  /** What the sum leaves out (a currency without a rate). */
+  readonly leftOut: readonly string[];
+  readonly limit?: Money;
+}
+
+/** The whole computed model of one machine. */
+export interface Book {
+  readonly records: Records;
+  readonly content: Content;
+  readonly today: Day;
+  readonly odometer: Odometer;
+  readonly off: OffBook;
+  readonly series: readonly Series[];
+  readonly due: readonly DueLine[];
+  readonly torque: readonly TorqueRow[];
+  readonly holds: readonly HoldState[];
+  readonly plans: readonly JobPlan[];
+  readonly costs: Costs;
+  readonly parts: readonly { readonly job: Job; readonly part: PartEntry }[];
+  readonly photos: readonly { readonly job: Job; readonly photo: Photo }[];
+  /** Things a person should look at, ordered by what can hurt. */
+  readonly queries: readonly Problem[];
+  readonly limits: ReadonlyMap<string, Limit>;
+  readonly fasteners: ReadonlyMap<string, Fastener>;
+  readonly settings: ReadonlyMap<string, Setting>;
+  readonly jobs: ReadonlyMap<string, Job>;
+  /** Newest date in the records, and a short fingerprint of all of them; printed on every sheet. */
+  readonly recordsDate: Day;
+  readonly recordsVersion: string;
+}

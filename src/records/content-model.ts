@@ -1,0 +1,104 @@
+// What content/ says, once read: the same for every machine. A machine folder may add, never take away.
+import type { Place } from '../problem/problem.ts';
+import type { Grade, Paper } from '../sheet/sheet.ts';
+import type { Features, ServiceLine } from './model.ts';
+
+/** Where a thing applies; an absent key does not restrict. `cylinders` is `one` or `more`. */
+export type Applies = { readonly [K in keyof Features]?: readonly string[] };
+
+export interface Caution {
+  readonly id: string;
+  readonly grade: Grade;
+  readonly line: string;
+  readonly at: Place;
+}
+
+export interface Step {
+  readonly do: string;
+  /** Parts that come off in this step; each gets an off and an on tick. */
+  readonly off: readonly string[];
+  readonly fasteners: readonly string[];
+  readonly wayRound?: string;
+  readonly bag: boolean;
+  readonly cautions: readonly string[];
+  readonly measure: readonly string[];
+  readonly set: readonly string[];
+  readonly note?: string;
+  readonly applies: Applies;
+}
+
+export interface Procedure {
+  readonly id: string;
+  readonly title: string;
+  readonly applies: Applies;
+  readonly before: readonly string[];
+  readonly cautions: readonly string[];
+  readonly tools: readonly string[];
+  readonly steps: readonly Step[];
+  readonly assembly: readonly Step[];
+  readonly measure: readonly string[];
+  readonly disturbs: readonly string[];
+  readonly minutes?: number;
+  readonly body: string;
+  readonly at: Place;
+}
+
+export interface Check {
+  readonly id: string;
+  readonly text: string;
+  readonly why: string;
+  readonly proof: 'look' | 'value' | 'photo' | 'done' | 'feel';
+  readonly unit?: string;
+  readonly undoneBy: readonly string[];
+  readonly caution?: string;
+  readonly applies: Applies;
+  readonly at: Place;
+}
+
+export interface HoldPoint {
+  readonly id: string;
+  readonly title: string;
+  readonly order: number;
+  readonly checks: readonly Check[];
+  readonly applies: Applies;
+  readonly at: Place;
+}
+
+/** One line of the no-start card: what is seen, what it means, the next cheap test. */
+export interface NoStartLine {
+  readonly group: 'spark' | 'fuel' | 'compression' | 'air';
+  readonly saw: string;
+  readonly means: string;
+  readonly next: string;
+  readonly caution?: string;
+  readonly applies: Applies;
+}
+
+export interface SheetDefinition {
+  readonly id: string;
+  readonly code: string;
+  readonly title: string;
+  /** What one sheet is made for: the machine, each planned job, each job, or a site page only. */
+  readonly per: 'machine' | 'planned job' | 'job';
+  readonly paper?: Paper;
+  readonly binding: 'left' | 'top';
+  readonly foot: 'none' | 'sign off';
+  readonly applies: Applies;
+  readonly views: readonly { readonly view: string; readonly options: Readonly<Record<string, string>>; readonly at: Place }[];
+  readonly on: readonly ('paper' | 'screen')[];
+  /** Section of the site's contents it is listed under. */
+  readonly section: string;
+  readonly at: Place;
+}
+
+export interface Content {
+  readonly cautions: ReadonlyMap<string, Caution>;
+  readonly procedures: ReadonlyMap<string, Procedure>;
+  readonly holdPoints: readonly HoldPoint[];
+  readonly schedules: readonly { readonly id: string; readonly title: string; readonly applies: Applies; readonly services: readonly ServiceLine[] }[];
+  readonly noStart: readonly NoStartLine[];
+  readonly sheets: readonly SheetDefinition[];
+  /** Pairs of words, UK first. */
+  readonly words: readonly { readonly uk: string; readonly us: string }[];
+  readonly pages: ReadonlyMap<string, { readonly title: string; readonly body: string }>;
+}

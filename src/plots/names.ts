@@ -1,0 +1,49 @@
+// The names of the series in lines above the field: mark, a piece of its line, name. One series alone needs none.
+import type { PlotBlock } from '../sheet/sheet.ts';
+import { labelSize, round, straight } from './axes.ts';
+import { dashes } from './dashes.ts';
+import type { Primitive } from './primitive.ts';
+import { textRoom } from './room.ts';
+import { markSize } from './series.ts';
+
+const key = 22;
+const gap = 14;
+const lineHeight = 13;
+
+export interface SeriesNames {
+  readonly drawn: readonly Primitive[];
+  readonly height: number;
+}
+
+/** Sets the names from left to right, on further lines where the width ends; `top` is the top of the first line. */
+export function seriesNames(series: PlotBlock['series'], width: number, top: number): SeriesNames {
+  if (series.length < 2) return { drawn: [], height: 0 };
+  const drawn: Primitive[] = [];
+  let x = 0;
+  let line = 0;
+  for (const one of series) {
+    const name = shortened(one.name, width - key);
+    const room = key + textRoom(name, labelSize);
+    if (x > 0 && x + room > width) {
+      x = 0;
+      line += 1;
+    }
+    const base = top + line * lineHeight + labelSize;
+    const middle = base - 3;
+    if (one.line !== 'none') {
+      const stroke = { ink: 'ink', width: 0.9, dash: dashes(one.line) } as const;
+      drawn.push({ kind: 'path', d: straight(x, middle, x + key - 5, middle), stroke });
+    }
+    drawn.push({ kind: 'dot', x: round(x + (key - 5) / 2), y: round(middle), size: markSize, mark: one.mark });
+    drawn.push({ kind: 'text', x: round(x + key), y: round(base), text: name, size: labelSize, anchor: 'start' });
+    x += room + gap;
+  }
+  return { drawn, height: (line + 1) * lineHeight };
+}
+
+/** A name cut to a width with a visible mark. */
+function shortened(name: string, width: number): string {
+  const most = Math.floor(width / (labelSize * 0.6));
+  const letters = Array.from(name);
+  return letters.length <= most ? name : letters.slice(0, Math.max(1, most - 1)).join('') + '…';
+}

@@ -1,0 +1,82 @@
+// One series of readings: its line in one of three patterns, its marks in one of four shapes, labels where there is room.
+import type { PlotBlock } from '../sheet/sheet.ts';
+import { at, labelSize, round, type Field } from './axes.ts';
+import { dashes } from './dashes.ts';
+import type { Primitive } from './primitive.ts';
+import { overlaps, textRoom, type Taken } from './room.ts';
+import type { Scale } from './scales.ts';
+
+type Series = PlotBlock['series'][number];
+
+export const markSize = 5;
+
+/** The line through the points in their order; none for fewer than two points. */
+export function seriesLine(series: Series, x: Scale, y: Scale): readonly Primitive[] {
+  const points = series.points.filter((point) => Number.isFinite(point.x) && Number.isFinite(point.y));
+  if (series.line === 'none' || points.length < 2) return [];
+  const d = 'M' + points.map((point) => at(x.place(point.x), y.place(point.y))).join('L');
+  return [{ kind: 'path', d, stroke: { ink: 'ink', width: 0.9, dash: dashes(series.line) } }];
+}
+
+/** One mark a point. */
+export function seriesMarks(series: Series, x: Scale, y: Scale): readonly Primitive[] {
+  return series.points
+    .filter((point) => Number.isFinite(point.x) && Number.isFinite(point.y))
+    .map((point) => ({
+      kind: 'dot' as const,
+      x: round(x.place(point.x)),
+      y: round(y.place(point.y)),
+      size: markSize,
+      mark: series.mark,
+      ...(point.label === undefined ? {} : { title: point.label }),
+    }));
+}
+
+/** Labels of points, above the mark or below it; a label without room is left out (the table has it). */
+export function pointLabels(
+  series: readonly Series[],
+  x: Scale,
+  y: Scale,
+  field: Field,
+  before: readonly Taken[],
+): readonly Primitive[] {
+  const taken: Taken[] = [...before];
+  const marks = series.flatMap((one) => one.points.map((point) => markRoom(x.place(point.x), y.place(point.y))));
+  const drawn: Primitive[] = [];
+  for (const point of series.flatMap((one) => one.points)) {
+    if (point.label === undefined || point.label === '') continue;
+    const free = labelRooms(point.label, x.place(point.x), y.place(point.y)).find(
+      (room) => inside(room, field) && ![...taken, ...marks].some((other) => overlaps(other, room)),
+    );
+    if (free === undefined) continue;
+    taken.push(free);
+    const middle = round((free.left + free.right) / 2);
+    drawn.push({
+      kind: 'text',
+      x: middle,
+      y: round(free.bottom - 2),
+      text: point.label,
+      size: labelSize,
+      anchor: 'middle',
+    });
+  }
+  return drawn;
+}
+
+function markRoom(x: number, y: number): Taken {
+  const half = markSize / 2;
+  return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+}
+
+function labelRooms(label: string, x: number, y: number): readonly Taken[] {
+  const half = textRoom(label, labelSize) / 2;
+  const above = y - markSize / 2 - 1;
+  const below = y + markSize / 2 + labelSize + 3;
+  return [above, below].map((bottom) => ({ left: x - half, right: x + half, top: bottom - labelSize - 2, bottom }));
+}
+
+function inside(room: Taken, field: Field): boolean {
+  return (
+    room.left >= field.left && room.right <= field.right + 6 && room.top >= field.top - 6 && room.bottom <= field.bottom
+  );
+}

@@ -1,0 +1,225 @@
+// The only place that reads records and content from the disk: a machine folder, a workshop of them, and the content beside this package.
+import { lstatSync, readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { fileTooLarge, linkBroken, linkOutside, notAMachine, notText, strayFile } from './problem/folder-problems.ts';
+import type { Outcome, Problem } from './problem/problem.ts';
+import type { Asset, SourceFile } from './source/files.ts';
+
+/** One machine's folder as it stands on the disk. `files` are in a fixed order, whatever order the disk lists them in. */
+export interface MachineFolder {
+  /** Absolute path of the folder, symbolic links resolved. */
+  readonly folder: string;
+  readonly name: string;
+  readonly files: readonly SourceFile[];
+  readonly assets: readonly Asset[];
+  /** Files of the workshop above that count for every machine in it; their `file` begins with `../`. */
+  readonly shared: readonly SourceFile[];
+  /** Everything that was looked at, for telling later whether anything changed. */
+  readonly stamps: readonly Stamp[];
+}
+
+/** Path relative to the machine folder, size in bytes, time of the last change in milliseconds. */
+export interface Stamp {
+  readonly file: string;
+  readonly size: number;
+  readonly modified: number;
+}
+
+/** A record is text that a person wrote; one that is larger than this is something else. */
+const largestRecord = 1_000_000;
+const deepest = 8;
+const utf8 = new TextDecoder('utf-8', { fatal: true });
+
+interface Found {
+  readonly records: readonly Entry[];
+  readonly assets: readonly Asset[];
+  readonly problems: readonly Problem[];
+}
+interface Entry {
+  readonly file: string;
+  readonly absolute: string;
+  readonly size: number;
+  readonly modified: number;
+}
+
+/** Reads one machine folder. The value is undefined only when it is not a machine folder at all. */
+export function readMachineFolder(path: string): Outcome<MachineFolder | undefined> {
+  const folder = realFolder(path);
+  if (folder === undefined) return { value: undefined, problems: [notAMachine(path)] };
+  if (!isFile(join(folder, 'machine.yaml'))) return { value: undefined, problems: [notAMachine(path)] };
+  const found = walk(folder);
+  const problems = [...found.problems];
+  const take = (entry: Entry): SourceFile[] => {
+    const read = readText(entry);
+    problems.push(...read.problems);
+    return read.value === undefined ? [] : [read.value];
+  };
+  const above = sharedEntries(folder);
+  const value: MachineFolder = {
+    folder,
+    name: basename(folder).normalize('NFC'),
+    files: found.records.flatMap(take),
+    assets: found.assets,
+    shared: above.flatMap(take),
+    stamps: [...found.records, ...above, ...found.assets].map(({ file, size, modified }) => ({ file, size, modified })),
+  };
+  return { value, problems };
+}
+
+/** Reads one file of a machine again, after a change; undefined when it has gone or cannot be taken. */
+export function readOneRecord(folder: string, file: string): Outcome<SourceFile | undefined> {
+  const entry = entryOf(folder, join(folder, file));
+  return entry === undefined || 'code' in entry ? { value: undefined, problems: [] } : readText(entry);
+}
+
+/** Stamps of everything in a machine folder without reading a byte of it. */
+export function stampsOf(folder: string): readonly Stamp[] {
+  const found = walk(folder);
+  return [...found.records, ...sharedEntries(folder), ...found.assets].map(({ file, size, modified }) => ({
+    file,
+    size,
+    modified,
+  }));
+}
+
+/** The machine folders at a path: itself, or the ones inside a workshop, by name. The value is empty when there are none. */
+export function findMachines(path: string): Outcome<readonly string[]> {
+  const folder = realFolder(path);
+  if (folder === undefined) return { value: [], problems: [notAMachine(path)] };
+  if (isFile(join(folder, 'machine.yaml'))) return { value: [folder], problems: [] };
+  const inside = readdirSync(folder, { withFileTypes: true })
+    .filter((each) => each.isDirectory() && isFile(join(folder, each.name, 'machine.yaml')))
+    .map((each) => join(folder, each.name));
+  if (inside.length === 0) return { value: [], problems: [notAMachine(path)] };
+  return { value: inside.sort(), problems: [] };
+}
+
+/** Every machine of a workshop (or the one machine, if the path is a machine), read. */
+export function readWorkshop(path: string): Outcome<readonly MachineFolder[]> {
+  const machines = findMachines(path);
+  const read = machines.value.map(readMachineFolder);
+  return {
+    value: read.flatMap((each) => (each.value === undefined ? [] : [each.value])),
+    problems: [...machines.problems, ...read.flatMap((each) => each.problems)],
+  };
+}
+
+/** The content that is the same for every machine: `content/` of this package, each file named from there. */
+export function readContentFolder(): readonly SourceFile[] {
+  const root = packageFolder();
+  return walkContent(join(root, 'content')).map((absolute) => ({
+    file: slashed(relative(root, absolute)),
+    text: readFileSync(absolute, 'utf8'),
+  }));
+}
+
+/** The folder of this package: two levels above `src/disk.ts` and above the compiled program alike. */
+export function packageFolder(): string {
+  return fileURLToPath(new URL('..', import.meta.url));
+}
+
+function walkContent(folder: string): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .sort(byName)
+    .flatMap((each) => {
+      const absolute = join(folder, each.name);
+      if (each.isDirectory()) return walkContent(absolute);
+      return /\.(md|ya?ml)$/.test(each.name) ? [absolute] : [];
+    });
+}
+
+/** All files that can matter, sorted; a link that leaves the folder is a problem, never followed. */
+function walk(folder: string): Found {
+  const records: Entry[] = [];
+  const assets: Asset[] = [];
+  const problems: Problem[] = [];
+  const visit = (at: string, depth: number): void => {
+    for (const each of readdirSync(at, { withFileTypes: true }).sort(byName)) {
+      if (each.name.startsWith('.') || each.name === 'node_modules') continue;
+      const absolute = join(at, each.name);
+      const file = named(folder, absolute);
+      if (each.isDirectory()) {
+        if (depth < deepest && isOurs(file)) visit(absolute, depth + 1);
+        continue;
+      }
+      if (!isOurs(file) && !isRecord(file) && !isStray(file)) continue;
+      const entry = entryOf(folder, absolute);
+      if (entry === undefined) continue;
+      if ('code' in entry) problems.push(entry);
+      else if (isRecord(file)) records.push(entry);
+      else if (isStray(file)) problems.push(strayFile(file));
+      else if (/^(photos|documents)\//.test(file)) assets.push(entry);
+    }
+  };
+  visit(folder, 0);
+  return { records, assets, problems };
+}
+
+/** Folders of a machine that are looked into; anything else in the folder is the owner's own. */
+function isOurs(file: string): boolean {
+  return /^(maker|jobs|photos|documents)(\/|$)/.test(file);
+}
+
+function isRecord(file: string): boolean {
+  return /^(machine|instruments)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
+}
+
+/** A text file where records are expected, under a name that is not read: most often a slip of the keyboard. */
+function isStray(file: string): boolean {
+  return /^(machine|instruments)\.yml$|^maker\/.+\.md$|^jobs\/.+\.(ya?ml|txt|markdown|MD)$/.test(file);
+}
+
+function entryOf(folder: string, absolute: string): Entry | Problem | undefined {
+  const file = named(folder, absolute);
+  const stat = statOf(absolute);
+  if (stat === undefined) return isLink(absolute) ? linkBroken(file) : undefined;
+  if (isLink(absolute) && !inside(folder, realpathSync(absolute))) return linkOutside(file);
+  if (!stat.isFile()) return undefined;
+  return { file, absolute, size: stat.size, modified: stat.mtimeMs };
+}
+
+/** Instruments kept in the workshop count for every machine in it. */
+function sharedEntries(folder: string): readonly Entry[] {
+  const above = dirname(folder);
+  if (isFile(join(above, 'machine.yaml'))) return [];
+  const entry = entryOf(above, join(above, 'instruments.yaml'));
+  if (entry === undefined || 'code' in entry) return [];
+  return [{ ...entry, file: `../${entry.file}` }];
+}
+
+function readText(entry: Entry): Outcome<SourceFile | undefined> {
+  if (entry.size > largestRecord) return { value: undefined, problems: [fileTooLarge(entry.file)] };
+  try {
+    return { value: { file: entry.file, text: utf8.decode(readFileSync(entry.absolute)) }, problems: [] };
+  } catch (cause) {
+    return { value: undefined, problems: [notText(entry.file, cause instanceof TypeError)] };
+  }
+}
+
+/** One name for one file on every system: forward slashes, composed letters. */
+function named(folder: string, absolute: string): string {
+  return slashed(relative(folder, absolute)).normalize('NFC');
+}
+function slashed(path: string): string {
+  return sep === '/' ? path : path.split(sep).join('/');
+}
+function byName(a: { readonly name: string }, b: { readonly name: string }): number {
+  return a.name < b.name ? -1 : 1;
+}
+function inside(folder: string, real: string): boolean {
+  return real === folder || real.startsWith(folder + sep);
+}
+function realFolder(path: string): string | undefined {
+  const stat = statOf(resolve(path));
+  return stat?.isDirectory() === true ? realpathSync(resolve(path)) : undefined;
+}
+function statOf(path: string): ReturnType<typeof statSync> | undefined {
+  return statSync(path, { throwIfNoEntry: false });
+}
+function isFile(path: string): boolean {
+  return statOf(path)?.isFile() === true;
+}
+function isLink(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true;
+}

@@ -1,0 +1,31 @@
+// The `yaml` package knows the place of every value but is nine times slower: it is loaded only for a file that has something to show.
+import { createRequire } from 'node:module';
+import type { Document, LineCounter } from 'yaml';
+
+type YamlPackage = typeof import('yaml');
+
+const require = createRequire(import.meta.url);
+
+/** Loads the package at the first call; a good folder never pays for it. */
+export function yamlPackage(): YamlPackage {
+  const loaded: YamlPackage = require('yaml');
+  return loaded;
+}
+
+/** A document with places; `lines` turns offsets into 1-based lines and columns of `text`. */
+export function parseWithPlaces(text: string): { document: Document; lines: LineCounter } {
+  const yaml = yamlPackage();
+  const lines = new yaml.LineCounter();
+  const document = yaml.parseDocument(text, {
+    lineCounter: lines,
+    version: '1.2',
+    schema: 'failsafe',
+    merge: false,
+    uniqueKeys: true,
+    strict: true,
+    stringKeys: true,
+    prettyErrors: false,
+    logLevel: 'silent',
+  });
+  return { document, lines };
+}

@@ -1,0 +1,115 @@
+// What is wrong with YAML, in the owner's words and with its place: broken text, and what records may not use.
+import type { ProblemCode } from '../problem/codes.ts';
+import type { Problem } from '../problem/problem.ts';
+import { parseWithPlaces, yamlPackage } from './slow-parser.ts';
+import { yamlTree, type YamlReading } from './yaml-tree.ts';
+
+interface Fault {
+  readonly code: ProblemCode;
+  readonly offset: number;
+  readonly message: string;
+  readonly hint: string;
+}
+
+const sayings: Readonly<Record<string, readonly [message: string, hint: string]>> = {
+  BAD_INDENT: [
+    'This line is not indented like the lines it belongs to.',
+    'Keys of one group begin in the same column.',
+  ],
+  BLOCK_AS_IMPLICIT_KEY: [
+    'There are two colons in this line, so it reads as a key inside a value.',
+    'Put text with a colon in it in quotes: "a: b".',
+  ],
+  BAD_SCALAR_START: ['A value cannot begin with this character.', 'Put the value in quotes.'],
+  MISSING_CHAR: ['A quote, bracket or brace is opened and never closed.', 'Close it, or put the text in quotes.'],
+  MULTILINE_IMPLICIT_KEY: [
+    'This line is neither `key: value` nor part of the value before it.',
+    'Put a colon and a space after the key, or indent the line under its key.',
+  ],
+};
+const otherwise = [
+  'The text here cannot be read as keys and values.',
+  'Write `key: value`, one a line; put text with : # [ ] { } or quotes in it in quotes.',
+] as const;
+
+/** The problems of YAML text that begins on `firstLine` of `file`. `first` is what the fast reader said of it. */
+export function yamlProblems(text: string, file: string, firstLine: number, first: YamlReading): readonly Problem[] {
+  if (!first.ok && first.reason === 'too deep') {
+    const at = { file, path: [], line: first.line + firstLine - 1, column: first.column };
+    const hint = 'A value in a record is at most a few lists and groups deep.';
+    return [
+      { code: 'yaml-too-deep', severity: 'problem', at, message: 'Lists or groups are nested too deeply.', hint },
+    ];
+  }
+  const { document, lines } = parseWithPlaces(text);
+  const faults = [...brokenText(document.errors), ...forbidden(text, document)].sort((a, b) => a.offset - b.offset);
+  if (faults.length === 0 && !first.ok) {
+    const at = { file, path: [], line: first.line + firstLine - 1, column: first.column };
+    return [{ code: 'yaml-broken', severity: 'problem', at, message: otherwise[0], hint: otherwise[1] }];
+  }
+  return faults.map((fault) => {
+    const { line, col } = lines.linePos(fault.offset);
+    const at = { file, path: [], line: line + firstLine - 1, column: Math.max(col, 1) };
+    return { code: fault.code, severity: 'problem' as const, at, message: fault.message, hint: fault.hint };
+  });
+}
+
+/** One broken place makes a parser stumble on, so only the first of these is told; tabs and double keys are all told. */
+function brokenText(
+  errors: readonly { readonly code: string; readonly pos: readonly [number, number] }[],
+): readonly Fault[] {
+  const tabs = errors.filter((e) => e.code === 'TAB_AS_INDENT');
+  const twice = errors.filter((e) => e.code === 'DUPLICATE_KEY');
+  const rest = errors.filter(
+    (e) => !tabs.includes(e) && !twice.includes(e) && e.code !== 'TAG_RESOLVE_FAILED' && e.code !== 'BAD_ALIAS',
+  );
+  return [
+    ...tabs.map((e) => ({
+      code: 'yaml-tab' as const,
+      offset: e.pos[0],
+      message: 'A tab is used to indent; tabs count differently in every editor.',
+      hint: 'Use spaces, two a step.',
+    })),
+    ...twice.map((e) => ({
+      code: 'yaml-key-twice' as const,
+      offset: e.pos[0],
+      message: 'This key is written twice in one group; which one counts cannot be known.',
+      hint: 'Keep one of the two.',
+    })),
+    ...(tabs.length > 0 ? [] : rest.slice(0, 1)).map((e) => {
+      const [message, hint] = sayings[e.code] ?? otherwise;
+      return { code: 'yaml-broken' as const, offset: e.pos[0], message, hint };
+    }),
+  ];
+}
+
+/** Anchors, aliases and tags: YAML allows them, a record has no use for them, and they hide what a value is. */
+function forbidden(text: string, document: ReturnType<typeof parseWithPlaces>['document']): readonly Fault[] {
+  const faults: Fault[] = [];
+  const add = (code: ProblemCode, mark: string, end: number, what: string): void => {
+    const offset = Math.max(text.lastIndexOf(mark, end), 0);
+    faults.push({
+      code,
+      offset,
+      message: what,
+      hint: `Write the value itself; if the text begins with ${mark}, put it in quotes.`,
+    });
+  };
+  yamlPackage().visit(document, {
+    Alias: (_key, node) =>
+      add('yaml-alias', '*', node.range?.[0] ?? 0, 'An alias (*name) stands here; records do not use them.'),
+    Node: (_key, node) => {
+      const end = node.range?.[0] ?? 0;
+      if ('anchor' in node && node.anchor !== undefined) {
+        add('yaml-anchor', '&', end, 'An anchor (&name) stands here; records do not use them.');
+      }
+      if (node.tag !== undefined) add('yaml-tag', '!', end, 'A tag (!name) stands here; records do not use them.');
+    },
+  });
+  return faults;
+}
+
+/** For texts that look as if they had anchors: the problems, if they do. */
+export function anchorProblems(text: string, file: string, firstLine: number): readonly Problem[] {
+  return yamlProblems(text, file, firstLine, yamlTree(text)).filter((p) => p.code !== 'yaml-broken');
+}

@@ -1,8 +1,18 @@
 // The only place that reads records and content from the disk: a machine folder, a workshop of them, and the content beside this package.
-import { lstatSync, readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import {
+  closeSync,
+  lstatSync,
+  openSync,
+  readFileSync,
+  readSync,
+  readdirSync,
+  realpathSync,
+  statSync,
+  type Stats,
+} from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { fileTooLarge, linkBroken, linkOutside, notAMachine, notText, strayFile } from './problem/folder-problems.ts';
+import { linkNotFollowed, notAMachine, notOpened, strayFile } from './problem/folder-problems.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Asset, SourceFile } from './source/files.ts';
 
@@ -26,21 +36,17 @@ export interface Stamp {
   readonly modified: number;
 }
 
-/** A record is text that a person wrote; one that is larger than this is something else. */
-const largestRecord = 1_000_000;
+/** More is never read of a record: enough for the reader of documents to see that it is over 1 MB of characters, whatever the script. */
+const mostBytes = 3_000_003;
 const deepest = 8;
-const utf8 = new TextDecoder('utf-8', { fatal: true });
 
 interface Found {
   readonly records: readonly Entry[];
   readonly assets: readonly Asset[];
   readonly problems: readonly Problem[];
 }
-interface Entry {
-  readonly file: string;
-  readonly absolute: string;
-  readonly size: number;
-  readonly modified: number;
+interface Entry extends Asset {
+  readonly link: boolean;
 }
 
 /** Reads one machine folder. The value is undefined only when it is not a machine folder at all. */
@@ -70,7 +76,7 @@ export function readMachineFolder(path: string): Outcome<MachineFolder | undefin
 /** Reads one file of a machine again, after a change; undefined when it has gone or cannot be taken. */
 export function readOneRecord(folder: string, file: string): Outcome<SourceFile | undefined> {
   const entry = entryOf(folder, join(folder, file));
-  return entry === undefined || 'code' in entry ? { value: undefined, problems: [] } : readText(entry);
+  return entry === undefined || entry.link ? { value: undefined, problems: [] } : readText(entry);
 }
 
 /** Stamps of everything in a machine folder without reading a byte of it. */
@@ -129,7 +135,7 @@ function walkContent(folder: string): readonly string[] {
     });
 }
 
-/** All files that can matter, sorted; a link that leaves the folder is a problem, never followed. */
+/** All files that can matter, sorted. A linked record is a problem; a linked photo is marked, for the record that names it to say so. */
 function walk(folder: string): Found {
   const records: Entry[] = [];
   const assets: Asset[] = [];
@@ -146,10 +152,10 @@ function walk(folder: string): Found {
       if (!isOurs(file) && !isRecord(file) && !isStray(file)) continue;
       const entry = entryOf(folder, absolute);
       if (entry === undefined) continue;
-      if ('code' in entry) problems.push(entry);
+      if (/^(photos|documents)\//.test(file)) assets.push(entry);
+      else if (entry.link) problems.push(linkNotFollowed(file));
       else if (isRecord(file)) records.push(entry);
       else if (isStray(file)) problems.push(strayFile(file));
-      else if (/^(photos|documents)\//.test(file)) assets.push(entry);
     }
   };
   visit(folder, 0);
@@ -170,13 +176,13 @@ function isStray(file: string): boolean {
   return /^(machine|instruments)\.yml$|^maker\/.+\.md$|^jobs\/.+\.(ya?ml|txt|markdown|MD)$/.test(file);
 }
 
-function entryOf(folder: string, absolute: string): Entry | Problem | undefined {
-  const file = named(folder, absolute);
-  const stat = statOf(absolute);
-  if (stat === undefined) return isLink(absolute) ? linkBroken(file) : undefined;
-  if (isLink(absolute) && !inside(folder, realpathSync(absolute))) return linkOutside(file);
-  if (!stat.isFile()) return undefined;
-  return { file, absolute, size: stat.size, modified: stat.mtimeMs };
+/** A file as it stands; links are told apart so that nobody follows them. */
+function entryOf(folder: string, absolute: string): Entry | undefined {
+  const stat = lstatSync(absolute, { throwIfNoEntry: false });
+  if (stat === undefined) return undefined;
+  const link = stat.isSymbolicLink();
+  if (!stat.isFile() && !link) return undefined;
+  return { file: named(folder, absolute), absolute, size: stat.size, modified: stat.mtimeMs, link };
 }
 
 /** Instruments kept in the workshop count for every machine in it. */
@@ -184,16 +190,27 @@ function sharedEntries(folder: string): readonly Entry[] {
   const above = dirname(folder);
   if (isFile(join(above, 'machine.yaml'))) return [];
   const entry = entryOf(above, join(above, 'instruments.yaml'));
-  if (entry === undefined || 'code' in entry) return [];
+  if (entry === undefined || entry.link) return [];
   return [{ ...entry, file: `../${entry.file}` }];
 }
 
 function readText(entry: Entry): Outcome<SourceFile | undefined> {
-  if (entry.size > largestRecord) return { value: undefined, problems: [fileTooLarge(entry.file)] };
   try {
-    return { value: { file: entry.file, text: utf8.decode(readFileSync(entry.absolute)) }, problems: [] };
-  } catch (cause) {
-    return { value: undefined, problems: [notText(entry.file, cause instanceof TypeError)] };
+    return { value: { file: entry.file, text: textOf(entry) }, problems: [] };
+  } catch {
+    return { value: undefined, problems: [notOpened(entry.file)] };
+  }
+}
+
+/** The text of a file; what is not UTF-8 comes as replacement characters, which the reader of documents points at. */
+function textOf(entry: Entry): string {
+  if (entry.size <= mostBytes) return readFileSync(entry.absolute, 'utf8');
+  const file = openSync(entry.absolute, 'r');
+  try {
+    const buffer = Buffer.alloc(mostBytes);
+    return buffer.toString('utf8', 0, readSync(file, buffer, 0, mostBytes, 0));
+  } finally {
+    closeSync(file);
   }
 }
 
@@ -207,19 +224,13 @@ function slashed(path: string): string {
 function byName(a: { readonly name: string }, b: { readonly name: string }): number {
   return a.name < b.name ? -1 : 1;
 }
-function inside(folder: string, real: string): boolean {
-  return real === folder || real.startsWith(folder + sep);
-}
 function realFolder(path: string): string | undefined {
   const stat = statOf(resolve(path));
   return stat?.isDirectory() === true ? realpathSync(resolve(path)) : undefined;
 }
-function statOf(path: string): ReturnType<typeof statSync> | undefined {
+function statOf(path: string): Stats | undefined {
   return statSync(path, { throwIfNoEntry: false });
 }
 function isFile(path: string): boolean {
   return statOf(path)?.isFile() === true;
-}
-function isLink(path: string): boolean {
-  return lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true;
 }

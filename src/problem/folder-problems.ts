@@ -11,41 +11,17 @@ export function notAMachine(path: string): Problem {
     'Give the folder that holds machine.yaml, or a folder of such folders.',
   );
 }
-export function linkOutside(file: string): Problem {
+export function linkNotFollowed(file: string): Problem {
   return whole(
     file,
-    'link-outside',
+    'link-not-followed',
     'problem',
-    'This is a symbolic link that leads out of the machine folder; it is not followed.',
-    'Copy the file itself into the folder.',
+    'This is a symbolic link, which could lead out of the machine folder; it is not followed.',
+    'Copy the file or folder itself to this place.',
   );
 }
-export function linkBroken(file: string): Problem {
-  return whole(
-    file,
-    'link-outside',
-    'problem',
-    'This is a symbolic link that leads nowhere.',
-    'Copy the file itself into the folder, or remove the link.',
-  );
-}
-export function fileTooLarge(file: string): Problem {
-  return whole(
-    file,
-    'record-too-large',
-    'problem',
-    'This file is over 1 MB, which is more than anybody writes; it was not read.',
-    'Keep pictures in photos/ and papers in documents/, and name them from the record.',
-  );
-}
-export function notText(file: string, encoding: boolean): Problem {
-  return whole(
-    file,
-    'file-not-text',
-    'problem',
-    encoding ? 'This file is not UTF-8 text.' : 'This file cannot be opened.',
-    encoding ? 'Save it as UTF-8 in your editor.' : 'Look whether you may read it.',
-  );
+export function notOpened(file: string): Problem {
+  return whole(file, 'file-not-opened', 'problem', 'This file cannot be opened.', 'Look whether you may read it.');
 }
 export function strayFile(file: string): Problem {
   return whole(

@@ -1,0 +1,111 @@
+// An output folder is built aside and swapped in whole: whoever looks, or whatever kills us, sees the old one or the new one.
+import {
+  chmodSync,
+  copyFileSync,
+  linkSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { hashOf } from './hash.ts';
+import { manifestFile, writeManifest, type LastBuild, type Manifest } from './manifest.ts';
+import { isUntouched } from './unchanged.ts';
+
+export interface Aside {
+  /** Folder that is written to, on the same disk as the output folder. */
+  readonly folder: string;
+  readonly out: string;
+  readonly last: LastBuild | undefined;
+  /** Files so far, with the hash of their text. */
+  readonly outputs: Map<string, string>;
+  /** How many files were written anew; the others were taken over. */
+  readonly written: string[];
+  readonly folders: Set<string>;
+}
+
+/** Begins a build aside. The process number in the name tells later runs whether this one still lives. */
+export function openAside(out: string, last: LastBuild | undefined): Aside {
+  mkdirSync(dirname(out), { recursive: true });
+  const folder = mkdtempSync(join(dirname(out), asidePrefix(out) + String(process.pid) + '-'));
+  // mkdtemp makes a folder that only its owner may enter, and the swap would keep it so.
+  chmodSync(folder, 0o755);
+  writeFileSync(join(folder, manifestFile), '{"unfinished":true}');
+  return { folder, out, last, outputs: new Map(), written: [], folders: new Set() };
+}
+
+/** What the names of folders aside begin with; see sweep.ts. */
+export function asidePrefix(out: string): string {
+  return `.${basename(out)}-`;
+}
+
+/** Takes a file over from the last build by a hard link (a copy where links cannot be); false when it is gone or was touched. */
+export function takeOver(aside: Aside, file: string): boolean {
+  if (aside.outputs.has(file)) return true;
+  const { last } = aside;
+  if (last === undefined || !isUntouched(last, file)) return false;
+  linkOrCopy(join(last.folder, file), pathFor(aside, file));
+  aside.outputs.set(file, last.manifest.outputs[file] ?? '');
+  return true;
+}
+
+/** Puts a text in place; equal to the last build's, it is taken over unwritten. */
+export function putText(aside: Aside, file: string, text: string): void {
+  const hash = hashOf(text);
+  if (aside.last?.manifest.outputs[file] === hash && takeOver(aside, file)) return;
+  writeFileSync(pathFor(aside, file), text);
+  aside.outputs.set(file, hash);
+  aside.written.push(file);
+}
+
+/** Puts a copy of a file of the package in place. */
+export function putCopy(aside: Aside, file: string, from: string): void {
+  const bytes = readFileSync(from);
+  const hash = hashOf(bytes);
+  if (aside.last?.manifest.outputs[file] === hash && takeOver(aside, file)) return;
+  writeFileSync(pathFor(aside, file), bytes);
+  aside.outputs.set(file, hash);
+  aside.written.push(file);
+}
+
+/** Path to write a file to whose bytes come piece by piece; its folder is made. Note it with `noteFile` when it is whole. */
+export function pathFor(aside: Aside, file: string): string {
+  const path = join(aside.folder, file);
+  const folder = dirname(path);
+  if (!aside.folders.has(folder)) mkdirSync(folder, { recursive: true });
+  aside.folders.add(folder);
+  return path;
+}
+
+/** Notes a file that somebody else wrote below the folder. */
+export function noteFile(aside: Aside, file: string): void {
+  aside.outputs.set(file, '');
+  aside.written.push(file);
+}
+
+/** Writes the manifest and swaps the folder in. Between the two renames the old folder stands beside it, and sweep.ts restores it. */
+export function swapIn(aside: Aside, manifest: Manifest): void {
+  writeManifest(aside.folder, manifest);
+  const old = `${aside.folder}-old`;
+  const had = statSync(aside.out, { throwIfNoEntry: false }) !== undefined;
+  if (had) renameSync(aside.out, old);
+  renameSync(aside.folder, aside.out);
+  if (had) rmSync(old, { recursive: true, force: true });
+}
+
+/** Gives a build up: the output folder stays as it was. */
+export function dropAside(aside: Aside): void {
+  rmSync(aside.folder, { recursive: true, force: true });
+}
+
+function linkOrCopy(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch {
+    copyFileSync(from, to);
+  }
+}

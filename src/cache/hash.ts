@@ -1,0 +1,12 @@
+// Short fingerprints of texts and of plain data.
+import { createHash } from 'node:crypto';
+
+/** 128 bits of SHA-256 as 32 hexadecimal digits: enough to tell texts apart. */
+export function hashOf(text: string | Uint8Array): string {
+  return createHash('sha256').update(text).digest('hex').slice(0, 32);
+}
+
+/** Fingerprint of plain readonly data; equal data written in the same order gives the same one. */
+export function hashOfData(...data: readonly unknown[]): string {
+  return hashOf(JSON.stringify(data));
+}

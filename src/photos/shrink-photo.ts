@@ -1,0 +1,46 @@
+// One photo into two small JPEGs, turned upright, with nothing of its metadata (no place, no camera).
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import type { Sharp, default as sharpFunction } from 'sharp';
+import { mostPixels } from './check-photo.ts';
+import { largeSide, smallSide } from './photo-names.ts';
+
+/** Pixel sizes of the two copies as written. */
+export interface PhotoSize {
+  readonly width: number;
+  readonly height: number;
+  readonly smallWidth: number;
+  readonly smallHeight: number;
+}
+
+/** Part of every photo's key: raise it when the settings below change. */
+export const shrinkSettings = 'jpeg 80, 1600 and 400, upright, no metadata, 1';
+
+let loaded: Promise<typeof sharpFunction> | undefined;
+
+/** Loads the decoder when first needed, with every loader shut but the three that are ours: it sniffs content, not names. */
+function decoder(): Promise<typeof sharpFunction> {
+  loaded ??= import('sharp').then(({ default: sharp }) => {
+    sharp.block({ operation: ['VipsForeignLoad'] });
+    sharp.unblock({ operation: ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsForeignLoadWebp'] });
+    sharp.cache(false);
+    sharp.concurrency(1);
+    return sharp;
+  });
+  return loaded;
+}
+
+/** Writes both copies; the small one is made from the large one, which saves a second decoding. Rejects when the photo is broken. */
+export async function shrinkPhoto(original: string, large: string, small: string): Promise<PhotoSize> {
+  const sharp = await decoder();
+  mkdirSync(dirname(large), { recursive: true });
+  mkdirSync(dirname(small), { recursive: true });
+  const upright = sharp(original, { limitInputPixels: mostPixels, failOn: 'error', sequentialRead: true }).autoOrient();
+  const first = await fit(upright, largeSide).flatten({ background: '#ffffff' }).jpeg({ quality: 80 }).toFile(large);
+  const second = await fit(sharp(large), smallSide).jpeg({ quality: 75 }).toFile(small);
+  return { width: first.width, height: first.height, smallWidth: second.width, smallHeight: second.height };
+}
+
+function fit(picture: Sharp, side: number): Sharp {
+  return picture.resize(side, side, { fit: 'inside', withoutEnlargement: true });
+}

@@ -87,7 +87,14 @@ export interface WrittenRange<D extends Dimension = Dimension> {
 
 /** Why a text is not a quantity; the place is added by whoever knows it. */
 export interface Refusal {
-  readonly code: 'number-unreadable' | 'number-ambiguous' | 'unit-missing' | 'unit-unknown' | 'unit-wrong' | 'date-unreadable' | 'money-unreadable';
+  readonly code:
+    | 'number-unreadable'
+    | 'number-ambiguous'
+    | 'unit-missing'
+    | 'unit-unknown'
+    | 'unit-wrong'
+    | 'date-unreadable'
+    | 'money-unreadable';
   readonly message: string;
   readonly hint?: string;
 }

@@ -55,6 +55,12 @@ function readCompound(text: string, find: Find): Read<Written> | undefined {
   return last === undefined ? undefined : written(total as Quantity, last.unit, last.decimals, text);
 }
 
+/** The text goes on after the digits in a way that no unit does: `6?.8 bar`, `1e3 mm`. */
+function notUnderstood(text: string): Read<Written> {
+  const read = readNumber(text);
+  return read.ok ? refuse('number-unreadable', `“${text}” is not a value with a unit`) : read;
+}
+
 function missingUnit(text: string, dimension: Dimension | undefined): Read<Written> {
   const message = `“${text}” has no unit`;
   if (dimension === undefined)
@@ -86,7 +92,7 @@ function read(text: string, find: Find, dimension: Dimension | undefined): Read<
   if (name === '' && dimension === 'ratio')
     return written(of(number.value.value, toOne), toOne, number.value.decimals, trimmed);
   if (name === '') return missingUnit(trimmed, dimension);
-  if (/^(?:[^\p{L}"'″′°µ%×]|e[+−-]?\d)/iu.test(name)) return readNumber(trimmed);
+  if (/^(?:[^\p{L}"'″′°µ%×]|e[+−-]?\d)/iu.test(name)) return notUnderstood(trimmed);
   const several = readCompound(trimmed, find);
   if (several !== undefined) return several;
   if (rangeForm.test(trimmed)) {

@@ -1,0 +1,51 @@
+// The program on one screen: files in; book, sheets, pages and problems out. No disk, no clock, no printer.
+import type { Book } from './book/book.ts';
+import { makeBook } from './book/make.ts';
+import { composePages, type PageSpec } from './compose/pages.ts';
+import { composeSheets } from './compose/sheets.ts';
+import type { Outcome, Problem } from './problem/problem.ts';
+import type { Day } from './quantity/day.ts';
+import type { Content } from './records/content-model.ts';
+import { readRecords } from './records/read.ts';
+import type { Paper, Sheet } from './sheet/sheet.ts';
+import type { Asset, SourceFile } from './source/files.ts';
+
+export interface BuildInput {
+  /** Records of one machine, in any order. */
+  readonly files: readonly SourceFile[];
+  /** Photos and papers beside them, by name only. */
+  readonly assets: readonly Asset[];
+  /** Files of the workshop that count for this machine. */
+  readonly shared: readonly SourceFile[];
+  /** What `readContent` made of the content folder. */
+  readonly content: Outcome<Content>;
+  readonly today: Day;
+  /** Paper of every sheet; without it, the machine's own. */
+  readonly paper?: Paper;
+}
+
+/** Everything that the printers need. */
+export interface Binder {
+  readonly book: Book;
+  readonly sheets: readonly Sheet[];
+  readonly pages: readonly PageSpec[];
+}
+
+/**
+ * Makes a binder as far as one can be made; undefined only when the machine itself cannot be read. Whoever prints it decides
+ * what to do about the problems: see `stops`.
+ */
+export function build(input: BuildInput): Outcome<Binder | undefined> {
+  const records = readRecords(input.files, input.assets, input.shared);
+  const before = [...input.content.problems, ...records.problems];
+  if (records.value === undefined) return { value: undefined, problems: before };
+  const book = makeBook(records.value, input.content.value, input.today);
+  const sheets = composeSheets(book, input.paper === undefined ? {} : { paper: input.paper });
+  const pages = composePages(book, sheets.value);
+  return { value: { book, sheets: sheets.value, pages }, problems: [...before, ...book.queries, ...sheets.problems] };
+}
+
+/** The problems that stop check and build; the rest are queries for a person to look at. */
+export function stops(problems: readonly Problem[]): readonly Problem[] {
+  return problems.filter((problem) => problem.severity === 'problem');
+}

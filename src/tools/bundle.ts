@@ -1,0 +1,58 @@
+// Compiles the program into dist/: one light file to start with, the rest in pieces that are loaded when first needed.
+import { build } from 'esbuild';
+import { chmodSync, readFileSync, readdirSync, rmSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Packages that stay packages: they carry native code or data files of their own, or load their own parts by name. */
+const external = ['@11ty/eleventy', '@11ty/eleventy/*', 'sharp', 'pdfkit', 'fontkit'];
+
+/** Packages that were written for `require` find it here. */
+const banner = `import { createRequire as createRequireForPackages } from 'node:module';
+const require = createRequireForPackages(import.meta.url);`;
+
+/** Writes the compiled program into a folder one level below the package. */
+export async function bundle(into: string): Promise<void> {
+  rmSync(into, { recursive: true, force: true });
+  await build({
+    absWorkingDir: root,
+    entryPoints: { splitpin: 'src/command/splitpin.ts' },
+    outdir: into,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20.19',
+    external,
+    banner: { js: banner },
+    define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
+    chunkNames: '[name]-[hash]',
+    legalComments: 'none',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    logLevel: 'warning',
+  });
+  chmodSync(join(into, 'splitpin.js'), 0o755);
+}
+
+/** A hash over every line that can change what is made: sources, content, templates, tables, and the versions of all packages. */
+function fingerprint(): string {
+  const hash = createHash('sha256');
+  for (const folder of ['src', 'content', 'templates', 'shared']) hashFolder(join(root, folder), hash);
+  hash.update(readFileSync(join(root, 'package-lock.json')));
+  return hash.digest('hex').slice(0, 32);
+}
+
+function hashFolder(folder: string, hash: ReturnType<typeof createHash>): void {
+  const inside = readdirSync(folder, { withFileTypes: true });
+  for (const each of inside.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    const path = join(folder, each.name);
+    if (each.isDirectory()) hashFolder(path, hash);
+    else hash.update(each.name).update(readFileSync(path));
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await bundle(resolve(root, process.argv[2] ?? 'dist'));

@@ -1,0 +1,132 @@
+// The report a person reads: every problem with file:line:column, the owner's own line, carets, and what to write instead.
+import type { Place, Problem } from './problem.ts';
+
+export interface Spot {
+  readonly line: number;
+  readonly column: number;
+  readonly length: number;
+}
+
+export interface ReportOptions {
+  readonly colour: boolean;
+}
+
+type TextOf = (file: string) => string | undefined;
+type Locate = (text: string, place: Place) => Spot;
+
+interface Found {
+  readonly problem: Problem;
+  readonly spot: Spot | undefined;
+  readonly text: string | undefined;
+}
+
+/** Longest piece of the owner's line that is shown; the rest is cut with an ellipsis. */
+const widest = 100;
+
+// Control characters, and those that turn the direction of writing or hide: never sent to a terminal as they are.
+const unseen = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]/g;
+
+/** Text from a record made harmless for a terminal: a tab becomes a space, other unseen characters their code point. */
+export function shown(text: string): string {
+  return text.replaceAll('\t', ' ').replace(unseen, (character) => {
+    const code = character.codePointAt(0) ?? 0;
+    return '<U+' + code.toString(16).toUpperCase().padStart(4, '0') + '>';
+  });
+}
+
+/** Columns that a shown text takes on a terminal, where East Asian wide characters take two and marks none. */
+function columnsOf(text: string): number {
+  let columns = 0;
+  for (const character of text) {
+    if (/\p{Mn}/u.test(character)) continue;
+    columns +=
+      /[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Extended_Pictographic}/u.test(
+        character,
+      )
+        ? 2
+        : 1;
+  }
+  return columns;
+}
+
+function paint(text: string, code: string, options: ReportOptions): string {
+  return options.colour ? '\u001b[' + code + 'm' + text + '\u001b[0m' : text;
+}
+
+function find(problem: Problem, textOf: TextOf, locate: Locate): Found {
+  const text = textOf(problem.at.file);
+  if (text === undefined) return { problem, text, spot: knownSpot(problem.at) };
+  if (problem.at.path.length === 0 && problem.at.line === undefined) return { problem, text, spot: undefined };
+  return { problem, text, spot: locate(text, problem.at) };
+}
+
+function knownSpot(place: Place): Spot | undefined {
+  if (place.line === undefined) return undefined;
+  return { line: place.line, column: place.column ?? 1, length: 1 };
+}
+
+function byPlace(a: Found, b: Found): number {
+  const files = a.problem.at.file;
+  if (files !== b.problem.at.file) return files < b.problem.at.file ? -1 : 1;
+  const line = (a.spot?.line ?? 0) - (b.spot?.line ?? 0);
+  if (line !== 0) return line;
+  const column = (a.spot?.column ?? 0) - (b.spot?.column ?? 0);
+  if (column !== 0) return column;
+  if (a.problem.code === b.problem.code) return 0;
+  return a.problem.code < b.problem.code ? -1 : 1;
+}
+
+function where(file: string, spot: Spot | undefined): string {
+  const name = shown(file);
+  return spot === undefined ? name : [name, spot.line, spot.column].join(':');
+}
+
+/** The owner's own line with carets under the value; a long line is shown from a little before it. */
+function frame(text: string, spot: Spot, options: ReportOptions): readonly string[] {
+  const line = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/)[spot.line - 1];
+  if (line === undefined) return [];
+  const at = Math.min(spot.column - 1, line.length);
+  const start = line.length <= widest ? 0 : Math.max(0, at - 30);
+  const before = (start > 0 ? '…' : '') + shown(line.slice(start, at));
+  const marked = shown(line.slice(at, Math.min(at + Math.max(1, spot.length), start + widest)));
+  const after = shown(line.slice(at + Math.max(1, spot.length), start + widest));
+  const cut = start + widest < line.length ? '…' : '';
+  const gutter = String(spot.line).padStart(5) + ' | ';
+  const carets = '^'.repeat(Math.max(1, columnsOf(marked)));
+  return [
+    gutter + before + marked + after + cut,
+    ' '.repeat(5) + ' | ' + ' '.repeat(columnsOf(before)) + paint(carets, '31', options),
+  ];
+}
+
+function entry(found: Found, textOf: TextOf, locate: Locate, options: ReportOptions): string {
+  const { problem, spot, text } = found;
+  const grade = problem.severity === 'query' ? ' (query)' : '';
+  const head =
+    paint(where(problem.at.file, spot), '1', options) + ' ' + problem.code + grade + ': ' + shown(problem.message);
+  const lines = [head, ...(text === undefined || spot === undefined ? [] : frame(text, spot, options))];
+  if (problem.hint !== undefined) lines.push('      ' + shown(problem.hint));
+  for (const other of problem.also ?? []) {
+    const otherText = textOf(other.at.file);
+    const otherSpot =
+      otherText === undefined || other.at.path.length === 0 ? knownSpot(other.at) : locate(otherText, other.at);
+    lines.push('      see ' + where(other.at.file, otherSpot) + ': ' + shown(other.message));
+  }
+  return lines.join('\n');
+}
+
+/**
+ * All problems as text, sorted by file, line, column and code; the same problem at the same place once. `textOf` gives the
+ * text of a file (undefined when it could not be read), `locate` the line and column of a place in it. Empty without
+ * problems.
+ */
+export function formatReport(
+  problems: readonly Problem[],
+  textOf: TextOf,
+  locate: Locate,
+  options: ReportOptions,
+): string {
+  const found = problems.map((problem) => find(problem, textOf, locate)).toSorted(byPlace);
+  const entries = found.map((one) => entry(one, textOf, locate, options));
+  return [...new Set(entries)].join('\n\n');
+}

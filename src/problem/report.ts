@@ -24,7 +24,7 @@ interface Found {
 const widest = 100;
 
 // Control characters, and those that turn the direction of writing or hide: never sent to a terminal as they are.
-const unseen = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]/g;
+const unseen = /[\p{Cc}\p{Cf}\u2028\u2029]/gu;
 
 /** Text from a record made harmless for a terminal: a tab becomes a space, other unseen characters their code point. */
 export function shown(text: string): string {

@@ -1,0 +1,47 @@
+// Table cells and the boxes in them. Boxes and ticks are drawn by the stylesheet, never typed.
+import type { Cell, Column } from '../sheet/sheet.ts';
+import { escapeHtml } from './escape.ts';
+import type { Scope } from './scope.ts';
+import { textHtml } from './text-html.ts';
+
+/** The cells of one row as `td` elements; a column's alignment is a class. */
+export function cellsHtml(cells: readonly Cell[], columns: readonly Column[], scope: Scope): string {
+  let html = '';
+  let index = 0;
+  for (const cell of cells) {
+    html += cellHtml(cell, columns[index]?.align, scope);
+    index += 1;
+  }
+  return html;
+}
+
+function cellHtml(cell: Cell, align: Column['align'], scope: Scope): string {
+  const text = cell.text === undefined ? '' : textHtml(cell.text, scope);
+  const aligned = align === undefined || align === 'left' ? '' : align;
+  const classes = cell.big === true ? `${aligned} big`.trim() : aligned;
+  const inside = cell.box === undefined ? text : boxHtml(cell, text);
+  return classes === '' ? `<td>${inside}</td>` : `<td class="${classes}">${inside}</td>`;
+}
+
+function boxHtml(cell: Cell, text: string): string {
+  if (cell.box === 'tick') return tickHtml(cell.done === true) + (text === '' ? '' : ` ${text}`);
+  if (cell.box === 'line') return `<span class="line">${text}</span>`;
+  return writeHtml(text, cell.unit);
+}
+
+/** A tick box. It is named for who cannot see it. */
+export function tickHtml(done: boolean): string {
+  return done
+    ? '<span class="tick done" role="img" aria-label="ticked"></span>'
+    : '<span class="tick" role="img" aria-label="to tick"></span>';
+}
+
+/** A box to write one number in, with what is already written (HTML), and the unit behind it. */
+export function writeHtml(text: string, unit: string | undefined): string {
+  const box =
+    text === ''
+      ? '<span class="write" role="img" aria-label="to fill in"></span>'
+      : `<span class="write">${text}</span>`;
+  const behind = unit === undefined || unit === '' ? '' : ` <span class="unit">${escapeHtml(unit)}</span>`;
+  return `<span class="blank">${box}${behind}</span>`;
+}

@@ -1,0 +1,82 @@
+// The template engine: every template compiled once, and the filters with which templates set what is ready to print.
+import nunjucks from 'nunjucks';
+import type { BlankRow, Block, CardsBlock, Column, GridBlock, Page } from '../sheet/sheet.ts';
+import type { Paragraph, PhotoBlock, PlotBlock, Row, Text } from '../sheet/sheet.ts';
+import { columnsInUse, withWhat } from './blank-columns.ts';
+import { cardShape } from './card-shape.ts';
+import { tickHtml, writeHtml } from './cell-html.ts';
+import { escapeHtml } from './escape.ts';
+import { photoHtml } from './photo-html.ts';
+import { plotSvg } from './plot-svg.ts';
+import { proseHtml } from './prose-html.ts';
+import type { Scope } from './scope.ts';
+import { squareCodeSvg } from './square-code.ts';
+import { gridRowsHtml, headsHtml, rowsHtml } from './table-html.ts';
+import { templateOptions } from './template-options.ts';
+import { templateLoader } from './template-source.ts';
+import { textHtml } from './text-html.ts';
+
+/** What a filter is called on: the context of the template it stands in. */
+interface Asking {
+  readonly ctx: { readonly scope: Scope };
+}
+
+const engine = new nunjucks.Environment(templateLoader(), templateOptions);
+const templates = new Map<string, nunjucks.Template>();
+
+/** Renders one of the files in templates/; a value that is missing throws, for that is a fault of a template. */
+export function renderTemplate(name: string, context: object): string {
+  let template = templates.get(name);
+  if (template === undefined) {
+    template = engine.getTemplate(name, true);
+    templates.set(name, template);
+  }
+  return template.render(context);
+}
+
+/** Renders blocks one after the other, each with the template of its type. */
+export function blocksHtml(blocks: readonly Block[], scope: Scope): string {
+  let html = '';
+  for (const block of blocks) html += renderTemplate(`blocks/${block.type}.njk`, { block, scope });
+  return html;
+}
+
+function contentsHtml(page: Page, scope: Scope): string {
+  return renderTemplate('contents.njk', { lines: scope.site.contents, page, scope });
+}
+
+/** Registers a filter whose result is HTML, made from a value and the scope of the page. */
+function html<Value>(name: string, make: (value: Value, scope: Scope) => string): void {
+  engine.addFilter(name, function (this: Asking, value: Value) {
+    return new nunjucks.runtime.SafeString(make(value, this.ctx.scope));
+  });
+}
+
+/** Registers a filter whose result is a plain value. */
+function plain<Value, Result>(name: string, make: (value: Value, scope: Scope) => Result): void {
+  engine.addFilter(name, function (this: Asking, value: Value) {
+    return make(value, this.ctx.scope);
+  });
+}
+
+html<readonly Block[]>('blocks', blocksHtml);
+html<Page>('contents', contentsHtml);
+html<Text>('text', textHtml);
+html<readonly Paragraph[]>('prose', proseHtml);
+html<PhotoBlock>('photo', photoHtml);
+html<PlotBlock>('plot', plotSvg);
+html<string>('squareCode', squareCodeSvg);
+html<GridBlock>('gridRows', gridRowsHtml);
+html<readonly Column[]>('heads', headsHtml);
+html<boolean | undefined>('tick', (done) => tickHtml(done === true));
+plain<string, string>('href', (file, scope) => scope.href(file));
+plain<number, number>('headingLevel', (level, scope) => scope.headingLevel(level));
+plain<readonly BlankRow[], object>('columnsInUse', columnsInUse);
+plain<BlankRow, string>('withWhat', withWhat);
+plain<CardsBlock['size'], string>('cardShape', cardShape);
+engine.addFilter('rows', function (this: Asking, rows: readonly Row[], columns: readonly Column[]) {
+  return new nunjucks.runtime.SafeString(rowsHtml(rows, columns, this.ctx.scope));
+});
+engine.addFilter('write', (text: string, unit: string | undefined) => {
+  return new nunjucks.runtime.SafeString(writeHtml(escapeHtml(text), unit));
+});

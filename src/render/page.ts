@@ -1,0 +1,15 @@
+// One page of the site: its blocks in the site's frame.
+import type { Page } from '../sheet/sheet.ts';
+import { renderTemplate } from './engine.ts';
+import { pageScope } from './scope.ts';
+import type { SiteFrame, SitePage } from './site-frame.ts';
+
+/** The whole HTML of a page. Pure: the same page and frame give the same text. */
+export function renderPage(page: Page, site: SiteFrame): string {
+  return renderTemplate('page.njk', { page, site, scope: pageScope(site, page.file) });
+}
+
+/** Makes and renders one page of a list, without the site generator: for a page that changed while it is being served. */
+export function renderOne(spec: SitePage, site: SiteFrame): { readonly file: string; readonly content: string } {
+  return { file: spec.file, content: renderPage(spec.make(), site) };
+}

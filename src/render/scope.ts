@@ -1,0 +1,32 @@
+// What the drawing of one page needs to know besides its blocks: where the page stands, and how deep its headings are.
+import type { SiteFrame } from './site-frame.ts';
+import { relativeHref } from './href.ts';
+
+export interface Scope {
+  readonly site: SiteFrame;
+  /** Relative address of a file below the output folder. */
+  readonly href: (file: string) => string;
+  /** Relative address that a reference leads to; undefined when it leads nowhere, and then only its text is shown. */
+  readonly link: (reference: string) => string | undefined;
+  /** Level to set a heading at, given the level it asks for, so that no level is skipped on the page. */
+  readonly headingLevel: (wanted: number) => number;
+  /** Counts up from 1 on each page: for ids that the blocks do not bring. */
+  readonly nextNumber: () => number;
+}
+
+/** A fresh scope for one drawing of the page `file`. The title of the page is its heading of level 1. */
+export function pageScope(site: SiteFrame, file: string): Scope {
+  let level = 1;
+  let count = 0;
+  const href = (target: string) => relativeHref(file, target);
+  return {
+    site,
+    href,
+    link: (reference) => {
+      const target = site.targetOf(reference);
+      return target === undefined ? undefined : href(target);
+    },
+    headingLevel: (wanted) => (level = Math.min(wanted, level + 1)),
+    nextNumber: () => (count += 1),
+  };
+}

@@ -1,0 +1,91 @@
+// What every page of one binder's site has in common: whose binder it is, its contents, and where references lead.
+import type { Page } from '../sheet/sheet.ts';
+
+/** A page that can be made alone, when it is wanted (the same shape as compose's PageSpec). */
+export interface SitePage {
+  readonly file: string;
+  readonly title: string;
+  readonly section: string;
+  readonly make: () => Page;
+}
+
+/** One line of the site's contents. */
+export interface ContentsLine {
+  readonly title: string;
+  readonly file: string;
+  /** Pages of this section mark the line as current. */
+  readonly section: string;
+}
+
+/** A photo as the site carries it: both files lie below the output folder; the size is that of the large one, in pixels. */
+export interface SitePhoto {
+  readonly large: string;
+  readonly small: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface SiteFrame {
+  readonly machine: string;
+  /** Last characters of the frame number; empty when it is not known. */
+  readonly frame: string;
+  readonly language: 'en-GB' | 'en-US';
+  /** Newest date in the records and the fingerprint of all of them, ready to print. */
+  readonly recordsDate: string;
+  readonly recordsVersion: string;
+  readonly contents: readonly ContentsLine[];
+  /** Turns `job:…`, `sheet:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
+  readonly targetOf: (reference: string) => string | undefined;
+  readonly photoOf: (file: string) => SitePhoto | undefined;
+  /** Script of the local server that reloads the page; absent from a built site. */
+  readonly live?: string;
+}
+
+/** The facts that a frame is made from; `contents` is the first page of every section unless given. */
+export interface FrameFacts {
+  readonly machine: string;
+  readonly frame: string;
+  readonly language: 'en-GB' | 'en-US';
+  readonly recordsDate: string;
+  readonly recordsVersion: string;
+  readonly photoOf?: (file: string) => SitePhoto | undefined;
+  readonly contents?: readonly ContentsLine[];
+  readonly live?: string;
+}
+
+type PageName = Pick<SitePage, 'file' | 'title' | 'section'>;
+
+/** Makes the frame of a site from the list of its pages. */
+export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFrame {
+  const files = new Set(pages.map((page) => page.file));
+  return {
+    ...facts,
+    contents: facts.contents ?? firstOfEachSection(pages),
+    photoOf: facts.photoOf ?? (() => undefined),
+    targetOf: (reference) => targetAmong(files, reference),
+  };
+}
+
+function firstOfEachSection(pages: readonly PageName[]): readonly ContentsLine[] {
+  const lines = new Map<string, ContentsLine>();
+  for (const page of pages) {
+    if (!lines.has(page.section))
+      lines.set(page.section, { title: page.title, file: page.file, section: page.section });
+  }
+  return [...lines.values()];
+}
+
+/** Where pages of each kind of reference may lie, in order of preference; `#` begins a fragment. */
+const homes: Readonly<Record<string, readonly ((id: string) => string)[]>> = {
+  job: [(id) => `jobs/${id}.html`],
+  sheet: [(id) => `sheets/${id}.html`],
+  working: [(id) => `workings/${id}.html`, (id) => `workings.html#${id}`],
+  page: [(id) => id, (id) => `${id}.html`],
+};
+
+function targetAmong(files: ReadonlySet<string>, reference: string): string | undefined {
+  const colon = reference.indexOf(':');
+  const id = reference.slice(colon + 1);
+  const candidates = (homes[reference.slice(0, colon)] ?? []).map((home) => home(id));
+  return candidates.find((candidate) => files.has(candidate.split('#')[0] ?? ''));
+}

@@ -1,0 +1,42 @@
+// A square code as one SVG path: each run of dark modules is one rectangle.
+import { createRequire } from 'node:module';
+import type { create as createCode } from 'qrcode';
+import { escapeHtml } from './escape.ts';
+
+/** Quiet modules that a reader needs on each side. */
+const quiet = 4;
+
+// Loaded when the first code is drawn: most pages have none.
+const require = createRequire(import.meta.url);
+
+/** The SVG of a square code for `text`, error correction level M. Dark on a white ground in either colour scheme. */
+export function squareCodeSvg(text: string): string {
+  const { create }: { create: typeof createCode } = require('qrcode');
+  const { modules } = create(text, { errorCorrectionLevel: 'M' });
+  const side = modules.size + 2 * quiet;
+  let path = '';
+  for (let row = 0; row < modules.size; row += 1) path += rowPath(modules, row);
+  return (
+    `<svg class="square-code" viewBox="0 0 ${side} ${side}" role="img" aria-label="${escapeHtml(`Square code: ${text}`)}">` +
+    `<path class="ground" d="M0 0h${side}v${side}h-${side}z"/><path class="dark" d="${path}"/></svg>`
+  );
+}
+
+interface Modules {
+  readonly size: number;
+  get(row: number, column: number): number | boolean;
+}
+
+function rowPath(modules: Modules, row: number): string {
+  let path = '';
+  let from = -1;
+  for (let column = 0; column <= modules.size; column += 1) {
+    const dark = column < modules.size && Boolean(modules.get(row, column));
+    if (dark && from < 0) from = column;
+    if (dark || from < 0) continue;
+    const run = column - from;
+    path += `M${from + quiet} ${row + quiet}h${run}v1h-${run}z`;
+    from = -1;
+  }
+  return path;
+}

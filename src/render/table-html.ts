@@ -1,0 +1,47 @@
+// The heads and rows of tables, written out by hand because every page has them.
+import type { Column, GridBlock, Row } from '../sheet/sheet.ts';
+import { cellsHtml } from './cell-html.ts';
+import { escapeHtml } from './escape.ts';
+import type { Scope } from './scope.ts';
+import { textHtml } from './text-html.ts';
+
+/** The head cells of a table; a column without a head gets an empty cell, since an empty heading would be read aloud. */
+export function headsHtml(columns: readonly Column[]): string {
+  let html = '';
+  for (const column of columns) {
+    const align = column.align === undefined || column.align === 'left' ? '' : ` class="${column.align}"`;
+    html += column.head === '' ? '<td></td>' : `<th scope="col"${align}>${escapeHtml(column.head)}</th>`;
+  }
+  return html;
+}
+
+/** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
+export function rowsHtml(rows: readonly Row[], columns: readonly Column[], scope: Scope): string {
+  let html = '';
+  for (const row of rows)
+    html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, columns, scope);
+  return html;
+}
+
+function rowHtml(row: Extract<Row, { kind: 'cells' }>, columns: readonly Column[], scope: Scope): string {
+  const id = row.id === undefined ? '' : ` id="${escapeHtml(row.id)}"`;
+  const struck = row.struck === true ? ' class="struck"' : '';
+  return `<tr${id}${struck}>${cellsHtml(row.cells, columns, scope)}</tr>\n`;
+}
+
+function bandHtml(row: Extract<Row, { kind: 'band' }>, across: number, scope: Scope): string {
+  const text = textHtml(row.text, scope);
+  if (row.grade === undefined) return `<tr class="band"><td colspan="${across}">${text}</td></tr>\n`;
+  const grade = `<strong>${row.grade}</strong> `;
+  return `<tr class="band"><td colspan="${across}"><p class="caution grade-${row.grade.toLowerCase()}">${grade}${text}</p></td></tr>\n`;
+}
+
+/** The rows of a grid to write in: what is already written first, then empty ones. */
+export function gridRowsHtml(block: GridBlock): string {
+  let html = '';
+  for (let index = 0; index < block.rows; index += 1) {
+    const filled = block.filled?.[index] ?? [];
+    html += `<tr>${block.columns.map((_, column) => `<td>${escapeHtml(filled[column] ?? '')}</td>`).join('')}</tr>\n`;
+  }
+  return html;
+}

@@ -1,0 +1,8 @@
+// Where templates come from in development: the files, compiled at the start. The package puts compiled code in place of this module (see tools/templates.ts).
+import nunjucks from 'nunjucks';
+import { ownFolder } from './own-folder.ts';
+
+/** The loader that the template engine asks for `page.njk`, `contents.njk` and `blocks/<type>.njk`. */
+export function templateLoader(): nunjucks.ILoaderAny {
+  return new nunjucks.FileSystemLoader(ownFolder('templates'));
+}

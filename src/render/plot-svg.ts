@@ -39,6 +39,7 @@ function primitiveSvg(primitive: Primitive): string {
 function pathSvg(path: Extract<Primitive, { kind: 'path' }>): string {
   const classes = `fill-${path.fill ?? 'none'} stroke-${path.stroke?.ink ?? 'none'}`;
   const width = path.stroke === undefined ? '' : ` stroke-width="${path.stroke.width}"`;
-  const dash = path.stroke?.dash === undefined ? '' : ` stroke-dasharray="${path.stroke.dash.join(' ')}"`;
+  const dash =
+    (path.stroke?.dash ?? []).length === 0 ? '' : ` stroke-dasharray="${path.stroke?.dash?.join(' ') ?? ''}"`;
   return `<path class="${classes}" d="${path.d}"${width}${dash}/>`;
 }

@@ -1,0 +1,43 @@
+// The site through Eleventy is the same as page by page, and nothing in the owner's folder can change that.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { renderOne } from '../../src/render/page.ts';
+import { renderSite } from '../../src/render/site.ts';
+import { sampleFrame, sampleSpecs } from './sample-site.ts';
+
+const home = process.cwd();
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'splitpin-'));
+  process.chdir(folder);
+});
+afterEach(() => {
+  process.chdir(home);
+  rmSync(folder, { recursive: true });
+});
+
+const expected = sampleSpecs.map((spec) => renderOne(spec, sampleFrame));
+
+it('gives every page, in order, as it is rendered alone', async () => {
+  expect(await renderSite(sampleSpecs, sampleFrame)).toEqual(expected);
+});
+
+it('keeps names with spaces, quotes and letters of any script', async () => {
+  const odd = sampleSpecs.map((spec, index) => {
+    const file = `jobs/ñ "’ 日本 ${index}.html`;
+    return { ...spec, file, make: () => ({ ...spec.make(), file }) };
+  });
+  const files = await renderSite(odd, sampleFrame);
+  expect(files.map(({ file }) => file)).toEqual(odd.map(({ file }) => file));
+});
+
+it('runs no configuration, data or ignore file that lies about where it is started', async () => {
+  writeFileSync('eleventy.config.js', 'throw new Error("was run")');
+  writeFileSync('.eleventy.js', 'throw new Error("was run")');
+  writeFileSync('.gitignore', '*');
+  writeFileSync('.eleventyignore', '*');
+  writeFileSync('page.md', '---js\n{ title: process.exit(3) }\n---\n');
+  expect(await renderSite(sampleSpecs, sampleFrame)).toEqual(expected);
+});

@@ -15,7 +15,7 @@ export function photoHtml(photo: PhotoBlock, scope: Scope): string {
       alt === '' ? '' : `. ${alt}`
     }</p>${caption}</figure>\n`;
   }
-  const shown = photo.size === 'full' ? found.large : found.small;
+  const shown = photo.size === 'small' ? found.small : found.large;
   const label = escapeHtml(`Larger picture: ${photo.alt || plainText(photo.caption) || photo.file}`);
   return (
     `<figure class="photo ${photo.size}"><a href="${escapeHtml(scope.href(found.large))}" aria-label="${label}">` +

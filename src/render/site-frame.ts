@@ -1,5 +1,5 @@
 // What every page of one binder's site has in common: whose binder it is, its contents, and where references lead.
-import type { Page } from '../sheet/sheet.ts';
+import type { Page, Sheet } from '../sheet/sheet.ts';
 
 /** A page that can be made alone, when it is wanted (the same shape as compose's PageSpec). */
 export interface SitePage {
@@ -54,6 +54,12 @@ export interface FrameFacts {
 }
 
 type PageName = Pick<SitePage, 'file' | 'title' | 'section'>;
+
+/** What a frame takes over from the head of any sheet of the binder: all of them carry the same. */
+export function factsOfSheet(sheet: Sheet): FrameFacts {
+  const { machine, frame, language, recordsDate, recordsVersion } = sheet;
+  return { machine, frame, language, recordsDate, recordsVersion };
+}
 
 /** Makes the frame of a site from the list of its pages. */
 export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFrame {

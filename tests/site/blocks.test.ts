@@ -34,7 +34,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
   caution: ['<p class="caution grade-note" role="note"><strong>NOTE</strong> Left and right'],
   plot: ['<svg class="broad"', '<svg class="slim"', 'rising towards the limit.</desc>', 'class="triangle"'],
   photo: [
-    'src="../photos/small/crown.jpg" alt="A piston seen from above" width="8" height="6"',
+    'src="../photos/crown.jpg" alt="A piston seen from above" width="8" height="6"',
     'href="../photos/crown.jpg"',
   ],
   cards: ['<ul class="cards tall">', '<p class="title">Bag 7</p>', 'Square code: PT-7', '<strong>Shim 0.3</strong>'],

@@ -1,0 +1,49 @@
+// Opens one page of a folder as its reader would, and notes everything that went wrong while it opened.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+
+export interface View {
+  readonly width: number;
+  readonly scheme: 'light' | 'dark';
+  readonly scripting?: boolean;
+}
+
+export interface Opened {
+  readonly page: Page;
+  /** Errors in the console, and requests that failed or left the folder. */
+  readonly faults: readonly string[];
+}
+
+export async function openPage(browser: Browser, folder: string, file: string, view: View): Promise<Opened> {
+  const context = await browser.newContext({
+    viewport: { width: view.width, height: 800 },
+    colorScheme: view.scheme,
+    javaScriptEnabled: view.scripting ?? true,
+  });
+  const page = await context.newPage();
+  const faults: string[] = [];
+  const home = pathToFileURL(folder).href;
+  page.on('console', (message) => void (message.type() === 'log' || faults.push(`console: ${message.text()}`)));
+  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
+  page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`));
+  page.on(
+    'request',
+    (request) => void (request.url().startsWith(home) || faults.push(`left the folder: ${request.url()}`)),
+  );
+  await page.goto(pathToFileURL(join(folder, file)).href);
+  return { page, faults };
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What the accessibility checker finds against WCAG 2.2 A and AA and its own good practice, in sentences. */
+export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  const found: unknown = await page.evaluate(
+    'axe.run(document, { preload: false }).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`)))',
+  );
+  return Array.isArray(found) ? found.map(String) : ['the checker gave no answer'];
+}

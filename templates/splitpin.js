@@ -1,40 +1,71 @@
-// What reading does not need: narrowing long tables, and not stopping the tab key at tables that need no scrolling.
+// What reading does not need: narrowing long lists, and not stopping the tab key at tables that need no scrolling.
 'use strict';
 
 (function () {
-  /** Tables shorter than this are read at a glance. */
-  var longTable = 15;
+  /** Lists shorter than this are read at a glance. */
+  var longList = 15;
 
-  /** Hides the rows that lack a word; a band across the table stays when a row under it stays. */
-  function narrowRows(rows, words) {
+  /** Rows of a table as things to narrow; a band across the table belongs to the rows below it. */
+  function rowsOf(table) {
+    return Array.from(table.tBodies[0].rows).map(function (row) {
+      return { parts: [row], isBand: row.classList.contains('band') };
+    });
+  }
+
+  /** Entries of the log: a heading, and what follows it up to the next heading. */
+  function entriesOf(headings) {
+    return headings.map(function (heading) {
+      var parts = [heading];
+      var next = heading.nextElementSibling;
+      while (next && !/^(H[1-6]|NAV)$/.test(next.tagName)) {
+        parts.push(next);
+        next = next.nextElementSibling;
+      }
+      return { parts: parts, isBand: false };
+    });
+  }
+
+  function show(thing, visible) {
+    thing.parts.forEach(function (part) {
+      part.hidden = !visible;
+    });
+  }
+
+  /** Hides what lacks a word; a band stays when something under it stays. Gives the number of what is shown. */
+  function narrow(things, words) {
     var shown = 0;
     var bands = [];
     var afterRow = true;
-    rows.forEach(function (row) {
-      var isBand = row.classList.contains('band');
-      if (isBand && afterRow) bands = [];
-      if (isBand) bands.push(row);
-      afterRow = !isBand;
-      var text = row.textContent.toLowerCase();
+    things.forEach(function (thing) {
+      if (thing.isBand && afterRow) bands = [];
+      if (thing.isBand) bands.push(thing);
+      afterRow = !thing.isBand;
       var stays = words.every(function (word) {
-        return text.includes(word);
+        return thing.text.includes(word);
       });
-      row.hidden = words.length > 0 && (isBand || !stays);
-      if (row.hidden || isBand) return;
+      var visible = words.length === 0 || (stays && !thing.isBand);
+      show(thing, visible);
+      if (!visible || thing.isBand) return;
       shown += 1;
       bands.forEach(function (band) {
-        band.hidden = false;
+        show(band, true);
       });
     });
     return shown;
   }
 
-  function addNarrowing(table) {
-    var rows = Array.from(table.tBodies[0].rows);
-    var total = rows.filter(function (row) {
-      return !row.classList.contains('band');
+  /** Puts a line to narrow by before an element. */
+  function addNarrowing(things, before) {
+    var total = things.filter(function (thing) {
+      return !thing.isBand;
     }).length;
-    if (total < longTable) return;
+    if (total < longList) return;
+    things.forEach(function (thing) {
+      thing.text = thing.parts
+        .map((part) => part.textContent)
+        .join(' ')
+        .toLowerCase();
+    });
     var line = document.createElement('p');
     var label = document.createElement('label');
     var input = document.createElement('input');
@@ -42,14 +73,14 @@
     line.className = 'narrowing';
     input.type = 'search';
     count.setAttribute('role', 'status');
-    label.append('Only rows with', input);
+    label.append('Only entries with', input);
     line.append(label, count);
     input.addEventListener('input', function () {
       var words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
-      var shown = narrowRows(rows, words);
-      count.textContent = words.length ? shown + ' of ' + total + ' rows' : '';
+      var shown = narrow(things, words);
+      count.textContent = words.length ? shown + ' of ' + total : '';
     });
-    table.parentElement.before(line);
+    before.before(line);
   }
 
   function spareTabStops() {
@@ -59,7 +90,11 @@
     });
   }
 
-  document.querySelectorAll('table.read').forEach(addNarrowing);
+  document.querySelectorAll('table.read').forEach(function (table) {
+    addNarrowing(rowsOf(table), table.parentElement);
+  });
+  var log = Array.from(document.querySelectorAll('main > [id^="log-"]'));
+  if (log.length > 0) addNarrowing(entriesOf(log), log[0]);
   spareTabStops();
   addEventListener('resize', spareTabStops);
 })();

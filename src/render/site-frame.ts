@@ -1,5 +1,5 @@
 // What every page of one binder's site has in common: whose binder it is, its contents, and where references lead.
-import type { Page, Sheet } from '../sheet/sheet.ts';
+import type { Page } from '../sheet/sheet.ts';
 
 /** A page that can be made alone, when it is wanted (the same shape as compose's PageSpec). */
 export interface SitePage {
@@ -34,7 +34,7 @@ export interface SiteFrame {
   readonly recordsDate: string;
   readonly recordsVersion: string;
   readonly contents: readonly ContentsLine[];
-  /** Turns `job:…`, `sheet:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
+  /** Turns `job:…`, `sheet:…`, `print:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
   readonly targetOf: (reference: string) => string | undefined;
   readonly photoOf: (file: string) => SitePhoto | undefined;
   /** Script of the local server that reloads the page; absent from a built site. */
@@ -50,16 +50,12 @@ export interface FrameFacts {
   readonly recordsVersion: string;
   readonly photoOf?: (file: string) => SitePhoto | undefined;
   readonly contents?: readonly ContentsLine[];
+  /** False when the site is made without PDFs, so that nothing leads to one. */
+  readonly prints?: boolean;
   readonly live?: string;
 }
 
 type PageName = Pick<SitePage, 'file' | 'title' | 'section'>;
-
-/** What a frame takes over from the head of any sheet of the binder: all of them carry the same. */
-export function factsOfSheet(sheet: Sheet): FrameFacts {
-  const { machine, frame, language, recordsDate, recordsVersion } = sheet;
-  return { machine, frame, language, recordsDate, recordsVersion };
-}
 
 /** Makes the frame of a site from the list of its pages. */
 export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFrame {
@@ -68,7 +64,7 @@ export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFr
     ...facts,
     contents: facts.contents ?? firstOfEachSection(pages),
     photoOf: facts.photoOf ?? (() => undefined),
-    targetOf: (reference) => targetAmong(files, reference),
+    targetOf: (reference) => targetAmong(files, reference, facts.prints ?? true),
   };
 }
 
@@ -89,9 +85,12 @@ const homes: Readonly<Record<string, readonly ((id: string) => string)[]>> = {
   page: [(id) => id, (id) => `${id}.html`],
 };
 
-function targetAmong(files: ReadonlySet<string>, reference: string): string | undefined {
+function targetAmong(files: ReadonlySet<string>, reference: string, prints: boolean): string | undefined {
   const colon = reference.indexOf(':');
+  const kind = reference.slice(0, colon);
   const id = reference.slice(colon + 1);
-  const candidates = (homes[reference.slice(0, colon)] ?? []).map((home) => home(id));
+  // Every sheet that has a page has a PDF of the same name.
+  if (kind === 'print') return prints && files.has(`sheets/${id}.html`) ? `print/${id}.pdf` : undefined;
+  const candidates = (homes[kind] ?? []).map((home) => home(id));
   return candidates.find((candidate) => files.has(candidate.split('#')[0] ?? ''));
 }

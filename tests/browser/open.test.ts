@@ -63,10 +63,10 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
 
   it('narrows a long table to the rows that have all words, and says how many', async () => {
     const { page } = await openPage(browser, folder, 'log.html', { width: 1280, scheme: 'light' });
-    await page.getByLabel('Only rows with').fill('JOB 12');
-    expect(await page.getByRole('status').textContent()).toBe('1 of 40 rows');
+    await page.getByLabel('Only entries with').fill('JOB 12');
+    expect(await page.getByRole('status').textContent()).toBe('1 of 40');
     expect(await page.locator('tbody tr:visible').allTextContents()).toEqual(['2024', '2024-12Job 12']);
-    await page.getByLabel('Only rows with').fill('');
+    await page.getByLabel('Only entries with').fill('');
     expect(await page.locator('tbody tr:visible').count()).toBe(41);
     await page.context().close();
   });

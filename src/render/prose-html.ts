@@ -17,7 +17,8 @@ function paragraphHtml(paragraph: Paragraph, scope: Scope): string {
     case 'paragraph':
       return `<p>${textHtml(paragraph.text, scope)}</p>\n`;
     case 'heading': {
-      const level = scope.headingLevel(paragraph.level);
+      // Headings of the owner's own words stand below every heading of the sheet.
+      const level = scope.headingLevel(3 + paragraph.level);
       return `<h${level}>${textHtml(paragraph.text, scope)}</h${level}>\n`;
     }
     case 'list':

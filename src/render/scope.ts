@@ -8,15 +8,15 @@ export interface Scope {
   readonly href: (file: string) => string;
   /** Relative address that a reference leads to; undefined when it leads nowhere, and then only its text is shown. */
   readonly link: (reference: string) => string | undefined;
-  /** Level to set a heading at, given the level it asks for, so that no level is skipped on the page. */
-  readonly headingLevel: (wanted: number) => number;
+  /** Level to set a heading at, given the depth it asks for: one below the last heading of less depth, so that none is skipped. */
+  readonly headingLevel: (depth: number) => number;
   /** Counts up from 1 on each page: for ids that the blocks do not bring. */
   readonly nextNumber: () => number;
 }
 
 /** A fresh scope for one drawing of the page `file`. The title of the page is its heading of level 1. */
 export function pageScope(site: SiteFrame, file: string): Scope {
-  let level = 1;
+  const above: number[] = [];
   let count = 0;
   const href = (target: string) => relativeHref(file, target);
   return {
@@ -26,7 +26,10 @@ export function pageScope(site: SiteFrame, file: string): Scope {
       const target = site.targetOf(reference);
       return target === undefined ? undefined : href(target);
     },
-    headingLevel: (wanted) => (level = Math.min(wanted, level + 1)),
+    headingLevel: (depth) => {
+      while ((above.at(-1) ?? 0) >= depth) above.pop();
+      return 1 + above.push(depth);
+    },
     nextNumber: () => (count += 1),
   };
 }

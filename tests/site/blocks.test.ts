@@ -94,12 +94,17 @@ describe('what is empty or missing', () => {
 });
 
 it('skips no heading level, whatever level the blocks ask for', () => {
+  const heading = (level: 1 | 2 | 3, id: string): Block => ({ type: 'heading', level, text: id, id });
+  const words: Block = { type: 'prose', paragraphs: [{ kind: 'heading', level: 3, text: 'words' }] };
   const html = draw(
-    { type: 'heading', level: 3, text: 'Deep', id: 'deep' },
-    { type: 'heading', level: 3, text: 'Deeper', id: 'deeper' },
-    { type: 'heading', level: 1, text: 'Up again', id: 'up' },
+    heading(2, 'a'),
+    words,
+    heading(3, 'b'),
+    heading(3, 'c'),
+    words,
+    heading(2, 'd'),
+    heading(1, 'e'),
+    heading(3, 'f'),
   );
-  expect(html).toContain('<h2 id="deep">');
-  expect(html).toContain('<h3 id="deeper">');
-  expect(html).toContain('<h2 id="up">');
+  expect(html.match(/<h\d/g)).toEqual(['<h1', '<h2', '<h3', '<h3', '<h3', '<h4', '<h2', '<h2', '<h3']);
 });

@@ -5,10 +5,18 @@ import { composePages, type PageSpec } from './compose/pages.ts';
 import { composeSheets } from './compose/sheets.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Day } from './quantity/day.ts';
+import { readDay } from './quantity/day-arithmetic.ts';
 import type { Content } from './records/content-model.ts';
 import { readRecords } from './records/read.ts';
 import type { Paper, Sheet } from './sheet/sheet.ts';
 import type { Asset, SourceFile } from './source/files.ts';
+
+export { binderData } from './binder/binder-data.ts';
+export { binderSchema } from './binder/binder-schema.ts';
+export type { Sheet };
+export { readContent } from './records/read-content.ts';
+export { locate } from './source/locate.ts';
+export { readDay };
 
 export interface BuildInput {
   /** Records of one machine, in any order. */

@@ -16,6 +16,8 @@ import { linkNotFollowed, notAMachine, notOpened, strayFile } from './problem/fo
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Asset, SourceFile } from './source/files.ts';
 
+export type { Asset, SourceFile };
+
 /** One machine's folder as it stands on the disk. `files` are in a fixed order, whatever order the disk lists them in. */
 export interface MachineFolder {
   /** Absolute path of the folder, symbolic links resolved. */
@@ -27,6 +29,8 @@ export interface MachineFolder {
   readonly shared: readonly SourceFile[];
   /** Everything that was looked at, for telling later whether anything changed. */
   readonly stamps: readonly Stamp[];
+  /** Absolute paths of the folder itself and the folders in it that were looked into. */
+  readonly folders: readonly string[];
 }
 
 /** Path relative to the machine folder, size in bytes, time of the last change in milliseconds. */
@@ -44,19 +48,27 @@ interface Found {
   readonly records: readonly Entry[];
   readonly assets: readonly Asset[];
   readonly problems: readonly Problem[];
+  readonly folders: readonly string[];
 }
 interface Entry extends Asset {
   readonly link: boolean;
 }
 
-/** Reads one machine folder. The value is undefined only when it is not a machine folder at all. */
-export function readMachineFolder(path: string): Outcome<MachineFolder | undefined> {
+/**
+ * Reads one machine folder. The value is undefined only when it is not a machine folder at all. With an earlier reading, files
+ * whose size and time are the same are taken from it, the very same objects, so that what was made of them can be kept.
+ */
+export function readMachineFolder(path: string, earlier?: MachineFolder): Outcome<MachineFolder | undefined> {
   const folder = realFolder(path);
-  if (folder === undefined) return { value: undefined, problems: [notAMachine(path)] };
-  if (!isFile(join(folder, 'machine.yaml'))) return { value: undefined, problems: [notAMachine(path)] };
+  if (folder === undefined || !isFile(join(folder, 'machine.yaml'))) {
+    return { value: undefined, problems: [notAMachine(path)] };
+  }
   const found = walk(folder);
   const problems = [...found.problems];
+  const known = unchangedTexts(earlier);
   const take = (entry: Entry): SourceFile[] => {
+    const kept = known.get(stampText(entry));
+    if (kept !== undefined) return [kept];
     const read = readText(entry);
     problems.push(...read.problems);
     return read.value === undefined ? [] : [read.value];
@@ -68,25 +80,30 @@ export function readMachineFolder(path: string): Outcome<MachineFolder | undefin
     files: found.records.flatMap(take),
     assets: found.assets,
     shared: above.flatMap(take),
-    stamps: [...found.records, ...above, ...found.assets].map(({ file, size, modified }) => ({ file, size, modified })),
+    stamps: [...found.records, ...above, ...found.assets].map(stampOf),
+    folders: found.folders,
   };
   return { value, problems };
 }
 
-/** Reads one file of a machine again, after a change; undefined when it has gone or cannot be taken. */
-export function readOneRecord(folder: string, file: string): Outcome<SourceFile | undefined> {
-  const entry = entryOf(folder, join(folder, file));
-  return entry === undefined || entry.link ? { value: undefined, problems: [] } : readText(entry);
+/** The texts of an earlier reading, each under its name, size and time. */
+function unchangedTexts(earlier: MachineFolder | undefined): ReadonlyMap<string, SourceFile> {
+  if (earlier === undefined) return new Map();
+  const stamps = new Map(earlier.stamps.map((stamp) => [stamp.file, stampText(stamp)]));
+  return new Map([...earlier.files, ...earlier.shared].map((file) => [stamps.get(file.file) ?? '', file]));
+}
+
+function stampText(stamp: Stamp): string {
+  return [stamp.file, stamp.size, stamp.modified].join('\n');
+}
+function stampOf({ file, size, modified }: Stamp): Stamp {
+  return { file, size, modified };
 }
 
 /** Stamps of everything in a machine folder without reading a byte of it. */
 export function stampsOf(folder: string): readonly Stamp[] {
   const found = walk(folder);
-  return [...found.records, ...sharedEntries(folder), ...found.assets].map(({ file, size, modified }) => ({
-    file,
-    size,
-    modified,
-  }));
+  return [...found.records, ...sharedEntries(folder), ...found.assets].map(stampOf);
 }
 
 /** The machine folders at a path: itself, or the ones inside a workshop, by name. The value is empty when there are none. */
@@ -104,7 +121,7 @@ export function findMachines(path: string): Outcome<readonly string[]> {
 /** Every machine of a workshop (or the one machine, if the path is a machine), read. */
 export function readWorkshop(path: string): Outcome<readonly MachineFolder[]> {
   const machines = findMachines(path);
-  const read = machines.value.map(readMachineFolder);
+  const read = machines.value.map((machine) => readMachineFolder(machine));
   return {
     value: read.flatMap((each) => (each.value === undefined ? [] : [each.value])),
     problems: [...machines.problems, ...read.flatMap((each) => each.problems)],
@@ -120,9 +137,14 @@ export function readContentFolder(): readonly SourceFile[] {
   }));
 }
 
-/** The folder of this package: two levels above `src/disk.ts` and above the compiled program alike. */
+/** The folder of this package, found by walking up: compiled code lies elsewhere than the sources. */
 export function packageFolder(): string {
-  return fileURLToPath(new URL('..', import.meta.url));
+  let folder = dirname(fileURLToPath(import.meta.url));
+  while (!isFile(join(folder, 'package.json')) || !isFile(join(folder, 'content/pages/formats.md'))) {
+    if (folder === dirname(folder)) throw new Error('the installation lacks its content folder');
+    folder = dirname(folder);
+  }
+  return folder;
 }
 
 function walkContent(folder: string): readonly string[] {
@@ -140,7 +162,9 @@ function walk(folder: string): Found {
   const records: Entry[] = [];
   const assets: Asset[] = [];
   const problems: Problem[] = [];
+  const folders: string[] = [];
   const visit = (at: string, depth: number): void => {
+    folders.push(at);
     for (const each of readdirSync(at, { withFileTypes: true }).sort(byName)) {
       if (each.name.startsWith('.') || each.name === 'node_modules') continue;
       const absolute = join(at, each.name);
@@ -159,7 +183,7 @@ function walk(folder: string): Found {
     }
   };
   visit(folder, 0);
-  return { records, assets, problems };
+  return { records, assets, problems, folders };
 }
 
 /** Folders of a machine that are looked into; anything else in the folder is the owner's own. */

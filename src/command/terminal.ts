@@ -17,7 +17,11 @@ interface Stream {
 }
 
 /** The terminal of this process. Colour is for terminals only, and never against NO_COLOR. */
-export function openTerminal(out: Stream, err: Stream, environment: Readonly<Record<string, string | undefined>>): Terminal {
+export function openTerminal(
+  out: Stream,
+  err: Stream,
+  environment: Readonly<Record<string, string | undefined>>,
+): Terminal {
   const colour = err.isTTY === true && (environment['NO_COLOR'] ?? '') === '' && environment['TERM'] !== 'dumb';
   let shown = false;
   const clear = (): void => {

@@ -4,6 +4,7 @@ import { chmodSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { compiledTemplatesPlugin } from './templates.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -27,6 +28,7 @@ export async function bundle(into: string): Promise<void> {
     platform: 'node',
     target: 'node20.19',
     external,
+    plugins: [compiledTemplatesPlugin(join(root, 'templates'))],
     banner: { js: banner },
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     chunkNames: '[name]-[hash]',

@@ -1,0 +1,49 @@
+// What stands below the help of each command: examples, and what the exit codes mean.
+
+const exits = `
+Exit codes
+  0   all is well (there may be queries for a person to look at)
+  1   something must be put right first; no output was changed
+  2   the command was not understood
+  3   writing broke off; the old output is untouched
+  70  a fault of this program`;
+
+export const helpAfter = {
+  program: `
+Examples
+  splitpin check my-bike                 look for mistakes
+  splitpin build my-bike                 make the binder in out/my-bike
+  splitpin print my-bike torque-table    one sheet, now
+  splitpin serve my-bike                 read it in a browser while you write
+${exits}`,
+  build: `
+Examples
+  splitpin build my-bike
+  splitpin build my-bike --out /media/stick/my-bike --paper letter
+  splitpin build workshop                every machine in the folder, each in out/workshop/<machine>
+
+The binder is made beside its folder and swapped in when it is whole: until then, and when anything
+is wrong, the old one stays. A folder that this program did not make is never touched.
+${exits}`,
+  check: `
+Examples
+  splitpin check my-bike
+  splitpin check my-bike --today 2027-04-01    what will be due then
+${exits}`,
+  print: `
+Examples
+  splitpin print my-bike torque-table
+  splitpin print my-bike 2026-11-top-end       every sheet of that job
+  splitpin print my-bike list                  the names of all sheets
+
+A mistake in another record does not keep a sheet back: the sheet names what was left out, and why.
+${exits}`,
+  serve: `
+Examples
+  splitpin serve my-bike
+  splitpin serve workshop --port 9000
+
+Only this computer can reach it. A change in a record is shown at once; while something is wrong, the
+last good binder stays and the mistake is shown above it. Stop with Ctrl+C.
+${exits}`,
+} as const;

@@ -1,0 +1,148 @@
+// A whole binder: read, computed, and, if nothing is wrong, written aside and swapped in.
+import { dropAside, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
+import { hashOf } from '../cache/hash.ts';
+import type { InputMark, LastBuild } from '../cache/manifest.ts';
+import { binderData, binderSchema, stops, type Binder, type Sheet } from '../build.ts';
+import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
+import type { Problem } from '../problem/problem.ts';
+import type { SitePage } from '../render/site-frame.ts';
+import type { BuildJob } from './build-command.ts';
+import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { saidAtTheEnd } from './said-at-the-end.ts';
+import { onInterrupt } from './interrupt.ts';
+import { namedPhotos } from './named-photos.ts';
+import { readMachine, type ReadMachine } from './read-machine.ts';
+import { reportProblems, tellStopped } from './report-problems.ts';
+import { frameFor } from './site-frame-for.ts';
+import type { Terminal } from './terminal.ts';
+import { writeFault } from './write-fault.ts';
+import { writePrints, type Prints } from './write-prints.ts';
+
+/** Builds one machine's binder; the output folder changes only when everything went well. */
+export async function makeBinder(job: BuildJob, last: LastBuild | undefined, terminal: Terminal): Promise<ExitCode> {
+  terminal.progress('Reading the records');
+  const read = readMachine(job.machine, job.today, job.options);
+  const { binder } = read;
+  if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, job, terminal);
+  try {
+    const aside = openAside(job.out, last);
+    const settled = onInterrupt(() => dropAside(aside));
+    try {
+      return await write(aside, { job, read, binder, terminal });
+    } finally {
+      settled();
+      dropAside(aside);
+    }
+  } catch (cause) {
+    const told = writeFault(cause);
+    if (told === undefined) throw cause;
+    terminal.tell(told);
+    return exitCodes.writing;
+  }
+}
+
+interface Work {
+  readonly job: BuildJob;
+  readonly read: ReadMachine;
+  readonly binder: Binder;
+  readonly terminal: Terminal;
+}
+
+async function write(aside: Aside, work: Work): Promise<ExitCode> {
+  const { job, read, binder, terminal } = work;
+  const made = await makePhotos({
+    assets: namedPhotos(binder, read.folder.assets),
+    into: aside.folder,
+    known: new Map((aside.last?.manifest.photos ?? []).map((photo) => [photo.file, photo])),
+    takeOver: (file) => takeOver(aside, file),
+    progress: (done, all) => terminal.progress(`Photos: ${String(done)} of ${String(all)}`),
+  });
+  if (made.problems.length > 0) return stop(read, [...read.problems, ...made.problems], job, terminal);
+  notePhotos(aside, made.value);
+  const photos = new Map(made.value.map((photo) => [photo.file, photo]));
+  await writeSite(aside, work, photos);
+  const prints = job.options.siteOnly === true ? noPrints : await printAll(aside, work, photos);
+  if (job.options.siteOnly !== true) writeData(aside, binder);
+  terminal.progress('');
+  const said = saidAtTheEnd({ job, read, binder, aside, prints, photos: made.value.length });
+  swapIn(aside, {
+    splitpin: 1,
+    program: job.program,
+    options: job.choices,
+    inputs: inputMarks(read),
+    photos: made.value,
+    prints: prints.marks,
+    outputs: Object.fromEntries(aside.outputs),
+    said,
+  });
+  await reportProblems(read.problems, read.textOf, terminal);
+  for (const line of said) terminal.say(line);
+  return exitCodes.fine;
+}
+
+const noPrints: Prints = { marks: [], missing: [] };
+
+async function stop(
+  read: ReadMachine,
+  problems: readonly Problem[],
+  job: BuildJob,
+  terminal: Terminal,
+): Promise<ExitCode> {
+  terminal.progress('');
+  await reportProblems(problems, read.textOf, terminal);
+  tellStopped(stops(problems), `to put right in ${read.folder.name}; nothing was written.`, terminal);
+  return exitCodes.problems;
+}
+
+async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<void> {
+  const { binder, job, terminal } = work;
+  terminal.progress('Pages of the site');
+  const [{ renderSite }, { siteAssets }] = await Promise.all([
+    import('../render/site.ts'),
+    import('../render/assets.ts'),
+  ]);
+  const pages = job.options.siteOnly === true ? binder.pages.map(withoutPdf) : binder.pages;
+  const files = await renderSite(pages, frameFor(binder, photos));
+  for (const { file, content } of files) putText(aside, file, content);
+  for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
+}
+
+/** Without PDFs there is nothing for a page to lead to. */
+function withoutPdf(page: SitePage): SitePage {
+  return {
+    ...page,
+    make: () => {
+      const { pdf: _, ...rest } = page.make();
+      return rest;
+    },
+  };
+}
+
+async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<Prints> {
+  const { binder, job, terminal } = work;
+  const progress = (done: number, title: string): void =>
+    terminal.progress(`Sheet ${String(done + 1)} of ${String(binder.sheets.length)}: ${title}`);
+  return writePrints({ aside, sheets: binder.sheets, photos, program: job.program, progress });
+}
+
+function writeData(aside: Aside, binder: Binder): void {
+  putText(aside, 'data/binder.json', JSON.stringify(binderData(binder.book), null, 1) + '\n');
+  putText(aside, 'data/binder.schema.json', JSON.stringify(binderSchema, null, 1) + '\n');
+}
+
+/** Photos that were made anew are files of this build as well. */
+function notePhotos(aside: Aside, photos: readonly MadePhoto[]): void {
+  for (const file of photos.flatMap((photo) => [photo.large, photo.small])) {
+    if (!aside.outputs.has(file)) aside.outputs.set(file, '');
+  }
+}
+
+function inputMarks(read: ReadMachine): readonly InputMark[] {
+  return read.folder.stamps.map((stamp) => {
+    const text = read.textOf(stamp.file);
+    return { ...stamp, hash: text === undefined ? '' : hashOf(text) };
+  });
+}
+
+/** For the list of what was written. */
+export type { Sheet };

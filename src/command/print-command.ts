@@ -1,0 +1,166 @@
+// `print`: one sheet, or the sheets of one job, whatever else is wrong in the folder.
+import { mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative, resolve } from 'node:path';
+import { stops, type Binder, type Sheet } from '../build.ts';
+import { isWithin } from '../cache/claim.ts';
+import { findMachines } from '../disk.ts';
+import { makePhotos } from '../photos/photo-work.ts';
+import type { Problem } from '../problem/problem.ts';
+import { count } from './count.ts';
+import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { namedPhotos } from './named-photos.ts';
+import { nearest } from './nearest.ts';
+import { defaultOut } from './places.ts';
+import type { Options } from './program.ts';
+import { readMachine, type ReadMachine } from './read-machine.ts';
+import { reportFolderProblems, reportProblems } from './report-problems.ts';
+import { dayFor, type Surroundings } from './surroundings.ts';
+import type { Terminal } from './terminal.ts';
+import { writeFault } from './write-fault.ts';
+import { writePrint, type PhotoPath } from './write-prints.ts';
+
+/** Runs `splitpin print`. */
+export async function printCommand(
+  folder: string,
+  wanted: string,
+  options: Options,
+  around: Surroundings,
+): Promise<ExitCode> {
+  const { terminal } = around;
+  const found = findMachines(resolve(around.folder, folder));
+  const [machine, ...others] = found.value;
+  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
+  if (others.length > 0) return severalMachines(found.value, around);
+  const read = readMachine(machine, dayFor(options.today, around), options);
+  if (read.binder === undefined) return cannot(read, terminal);
+  if (wanted === 'list') return listSheets(read.binder.sheets, terminal);
+  const sheets = sheetsFor(wanted, read.binder);
+  if (sheets.length === 0) return unknownSheet(wanted, read, terminal);
+  const name = read.folder.name + '-print';
+  const out =
+    options.out === undefined ? defaultOut(machine, name, around.folder) : resolve(around.folder, options.out);
+  if (isWithin(out, machine)) return reportFolderProblems([inMachineFolder(out)], terminal);
+  return printSheets(sheets, { read, binder: read.binder, out, terminal });
+}
+
+interface Work {
+  readonly read: ReadMachine;
+  readonly binder: Binder;
+  readonly out: string;
+  readonly terminal: Terminal;
+}
+
+async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCode> {
+  const { terminal, read, out } = work;
+  const scratch = mkdtempSync(join(tmpdir(), 'splitpin-print-'));
+  try {
+    mkdirSync(out, { recursive: true });
+    const photos = await photosFor(sheets, work, scratch);
+    for (const sheet of sheets) {
+      const file = join(out, sheet.id + '.pdf');
+      const half = `${file}.${String(process.pid)}.half`;
+      const { pages } = await writePrint(sheet, half, photos.path).finally(() => terminal.progress(''));
+      renameSync(half, file);
+      terminal.say(`${sheet.title}: ${count(pages, 'side')} of ${sheet.paper} paper, ${wayTo(file)}`);
+      for (const line of sheet.leftOut) terminal.say('  left out: ' + line);
+    }
+    await tellProblems([...read.problems, ...photos.problems], work);
+    return exitCodes.fine;
+  } catch (cause) {
+    const told = writeFault(cause);
+    if (told === undefined) throw cause;
+    terminal.tell(told);
+    return exitCodes.writing;
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
+}
+
+/** Only the photos that these sheets show are made; a broken one leaves its place empty. */
+async function photosFor(
+  sheets: readonly Sheet[],
+  work: Work,
+  into: string,
+): Promise<{ readonly path: PhotoPath; readonly problems: readonly Problem[] }> {
+  const text = JSON.stringify(sheets);
+  const shown = namedPhotos(work.binder, work.read.folder.assets).filter((asset) =>
+    text.includes(JSON.stringify(asset.file)),
+  );
+  const made = await makePhotos({
+    assets: shown,
+    into,
+    known: new Map(),
+    takeOver: () => false,
+    progress: (done, all) => work.terminal.progress(`Photos: ${String(done)} of ${String(all)}`),
+  });
+  const photos = new Map(made.value.map((photo) => [photo.file, photo]));
+  const path: PhotoPath = (file) => {
+    const photo = photos.get(file);
+    return photo && { path: join(into, photo.large), width: photo.width, height: photo.height };
+  };
+  return { path, problems: made.problems };
+}
+
+/** A sheet by its name, or every sheet of a job by the job's name. */
+function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
+  const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
+  const exact = binder.sheets.filter((sheet) => sheet.id === name);
+  if (exact.length > 0 || !binder.book.jobs.has(name)) return exact;
+  return binder.sheets.filter((sheet) => sheet.id.endsWith('-' + name));
+}
+
+function listSheets(sheets: readonly Sheet[], terminal: Terminal): ExitCode {
+  for (const sheet of sheets) terminal.say(sheet.id.padEnd(40) + ' ' + sheet.title);
+  return exitCodes.fine;
+}
+
+/** A name that is neither a sheet nor a job with one: all names that would do, the likeliest first. */
+function unknownSheet(wanted: string, { binder, problems }: ReadMachine, terminal: Terminal): ExitCode {
+  const sheets = binder?.sheets ?? [];
+  const titles = new Map(sheets.map((sheet) => [sheet.id, sheet.title]));
+  terminal.tell(`There is no sheet called “${wanted}”, nor a job that has one. The sheets, nearest name first:`);
+  for (const id of nearest(wanted, [...titles.keys()])) terminal.tell(`  ${id.padEnd(40)} ${titles.get(id) ?? ''}`);
+  const wrong = stops(problems).length;
+  if (wrong > 0)
+    terminal.tell(count(wrong, 'problem') + ' in the records may have kept a sheet away: see splitpin check.');
+  return exitCodes.usage;
+}
+
+async function cannot(read: ReadMachine, terminal: Terminal): Promise<ExitCode> {
+  await reportProblems(stops(read.problems), read.textOf, terminal);
+  terminal.tell('');
+  terminal.tell('The sheet cannot be made before the machine itself can be read.');
+  return exitCodes.problems;
+}
+
+async function tellProblems(problems: readonly Problem[], work: Work): Promise<void> {
+  const wrong = stops(problems);
+  if (wrong.length === 0) return;
+  await reportProblems(wrong, work.read.textOf, work.terminal);
+  work.terminal.tell('');
+  work.terminal.tell(
+    count(wrong.length, 'problem') + ' in other places; what was left out because of them stands on the sheet.',
+  );
+}
+
+function severalMachines(machines: readonly string[], around: Surroundings): ExitCode {
+  around.terminal.tell('This is a workshop. Name the folder of one machine:');
+  for (const machine of machines) around.terminal.tell('  ' + (relative(around.folder, machine) || machine));
+  return exitCodes.usage;
+}
+
+function inMachineFolder(file: string): Problem {
+  return {
+    code: 'output-in-machine-folder',
+    severity: 'problem',
+    at: { file, path: [] },
+    message: 'The output folder lies inside the machine folder, which holds your records and nothing else.',
+    hint: 'Give another folder with --out.',
+  };
+}
+
+function wayTo(file: string): string {
+  const way = relative(process.cwd(), file);
+  return way.startsWith('..') ? file : way;
+}

@@ -1,0 +1,118 @@
+// The command line: four commands, their options and their help.
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+
+import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { helpAfter } from './help-text.ts';
+import { programVersion } from './program-version.ts';
+import type { Terminal } from './terminal.ts';
+import { isDay } from './today.ts';
+
+/** What a command was asked to do. Every option that was not given is absent. */
+export interface Options {
+  readonly out?: string;
+  readonly paper?: 'a4' | 'letter' | 'a5' | 'half-letter';
+  readonly today?: string;
+  readonly workings?: boolean;
+  readonly siteOnly?: boolean;
+  readonly port?: string;
+}
+
+/** What runs behind each command. Loaded when it is wanted, so that `--help` and `check` start quickly. */
+export interface Commands {
+  readonly build: (folder: string, options: Options) => Promise<ExitCode>;
+  readonly check: (folder: string, options: Options) => Promise<ExitCode>;
+  readonly print: (folder: string, wanted: string, options: Options) => Promise<ExitCode>;
+  readonly serve: (folder: string, options: Options) => Promise<ExitCode>;
+}
+
+/** Reads the command line and runs what it asks for. */
+export async function runProgram(words: readonly string[], commands: Commands, terminal: Terminal): Promise<ExitCode> {
+  let result: ExitCode = exitCodes.fine;
+  const keep = async (running: Promise<ExitCode>): Promise<void> => {
+    result = await running;
+  };
+  const program = describe(terminal, {
+    build: async (folder, options) => keep(commands.build(folder, options)),
+    check: async (folder, options) => keep(commands.check(folder, options)),
+    print: async (folder, wanted, options) => keep(commands.print(folder, wanted, options)),
+    serve: async (folder, options) => keep(commands.serve(folder, options)),
+  });
+  try {
+    await program.parseAsync([...words], { from: 'user' });
+  } catch (cause) {
+    if (!(cause instanceof CommanderError)) throw cause;
+    return cause.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
+  }
+  return result;
+}
+
+type Actions = { readonly [K in keyof Commands]: (...given: Parameters<Commands[K]>) => Promise<void> };
+
+function describe(terminal: Terminal, actions: Actions): Command {
+  const program = new Command('splitpin')
+    .description('Makes a printable shop binder for each motorcycle from your job records.')
+    .version(programVersion(), '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'show this help, or the help of a command')
+    .helpCommand('help [command]', 'show the help of a command')
+    .configureOutput({
+      writeOut: (text) => terminal.say(text.trimEnd()),
+      writeErr: (text) => terminal.tell(text.trimEnd()),
+    })
+    .showHelpAfterError('Write `splitpin --help` for all commands.')
+    .addHelpText('after', helpAfter.program)
+    .exitOverride();
+  const command = (name: string, summary: string): Command =>
+    program
+      .command(name)
+      .description(summary)
+      .argument('<folder>', 'a machine folder (it holds machine.yaml), or a workshop of such folders');
+  command('build', 'make the whole binder: site, PDFs and data')
+    .option('-o, --out <folder>', 'where to (default: out/<machine> in the current folder)')
+    .addOption(paper())
+    .addOption(today())
+    .option('--workings', 'print the working of every computed figure as well')
+    .option('--site-only', 'only the pages; no PDFs and no data file')
+    .addHelpText('after', helpAfter.build)
+    .action(actions.build);
+  command('check', 'read and compute everything, report what is wrong, write nothing')
+    .addOption(today())
+    .addHelpText('after', helpAfter.check)
+    .action(actions.check);
+  command('print', 'make the PDF of one sheet, or of every sheet of one job, whatever else is wrong')
+    .argument('<sheet-or-job>', 'name of a sheet or of a job record')
+    .option('-o, --out <folder>', 'where to (default: out/print in the current folder)')
+    .addOption(paper())
+    .addOption(today())
+    .option('--workings', 'print the working of every computed figure as well')
+    .addHelpText('after', helpAfter.print)
+    .action(actions.print);
+  command('serve', 'show the binder on this computer and follow your changes')
+    .option('-p, --port <number>', 'port on 127.0.0.1', readPort, '8137')
+    .addOption(paper())
+    .addOption(today())
+    .addHelpText('after', helpAfter.serve)
+    .action(actions.serve);
+  return program;
+}
+
+function paper(): Option {
+  return new Option('--paper <size>', 'paper of every sheet (default: the machine’s own)').choices([
+    'a4',
+    'letter',
+    'a5',
+    'half-letter',
+  ]);
+}
+
+function today(): Option {
+  return new Option('--today <date>', 'the day to compute for, as 2026-11-14 (default: today)').argParser((text) => {
+    if (isDay(text)) return text;
+    throw new InvalidArgumentError('Write a date of the calendar, as 2026-11-14.');
+  });
+}
+
+function readPort(text: string): string {
+  const port = Number(text);
+  if (/^\d{1,5}$/.test(text) && port < 65_536) return text;
+  throw new InvalidArgumentError('Write a number up to 65535; 0 takes any free port.');
+}

@@ -1,0 +1,68 @@
+// What a finished build says: what it wrote, where, and what needs a person's eye.
+import { join, relative } from 'node:path';
+import type { Binder } from '../build.ts';
+import type { Aside } from '../cache/aside.ts';
+import type { BuildJob } from './build-command.ts';
+import { count } from './count.ts';
+import type { ReadMachine } from './read-machine.ts';
+import type { Prints } from './write-prints.ts';
+
+export interface Finished {
+  readonly job: BuildJob;
+  readonly read: ReadMachine;
+  readonly binder: Binder;
+  readonly aside: Aside;
+  readonly prints: Prints;
+  readonly photos: number;
+}
+
+/** The lines, ready to say. */
+export function saidAtTheEnd(finished: Finished): readonly string[] {
+  return [...whatAndWhere(finished), ...forYourEye(finished)];
+}
+
+function whatAndWhere({ job, read, binder, aside, prints, photos }: Finished): readonly string[] {
+  const { machine } = binder.book.records;
+  const paper = prints.marks.reduce((sum, mark) => sum + mark.pages, 0);
+  const made = [
+    count(binder.pages.length, 'page'),
+    count(prints.marks.length, 'sheet') + ' on ' + count(paper, 'side') + ' of paper',
+    count(photos, 'photo'),
+  ];
+  const out = shortest(job.out);
+  const lines = [
+    `${machine.name}: ${made.join(', ')}, from ${count(binder.book.records.jobs.length, 'record')} in ${read.folder.name}`,
+    `  ${join(out, 'index.html')}    begin here`,
+  ];
+  if (prints.marks.length > 0) {
+    lines.push(`  ${join(out, 'print')}    the sheets as PDF`);
+    lines.push(`  ${join(out, 'data', 'binder.json')}    everything computed, with units and origins`);
+  }
+  lines.push(
+    `  ${count(aside.written.length, 'file')} written, ${count(aside.outputs.size - aside.written.length, 'file')} unchanged`,
+  );
+  return lines;
+}
+
+function forYourEye({ binder, prints }: Finished): readonly string[] {
+  const { book } = binder;
+  const held = book.holds.filter((hold) => !hold.clear);
+  const overdue = book.due.filter((line) => line.state === 'overdue');
+  const lines = [
+    ...held.map((hold) => {
+      const open = hold.checks.filter((check) => check.state === 'not proved' || check.state === 'undone').length;
+      return `held: ${hold.point.title} (${count(open, 'check')} not proved)`;
+    }),
+    ...(book.off.open.length > 0 ? [count(book.off.open.length, 'thing') + ' still off, loose, empty or open'] : []),
+    ...(overdue.length > 0 ? [count(overdue.length, 'service') + ' overdue'] : []),
+    ...(book.queries.length > 0 ? [count(book.queries.length, 'query', 'queries') + ', listed in the binder'] : []),
+    ...prints.missing.map(({ sheet, characters }) => `no type for ${characters.join(' ')} in ${sheet}`),
+  ];
+  return lines.length === 0 ? [] : ['Needs your eye:', ...lines.map((line) => '  ' + line)];
+}
+
+/** The way to a folder as a person would write it here. */
+function shortest(path: string): string {
+  const way = relative(process.cwd(), path);
+  return way.startsWith('..') || way === '' ? path : way;
+}

@@ -1,0 +1,36 @@
+#!/usr/bin/env node
+// Where the program begins: the only place that sees the process, its terminal and its clock.
+import { enableCompileCache } from './compile-cache.ts';
+import { exitCodes } from './exit-codes.ts';
+import { runProgram } from './program.ts';
+import { openTerminal } from './terminal.ts';
+
+enableCompileCache();
+// Whoever reads our output may stop reading, as `head` does; that is no fault.
+process.stdout.on('error', (cause) => {
+  if ('code' in cause && cause.code === 'EPIPE') process.exit(exitCodes.fine);
+});
+
+const terminal = openTerminal(process.stdout, process.stderr, process.env);
+const surroundings = { terminal, folder: process.cwd(), clock: () => new Date() };
+
+try {
+  process.exitCode = await runProgram(
+    process.argv.slice(2),
+    {
+      build: async (folder, options) =>
+        (await import('./build-command.ts')).buildCommand(folder, options, surroundings),
+      check: async (folder, options) =>
+        (await import('./check-command.ts')).checkCommand(folder, options, surroundings),
+      print: async (folder, wanted, options) =>
+        (await import('./print-command.ts')).printCommand(folder, wanted, options, surroundings),
+      serve: async (folder, options) =>
+        (await import('./serve-command.ts')).serveCommand(folder, options, surroundings),
+    },
+    terminal,
+  );
+} catch (cause) {
+  terminal.tell('A fault of this program, not of your records. No output was changed.');
+  terminal.tell(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause));
+  process.exitCode = exitCodes.fault;
+}

@@ -10,6 +10,7 @@ import { photoHtml } from './photo-html.ts';
 import { plotSvg } from './plot-svg.ts';
 import { proseHtml } from './prose-html.ts';
 import type { Scope } from './scope.ts';
+import { isUnder, type ContentsLine } from './site-frame.ts';
 import { squareCodeSvg } from './square-code.ts';
 import { gridRowsHtml, headsHtml, rowsHtml } from './table-html.ts';
 import { templateOptions } from './template-options.ts';
@@ -42,7 +43,14 @@ export function blocksHtml(blocks: readonly Block[], scope: Scope): string {
 }
 
 function contentsHtml(page: Page, scope: Scope): string {
-  return renderTemplate('contents.njk', { lines: scope.site.contents, page, scope });
+  const lines = scope.site.contents.map((line) => ({ ...line, current: currentWord(line, page) }));
+  return renderTemplate('contents.njk', { lines, scope });
+}
+
+/** What `aria-current` says of a line of the contents: this very page, or that this page belongs under it. */
+function currentWord(line: ContentsLine, page: Page): 'page' | 'true' | undefined {
+  if (line.file === page.file) return 'page';
+  return isUnder(line, page) ? 'true' : undefined;
 }
 
 /** Registers a filter whose result is HTML, made from a value and the scope of the page. */

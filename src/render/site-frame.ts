@@ -41,7 +41,7 @@ export interface SiteFrame {
   readonly live?: string;
 }
 
-/** The facts that a frame is made from; `contents` is the first page of every section unless given. */
+/** The facts that a frame is made from; `contents` is every section that begins with a page at the top unless given. */
 export interface FrameFacts {
   readonly machine: string;
   readonly frame: string;
@@ -68,13 +68,18 @@ export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFr
   };
 }
 
+/** A section is entered by its first page; one whose pages all lie in a folder is reached from the pages above it. */
 function firstOfEachSection(pages: readonly PageName[]): readonly ContentsLine[] {
   const lines = new Map<string, ContentsLine>();
-  for (const page of pages) {
-    if (!lines.has(page.section))
-      lines.set(page.section, { title: page.title, file: page.file, section: page.section });
+  for (const { file, section } of pages) {
+    if (!file.includes('/') && !lines.has(section)) lines.set(section, { title: section, file, section });
   }
   return [...lines.values()];
+}
+
+/** True when a page belongs under a line of the contents: by its section, or as `sheets/x.html` belongs under `sheets.html`. */
+export function isUnder(line: ContentsLine, page: PageName): boolean {
+  return line.section === page.section || page.file.startsWith(`${line.file.slice(0, -'.html'.length)}/`);
 }
 
 /** Where pages of each kind of reference may lie, in order of preference; `#` begins a fragment. */

@@ -1,10 +1,10 @@
 // A small site of sample pages: a first page, jobs before and after each other, a sheet, the workings.
-import sharp from 'sharp';
 import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
 import { siteFrame } from '../../src/render/site-frame.ts';
 import type { Block, Page } from '../../src/sheet/sheet.ts';
 import { renderPage } from '../../src/render/page.ts';
 import { sampleBlocks, samplePage } from './sample-pages.ts';
+import { standInPicture } from './stand-in-picture.ts';
 import type { WrittenFile } from './site-folder.ts';
 
 const heading = (text: string, id: string): Block => ({ type: 'heading', level: 1, text, id });
@@ -47,9 +47,7 @@ export const sampleFrame: SiteFrame = siteFrame(sampleSpecs, {
 
 /** Everything of the sample site but its assets, the pictures and the PDF it leads to included. */
 export async function sampleFiles(): Promise<readonly WrittenFile[]> {
-  const picture = await sharp({ create: { width: 8, height: 6, channels: 3, background: '#999' } })
-    .jpeg()
-    .toBuffer();
+  const picture = await standInPicture();
   return [
     ...sampleSpecs.map((spec) => ({ file: spec.file, content: renderPage(spec.make(), sampleFrame) })),
     { file: 'photos/crown.jpg', content: picture },

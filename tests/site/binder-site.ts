@@ -1,0 +1,42 @@
+// The site of a whole machine for the tests: real records and pages, with stand-ins for the photos and the PDFs beside them.
+import { namedPhotos } from '../../src/command/named-photos.ts';
+import { readMachine } from '../../src/command/read-machine.ts';
+import { frameFor } from '../../src/command/site-frame-for.ts';
+import { photoNames } from '../../src/photos/photo-names.ts';
+import { renderOne } from '../../src/render/page.ts';
+import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
+import { standInPicture } from './stand-in-picture.ts';
+import type { WrittenFile } from './site-folder.ts';
+
+export interface BinderSite {
+  readonly specs: readonly SitePage[];
+  readonly frame: SiteFrame;
+  /** Pages, pictures and PDFs; the site's assets come with writeSite. */
+  readonly files: readonly WrittenFile[];
+  /** References that led nowhere, each with the page that holds it. */
+  readonly lost: readonly string[];
+}
+
+/** Reads and renders a machine folder as of a day. */
+export async function binderSite(folder: string, today: string): Promise<BinderSite> {
+  const { binder, folder: machine } = readMachine(folder, today, {});
+  if (binder === undefined) throw new Error(`${folder} cannot be read`);
+  const stamp = { width: 1600, height: 1200, smallWidth: 400, smallHeight: 300, size: 0, modified: 0, key: '' };
+  const photos = namedPhotos(binder, machine.assets).map(({ file }) => ({ file, ...photoNames(file), ...stamp }));
+  const frame = frameFor(binder, new Map(photos.map((photo) => [photo.file, photo])));
+  const lost: string[] = [];
+  const pages = binder.pages.map((spec) => renderOne(spec, noting(frame, spec.file, lost)));
+  const picture = await standInPicture();
+  const pictures = photos.flatMap(({ large, small }) => [large, small]).map((file) => ({ file, content: picture }));
+  const prints = binder.sheets.map(({ id }) => ({ file: `print/${id}.pdf`, content: '%PDF-1.7\n' }));
+  return { specs: binder.pages, frame, files: [...pages, ...pictures, ...prints], lost };
+}
+
+function noting(frame: SiteFrame, page: string, lost: string[]): SiteFrame {
+  const targetOf = (reference: string) => {
+    const target = frame.targetOf(reference);
+    if (target === undefined) lost.push(`${page}: ${reference}`);
+    return target;
+  };
+  return { ...frame, targetOf };
+}

@@ -84,7 +84,11 @@ export interface SheetDefinition {
   readonly binding: 'left' | 'top';
   readonly foot: 'none' | 'sign off';
   readonly applies: Applies;
-  readonly views: readonly { readonly view: string; readonly options: Readonly<Record<string, string>>; readonly at: Place }[];
+  readonly views: readonly {
+    readonly view: string;
+    readonly options: Readonly<Record<string, string>>;
+    readonly at: Place;
+  }[];
   readonly on: readonly ('paper' | 'screen')[];
   /** Section of the site's contents it is listed under. */
   readonly section: string;
@@ -95,7 +99,12 @@ export interface Content {
   readonly cautions: ReadonlyMap<string, Caution>;
   readonly procedures: ReadonlyMap<string, Procedure>;
   readonly holdPoints: readonly HoldPoint[];
-  readonly schedules: readonly { readonly id: string; readonly title: string; readonly applies: Applies; readonly services: readonly ServiceLine[] }[];
+  readonly schedules: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly applies: Applies;
+    readonly services: readonly ServiceLine[];
+  }[];
   readonly noStart: readonly NoStartLine[];
   readonly sheets: readonly SheetDefinition[];
   /** Pairs of words, UK first. */

@@ -49,7 +49,11 @@ export interface Geometry {
   readonly bore?: Written<'length'>;
   readonly stroke?: Written<'length'>;
   readonly rod?: Written<'length'>;
-  readonly compressionRatio?: { readonly ratio: number; readonly decimals: number; readonly from: 'full stroke' | 'port closing' };
+  readonly compressionRatio?: {
+    readonly ratio: number;
+    readonly decimals: number;
+    readonly from: 'full stroke' | 'port closing';
+  };
   readonly primary?: ToothPair;
   readonly gears: readonly ToothPair[];
   readonly final?: ToothPair;
@@ -220,13 +224,22 @@ export interface Instrument {
 }
 
 export type Verb =
-  | 'removed' | 'refitted' | 'replaced' | 'lost'
-  | 'loosened' | 'tightened'
-  | 'drained' | 'filled'
-  | 'disconnected' | 'connected'
-  | 'opened' | 'closed'
-  | 'sent out' | 'come back'
-  | 'fitted temporarily' | 'taken away';
+  | 'removed'
+  | 'refitted'
+  | 'replaced'
+  | 'lost'
+  | 'loosened'
+  | 'tightened'
+  | 'drained'
+  | 'filled'
+  | 'disconnected'
+  | 'connected'
+  | 'opened'
+  | 'closed'
+  | 'sent out'
+  | 'come back'
+  | 'fitted temporarily'
+  | 'taken away';
 
 /** One action of off and on. */
 export interface WorkEntry {
@@ -347,6 +360,8 @@ export interface MoneyEntry {
 export interface Photo {
   readonly file: string;
   readonly caption: string;
+  /** Taken before the work. */
+  readonly before?: boolean;
   readonly private: boolean;
   readonly at: Place;
 }
@@ -354,8 +369,25 @@ export interface Photo {
 export type JobState = 'planned' | 'under way' | 'waiting' | 'done' | 'put aside';
 
 export type JobKind =
-  | 'buying' | 'intake' | 'cleaning' | 'waking' | 'first start' | 'strip' | 'measuring' | 'machining' | 'repair' | 'assembly'
-  | 'setting up' | 'running-in' | 'ride' | 'service' | 'road test' | 'paperwork' | 'lay-up' | 'return' | 'handover';
+  | 'buying'
+  | 'intake'
+  | 'cleaning'
+  | 'waking'
+  | 'first start'
+  | 'strip'
+  | 'measuring'
+  | 'machining'
+  | 'repair'
+  | 'assembly'
+  | 'setting up'
+  | 'running-in'
+  | 'ride'
+  | 'service'
+  | 'road test'
+  | 'paperwork'
+  | 'lay-up'
+  | 'return'
+  | 'handover';
 
 /** One job record: one Markdown file. */
 export interface Job {
@@ -402,4 +434,6 @@ export interface Records {
   readonly story?: { readonly file: string; readonly body: string };
   /** Ids of records that could not be read; sheets name them. */
   readonly unread: readonly { readonly file: string; readonly codes: readonly string[] }[];
+  /** Places of values marked `private`, besides those that carry the mark themselves; left out of the buyer's copy. */
+  readonly kept?: readonly Place[];
 }

@@ -1,0 +1,130 @@
+// The smaller lines of a job: parts, findings, checks, repairs, corrections, ride, run log, money, photos.
+import type {
+  CheckDone,
+  Correction,
+  Finding,
+  MoneyEntry,
+  PartEntry,
+  Photo,
+  Repair,
+  Ride,
+  RunLogLine,
+} from '../model.ts';
+import { entry, group, may, need, or } from '../shapes/fields.ts';
+import { day, money, quantity } from '../shapes/measured.ts';
+import { anyText, choice, id, number, text, yesNo } from '../shapes/plain.ts';
+import { andThen, type Shape } from '../shapes/shape.ts';
+import { rangeAt, rangeText } from './limits.ts';
+import { verbLine } from './verb-key.ts';
+
+export const part: Shape<PartEntry> = entry({
+  part: need(text, 'what the part is', { example: 'piston +0.50 left' }),
+  bookNumber: may(text, 'its number in the book', { example: '175-13101-50' }),
+  number: may(text, 'its number as bought'),
+  class: may(choice('original', 'new old stock', 'pattern', 'used', 'repaired', 'made'), 'what kind of part it is'),
+  count: or(number(1, 9999, 'whole'), 1, 'how many'),
+  from: may(text, 'from where'),
+  price: may(money, 'the price as paid, for all of them'),
+  state: or(choice('wanted', 'ordered', 'here', 'fitted', 'returned'), 'here', 'how far it is'),
+  insteadOf: may(text, 'the part it took the place of'),
+  movedFrom: may(text, 'the machine it came off'),
+  movedTo: may(text, 'the machine it went to'),
+  note: may(text, 'your own words'),
+});
+
+export const finding: Shape<Finding> = entry({
+  id: need(id, 'its permanent id', { example: 'seal-hard' }),
+  saw: need(text, 'what was seen', { example: 'left crank seal hard as wood' }),
+  weight: or(
+    choice('stops', 'limits', 'not done', 'note'),
+    'note',
+    'whether it stops the machine, limits it, or neither',
+  ),
+  became: or(text, 'open', 'open, or what became of it'),
+  until: may(day, 'how long it may wait'),
+});
+
+const checkKeys = entry({
+  check: need(id, 'id of the check', { example: 'stop-switch' }),
+  by: may(text, 'who did it'),
+  checkedBy: may(text, 'who looked at it after them'),
+  value: may(text, 'what was read'),
+});
+/** The id alone, or with its keys. */
+export const checkDone: Shape<CheckDone> = {
+  read: (tree, spot, desk) => checkKeys.read(typeof tree === 'string' ? { check: tree } : tree, spot, desk),
+  told: { kind: 'either', of: [{ kind: 'text', written: 'id of the check' }, checkKeys.told] },
+};
+
+export const repair: Shape<Repair> = andThen(
+  entry({
+    of: need(text, 'id of the fastener, limit or setting that is not as the book says any more', {
+      example: 'cylinder-head-nut',
+    }),
+    now: need(text, 'what it is now', { example: 'wire thread insert' }),
+    why: may(text, 'why'),
+    standard: may(rangeText, 'the standard from now on', { example: '50.50 to 50.52 mm' }),
+    limit: may(rangeText, 'the limit from now on', { example: '50.60 mm max' }),
+  }),
+  ({ standard, limit, ...rest }, spot, desk) => {
+    const before = desk.problems.length;
+    const dimension = desk.dimensionOf(rest.of);
+    const asNew = rangeAt(standard, dimension, spot, 'standard', desk);
+    const last = rangeAt(limit, dimension, spot, 'limit', desk);
+    if (desk.problems.length > before) return undefined;
+    return {
+      ...rest,
+      ...(asNew === undefined ? {} : { standard: asNew }),
+      ...(last === undefined ? {} : { limit: last }),
+    };
+  },
+);
+
+export const correction: Shape<Correction> = entry({
+  record: need(text, 'id of the record that is corrected', { example: '2024-06-15-points' }),
+  item: need(text, 'which reading or key of it', { example: 'points-gap' }),
+  position: may(text, 'which position'),
+  was: need(text, 'what it says', { example: '0.50 mm' }),
+  is: need(text, 'what is right', { example: '0.35 mm' }),
+  why: need(text, 'why', { example: 'read the wrong blade' }),
+});
+
+export const ride: Shape<Ride> = group({
+  out: may(quantity('distance ridden', '8216 mi'), 'clock going out'),
+  in: may(quantity('distance ridden', '8224 mi'), 'clock coming in'),
+  fuel: may(quantity('volume', '0.6 l'), 'petrol put in'),
+  oil: may(quantity('volume', '30 ml'), 'oil put in'),
+  weather: may(text, 'weather'),
+  whatHappened: may(text, 'what happened'),
+});
+
+export const runLogLine: Shape<RunLogLine> = group({
+  minute: need(number(0, 100_000), 'minutes since it fired', { example: '2' }),
+  saw: need(text, 'what was seen', { example: 'grey smoke, clearing' }),
+});
+
+const payments = ['paid', 'refund', 'deposit', 'deposit back'] as const;
+const moneyKeys = entry({
+  for: need(text, 'what for', { example: 'the machine' }),
+  group: or(text, 'other', 'the group it is summed in', { example: 'buying' }),
+});
+export const moneyEntry: Shape<MoneyEntry> = andThen(
+  verbLine(payments, money, moneyKeys),
+  ({ verb, object, rest }) => ({
+    kind: verb,
+    amount: object,
+    ...rest,
+  }),
+);
+
+export const photo: Shape<Photo> = entry({
+  file: need(text, 'path of the picture, from the machine folder', { example: 'photos/head-off.png' }),
+  caption: or(anyText, '', 'what it shows', { example: 'Head off' }),
+  before: or(yesNo, false, 'taken before the work'),
+  private: or(yesNo, false, 'kept out of the buyer’s copy'),
+});
+
+export const signature = group({
+  by: need(text, 'who signs', { example: 'owner' }),
+  date: need(day, 'when', { example: '2024-09-14' }),
+});

@@ -1,0 +1,109 @@
+// jobs/*.md: one piece of work a file. A planned job is a record with blanks.
+import type { Job, JobKind, JobState } from '../model.ts';
+import { refuse } from '../shapes/desk.ts';
+import { group, may, need, or } from '../shapes/fields.ts';
+import { daySpan, quantity } from '../shapes/measured.ts';
+import { choice, list, number, scalar, text } from '../shapes/plain.ts';
+import { andThen, type Shape } from '../shapes/shape.ts';
+import {
+  checkDone,
+  correction,
+  finding,
+  moneyEntry,
+  part,
+  photo,
+  repair,
+  ride,
+  runLogLine,
+  signature,
+} from './job-lines.ts';
+import { reading } from './readings.ts';
+import { defineRecord } from './record-kind.ts';
+import { workEntry } from './work.ts';
+
+/** Kinds of job, in the order in which a machine usually meets them. */
+export const jobKinds = [
+  'buying',
+  'intake',
+  'cleaning',
+  'waking',
+  'first start',
+  'strip',
+  'measuring',
+  'machining',
+  'repair',
+  'assembly',
+  'setting up',
+  'running-in',
+  'ride',
+  'service',
+  'road test',
+  'paperwork',
+  'lay-up',
+  'return',
+  'handover',
+] as const satisfies readonly JobKind[];
+
+const states = ['planned', 'under way', 'done', 'put aside'] as const;
+
+/** A state, or `waiting for …` with what for. */
+const state: Shape<{ readonly state: JobState; readonly waitingFor?: string }> = {
+  read: (tree, spot, desk) => {
+    const words = scalar(tree, spot, desk);
+    if (words === undefined) return undefined;
+    const waiting = /^waiting(?:\s+for\s+(.+))?$/u.exec(words);
+    if (waiting !== null)
+      return waiting[1] === undefined ? { state: 'waiting' } : { state: 'waiting', waitingFor: waiting[1] };
+    const known = states.find((one) => one === words);
+    if (known !== undefined) return { state: known };
+    return refuse(
+      desk,
+      spot,
+      'word-unknown',
+      `“${words}” is not a state of a job.`,
+      `Write ${states.join(', ')} or waiting for …`,
+    );
+  },
+  told: { kind: 'text', written: 'planned, under way, waiting for …, done, put aside', example: 'done' },
+};
+
+/** A job without what the file gives: its id, its name, its body. */
+export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine'>;
+
+export const jobKind = defineRecord<JobData>({
+  id: 'job',
+  purpose: 'One piece of work: what was found, done, measured, fitted and paid; or a plan with blanks.',
+  files: 'jobs/*.md',
+  matches: (file) => /^jobs\/.+\.md$/u.test(file),
+  shape: andThen(
+    group({
+      title: need(text, 'what the job is, in a few words', { example: 'Barrels off and measured' }),
+      date: need(daySpan, 'the day, or the first and last day', { example: '2024-09-14' }),
+      kind: need(choice(...jobKinds), 'the kind of job', { example: 'strip' }),
+      state: need(state, 'how far it is', { example: 'done' }),
+      purpose: may(text, 'what it was for', { key: 'for', example: 'smoke and a rattle when cold' }),
+      hands: or(list(text), [], 'who worked', { example: '[owner, helper]' }),
+      odometer: may(quantity('distance ridden', '8214 mi'), 'the clock, or none'),
+      time: may(quantity('duration', '3 h 30 min'), 'time it took'),
+      continues: may(text, 'id of the record it goes on from', { example: '2024-06-22-first-start' }),
+      procedures: or(list(text), [], 'ids of procedures followed', { example: '[top-end-strip]' }),
+      work: or(list(workEntry), [], 'what came off, was loosened, drained, and what went back'),
+      readings: or(list(reading), [], 'what was measured'),
+      parts: or(list(part), [], 'parts wanted, bought, fitted'),
+      findings: or(list(finding), [], 'what was seen and stays to be answered'),
+      checks: or(list(checkDone), [], 'checks done', { example: '[bore-oiled]' }),
+      services: or(list(text), [], 'ids of services done', { example: '[gearbox-oil-change]' }),
+      repairs: or(list(repair), [], 'repairs that change the book’s figures'),
+      corrections: or(list(correction), [], 'what an earlier record has wrong'),
+      ride: may(ride, 'a ride'),
+      runLog: or(list(runLogLine), [], 'minutes of a first start', { example: '[{minute: 0, saw: fired}]' }),
+      heatCycles: or(number(0, 999, 'whole'), 0, 'times the engine got fully hot and cold again'),
+      money: or(list(moneyEntry), [], 'money paid and got back, besides parts'),
+      photos: or(list(photo), [], 'photos with captions'),
+      stateLeft: or(list(text), [], 'what the entries cannot say of how it was left'),
+      next: may(text, 'what is to be done next'),
+      signed: may(signature, 'who signs, and when', { example: '{by: owner, date: 2024-09-14}' }),
+    }),
+    ({ state: how, ...rest }) => ({ ...rest, ...how }),
+  ),
+});

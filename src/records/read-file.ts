@@ -1,0 +1,34 @@
+// One file read by its kind: text to tree, tree to data; what was wrong, and what could be read all the same.
+import type { Place, Problem } from '../problem/problem.ts';
+import { readDocument, type Document } from '../source/document.ts';
+import type { SourceFile } from '../source/files.ts';
+import type { RecordKind } from './kinds/record-kind.ts';
+import { deskFor, type Desk } from './shapes/desk.ts';
+
+export interface FileReading<T> {
+  readonly file: string;
+  readonly value: T | undefined;
+  readonly document: Document | undefined;
+  readonly problems: readonly Problem[];
+  readonly kept: readonly Place[];
+}
+
+/** Reads a file as one kind. */
+export function readFile<T>(
+  source: SourceFile,
+  kind: Pick<RecordKind<T>, 'shape'>,
+  dimensionOf?: Desk['dimensionOf'],
+): FileReading<T> {
+  const { value: document, problems } = readDocument(source);
+  if (document === undefined) return { file: source.file, value: undefined, document, problems, kept: [] };
+  const desk = deskFor(source.file, dimensionOf);
+  const value = kind.shape.read(document.data, undefined, desk);
+  return { file: source.file, value, document, problems: desk.problems, kept: desk.kept };
+}
+
+/** Files with problems, by name, with the codes found in each. */
+export function unreadFiles(readings: readonly FileReading<unknown>[]): readonly { file: string; codes: string[] }[] {
+  return readings
+    .filter((reading) => reading.problems.some((problem) => problem.severity === 'problem'))
+    .map(({ file, problems }) => ({ file, codes: [...new Set(problems.map((problem) => problem.code))] }));
+}

@@ -1,0 +1,36 @@
+// One job file as a job: its id is its name, its body is kept as written.
+import type { SourceFile } from '../source/files.ts';
+import { jobKind } from './kinds/job.ts';
+import type { Job } from './model.ts';
+import { readFile, type FileReading } from './read-file.ts';
+import type { Desk } from './shapes/desk.ts';
+
+/** Reads a job. A job with any problem is not given: half a record would misreport what was done. */
+export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): FileReading<Job> {
+  const reading = readFile(source, jobKind, dimensionOf);
+  const { value, document, problems } = reading;
+  if (value === undefined || document === undefined || problems.length > 0) return { ...reading, value: undefined };
+  const job = {
+    id: recordId(source.file),
+    file: source.file,
+    ...value,
+    body: document.body,
+    bodyLine: document.bodyLine,
+  };
+  return { ...reading, value: job };
+}
+
+/** The permanent id of a record: its file name without the ending, one form for letters that can be written in two. */
+export function recordId(file: string): string {
+  const name = file.slice(file.lastIndexOf('/') + 1);
+  return name.replace(/\.md$/u, '').normalize('NFC');
+}
+
+/** Jobs in the order in which they happened; of one day by file name. */
+export function byDate(a: Job, b: Job): number {
+  return compare(a.date.from, b.date.from) || compare(a.id, b.id);
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

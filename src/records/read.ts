@@ -1,0 +1,89 @@
+// A machine's files as records: every file read by its kind, then checked against each other. Everything wrong is told at once.
+import type { Outcome, Problem } from '../problem/problem.ts';
+import type { Asset, SourceFile } from '../source/files.ts';
+import { cleanText } from '../source/clean-text.ts';
+import { checkRecords } from './check-records.ts';
+import { sameFile } from './check-ids.ts';
+import { dimensionsOf } from './dimensions-of.ts';
+import { instrumentsKind } from './kinds/instruments.ts';
+import { jobKind } from './kinds/job.ts';
+import { machineKind } from './kinds/machine.ts';
+import { makerKind } from './kinds/maker.ts';
+import { storyKind } from './kinds/story.ts';
+import type { MakerData, Records } from './model.ts';
+import { readFile, unreadFiles, type FileReading } from './read-file.ts';
+import { byDate, readJob } from './read-job.ts';
+
+/**
+ * Reads a machine folder. `shared` are the files of the workshop above it; `assets` are looked up by name only.
+ * The value is undefined when machine.yaml cannot be read; otherwise it holds what could be read, and `unread` names the rest.
+ */
+export function readRecords(
+  files: readonly SourceFile[],
+  assets: readonly Asset[],
+  shared: readonly SourceFile[] = [],
+): Outcome<Records | undefined> {
+  const machine = files.filter((file) => machineKind.matches(file.file)).map((file) => readFile(file, machineKind))[0];
+  const makers = files.filter((file) => makerKind.matches(file.file)).map((file) => readFile(file, makerKind));
+  const instruments = [...files, ...shared]
+    .filter((file) => instrumentsKind.matches(file.file))
+    .map((file) => readFile(file, instrumentsKind));
+  const maker = oneMaker(makers);
+  const dimensionOf = dimensionsOf(maker);
+  const jobFiles = files.filter((file) => jobKind.matches(file.file));
+  const jobs = jobFiles.map((file) => readJob(file, dimensionOf));
+  const story = files.filter((file) => storyKind.matches(file.file)).map(readStory)[0];
+  const readings = [machine, ...makers, ...instruments, ...jobs, story?.reading].filter(
+    (reading) => reading !== undefined,
+  );
+  const problems = [...readings.flatMap((reading) => reading.problems), ...sameFile(jobFiles)];
+  const data = machine?.value;
+  if (machine === undefined || data === undefined || machine.problems.length > 0) {
+    return { value: undefined, problems: machine === undefined ? [noMachine(), ...problems] : problems };
+  }
+  const records: Records = {
+    machine: { file: machine.file, ...data },
+    maker,
+    instruments: instruments.flatMap((reading) => reading.value ?? []),
+    jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),
+    ...(story === undefined ? {} : { story: { file: story.reading.file, body: story.body } }),
+    unread: unreadFiles(readings),
+    kept: readings.flatMap((reading) => reading.kept),
+  };
+  return { value: records, problems: [...problems, ...checkRecords(records, assets)] };
+}
+
+function oneMaker(readings: readonly FileReading<MakerData>[]): MakerData {
+  const books = readings.flatMap((reading) => reading.value ?? []);
+  return {
+    fasteners: books.flatMap((book) => book.fasteners),
+    limits: books.flatMap((book) => book.limits),
+    fluids: books.flatMap((book) => book.fluids),
+    settings: books.flatMap((book) => book.settings),
+    services: books.flatMap((book) => book.services),
+    sources: books.flatMap((book) => book.sources),
+  };
+}
+
+/** A story needs no front matter; with one, its body is what follows. */
+function readStory(source: SourceFile): { reading: FileReading<unknown>; body: string } {
+  const clean = cleanText(source.text);
+  if (!clean.startsWith('---')) {
+    const reading = { file: source.file, value: {}, document: undefined, problems: [], kept: [] };
+    return { reading, body: clean };
+  }
+  const reading = readFile(source, storyKind);
+  return { reading, body: reading.document?.body ?? '' };
+}
+
+function noMachine(): Problem {
+  const at = { file: 'machine.yaml', path: [] };
+  const hint = 'Write one as the page of formats shows; everything else hangs on it.';
+  return {
+    code: 'machine-missing',
+    severity: 'problem',
+    at,
+    message: 'There is no machine.yaml in this folder.',
+    hint,
+  };
+}

@@ -1,0 +1,32 @@
+// A name that must lead to something: the problem when it does not, with the nearest names.
+import type { Place, Problem } from '../problem/problem.ts';
+import { nearest } from './nearest.ts';
+
+/** The problem of a name that leads nowhere. `what` is for the sentence: `fastener`, `job record`. */
+export function unknownReference(word: string, at: Place, what: string, names: Iterable<string>): Problem {
+  const near = nearest(word, names);
+  const named = near.map((name) => `“${name}”`).join(' or ');
+  const list = [...names].slice(0, 6).join(', ');
+  const others = list === '' ? `There is no ${what} on record.` : `Known: ${list}${[...names].length > 6 ? ' …' : ''}.`;
+  return {
+    code: 'reference-unknown',
+    severity: 'problem',
+    at,
+    message: `There is no ${what} “${word}”.`,
+    hint: near.length > 0 ? `Did you mean ${named}?` : others,
+  };
+}
+
+/**
+ * Whether a word that is no known name is the owner's own. Parts with hyphens between are always meant as an id; anything
+ * of five letters and more that is one slip from a known name (`Gearbox oil`, `gearbox-oill`) is meant to be it.
+ */
+export function isOwnWords(word: string, names: Iterable<string>): boolean {
+  if (/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)+$/u.test(word)) return false;
+  return word.length < 5 || nearest(word, names, 1).length === 0;
+}
+
+/** A place further down. */
+export function below(at: Place, ...steps: readonly (string | number)[]): Place {
+  return { ...at, path: [...at.path, ...steps] };
+}

@@ -1,0 +1,46 @@
+// The desk on which one file is read: where its problems are collected, and how a value's place is kept cheaply.
+import type { ProblemCode } from '../../problem/codes.ts';
+import type { Place, Problem } from '../../problem/problem.ts';
+import type { Dimension } from '../../quantity/quantity.ts';
+
+export interface Desk {
+  readonly file: string;
+  readonly problems: Problem[];
+  /** Places of values marked `private`. */
+  readonly kept: Place[];
+  /** The kind of quantity that a limit, a setting or another known item is measured in. */
+  readonly dimensionOf: (item: string) => Dimension | undefined;
+}
+
+/** One key on the way to a value; the whole way is spelled out only where a place is needed. `undefined` is the top. */
+export interface Spot {
+  readonly up: Spot | undefined;
+  readonly key: string | number;
+}
+
+/** A fresh desk for a file. */
+export function deskFor(file: string, dimensionOf: Desk['dimensionOf'] = () => undefined): Desk {
+  return { file, problems: [], kept: [], dimensionOf };
+}
+
+/** The place of a spot, with all its keys from the top. */
+export function placeOf(desk: Desk, spot: Spot | undefined): Place {
+  const path: (string | number)[] = [];
+  for (let step = spot; step !== undefined; step = step.up) path.unshift(step.key);
+  return { file: desk.file, path };
+}
+
+/** Puts a problem on the desk; gives `undefined`, so that a reader can return it. `atKey` points at the key, not the value. */
+export function refuse(
+  desk: Desk,
+  spot: Spot | undefined,
+  code: ProblemCode,
+  message: string,
+  hint?: string,
+  atKey?: 'at key',
+): undefined {
+  const place = placeOf(desk, spot);
+  const at = atKey === undefined ? place : { ...place, atKey: true };
+  desk.problems.push({ code, severity: 'problem', at, message, ...(hint === undefined ? {} : { hint }) });
+  return undefined;
+}

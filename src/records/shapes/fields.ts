@@ -1,0 +1,183 @@
+// Groups of keys: each field says what it is for; keys that nobody knows are refused, and everything wrong is told at once.
+import type { Place } from '../../problem/problem.ts';
+import { isBranch, type Branch, type Tree } from '../../source/tree.ts';
+import { nearest } from '../nearest.ts';
+import { placeOf, refuse, type Desk, type Spot } from './desk.ts';
+import { readInside, type Shape, type ToldField } from './shape.ts';
+
+type Presence = 'needed' | 'optional' | 'filled in';
+
+export interface Field<T, P extends Presence = Presence> {
+  readonly shape: Shape<T>;
+  readonly presence: P;
+  readonly says: string;
+  readonly example?: string;
+  /** Key in the file; without it, the name with spaces for capitals (`wayRound` is `way round`). */
+  readonly key?: string;
+  /** What counts when the key is not there. */
+  readonly otherwise?: T;
+}
+
+export type Fields = Readonly<Record<string, Field<unknown>>>;
+type Says = Pick<Field<unknown>, 'example' | 'key'>;
+
+/** A key that must be there. */
+export function need<T>(shape: Shape<T>, says: string, more: Says = {}): Field<T, 'needed'> {
+  return { shape, presence: 'needed', says, ...more };
+}
+/** A key that may be left out, or be `?` or empty: then the value is absent. */
+export function may<T>(shape: Shape<T>, says: string, more: Says = {}): Field<T, 'optional'> {
+  return { shape, presence: 'optional', says, ...more };
+}
+/** A key that may be left out: then `otherwise` counts. */
+export function or<T>(shape: Shape<T>, otherwise: T, says: string, more: Says = {}): Field<T, 'filled in'> {
+  return { shape, presence: 'filled in', otherwise, says, ...more };
+}
+
+type ValueOf<F> = F extends Field<infer T> ? T : never;
+type OptionalNames<F extends Fields> = {
+  [K in keyof F]: F[K] extends Field<unknown, 'optional'> ? K : never;
+}[keyof F];
+/** What a group of fields gives. */
+export type Out<F extends Fields> = { readonly [K in Exclude<keyof F, OptionalNames<F>>]: ValueOf<F[K]> } & {
+  readonly [K in OptionalNames<F>]?: ValueOf<F[K]>;
+};
+
+interface Group {
+  readonly byKey: ReadonlyMap<string, readonly [name: string, field: Field<unknown>]>;
+  readonly needed: readonly (readonly [name: string, key: string, field: Field<unknown>])[];
+  readonly filled: readonly (readonly [name: string, field: Field<unknown>])[];
+  readonly told: readonly ToldField[];
+}
+
+/** A group of keys. */
+export function group<const F extends Fields>(fields: F): Shape<Out<F>> {
+  const keys = groupOf(fields);
+  return {
+    read: (tree, spot, desk) => {
+      const found: Record<string, unknown> = {};
+      return fill(found, keys, tree, spot, desk) && isFilled(found, fields) ? found : undefined;
+    },
+    told: { kind: 'record', fields: keys.told },
+  };
+}
+
+/** The keys of a whole file: what could be read is given even when some of it was refused. */
+export function wholeFile<const F extends Fields>(fields: F): Shape<Out<F>> {
+  const keys = groupOf(fields);
+  return {
+    read: (tree, spot, desk) => {
+      const found: Record<string, unknown> = {};
+      fill(found, keys, tree, spot, desk);
+      return isFilled(found, fields) ? found : undefined;
+    },
+    told: { kind: 'record', fields: keys.told },
+  };
+}
+
+/** A group of keys that keeps its place, so that what follows from it can point back. */
+export function entry<const F extends Fields>(fields: F): Shape<Out<F> & { readonly at: Place }> {
+  const keys = groupOf(fields);
+  return {
+    read: (tree, spot, desk) => {
+      const found: Record<string, unknown> & { readonly at: Place } = { at: placeOf(desk, spot) };
+      return fill(found, keys, tree, spot, desk) && isFilled(found, fields) ? found : undefined;
+    },
+    told: { kind: 'record', fields: keys.told },
+  };
+}
+
+/** Every field that is always there is there; each was read by its own shape. */
+function isFilled<T extends object, F extends Fields>(found: T, fields: F): found is T & Out<F> {
+  for (const name in fields) {
+    if (fields[name]?.presence !== 'optional' && !Object.hasOwn(found, name)) return false;
+  }
+  return true;
+}
+
+function fill(found: Record<string, unknown>, keys: Group, tree: Tree, spot: Spot | undefined, desk: Desk): boolean {
+  if (!isBranch(tree)) {
+    refuse(
+      desk,
+      spot,
+      'value-not-keys',
+      'Keys with values are expected here.',
+      `Keys here: ${[...keys.byKey.keys()].slice(0, 8).join(', ')}.`,
+    );
+    return false;
+  }
+  const before = desk.problems.length;
+  for (const key of Object.keys(tree)) {
+    const known = keys.byKey.get(key);
+    if (known === undefined) unknownKey(desk, { up: spot, key }, keys);
+    else readField(found, known[0], known[1], tree[key] ?? null, { up: spot, key }, desk);
+  }
+  for (const [name, key, field] of keys.needed) if (!Object.hasOwn(found, name)) missing(desk, spot, tree, key, field);
+  for (const [name, field] of keys.filled) if (!Object.hasOwn(found, name)) found[name] = field.otherwise;
+  return desk.problems.length === before;
+}
+
+function readField(
+  found: Record<string, unknown>,
+  name: string,
+  field: Field<unknown>,
+  tree: Tree,
+  spot: Spot,
+  desk: Desk,
+): void {
+  const empty = tree === null || tree === '' || (tree === '?' && field.shape.takesUnknown === undefined);
+  if (empty && field.presence !== 'needed' && !(tree === null && field.shape.takesUnknown === true)) return;
+  const value = readInside(field.shape, tree, spot, desk);
+  if (value !== undefined) found[name] = value;
+}
+
+function missing(desk: Desk, spot: Spot | undefined, tree: Branch, key: string, field: Field<unknown>): void {
+  const example = field.example === undefined ? '' : ` For example \`${key}: ${field.example}\`.`;
+  if (!Object.hasOwn(tree, key)) {
+    refuse(desk, spot, 'key-missing', `“${key}” is missing: ${field.says}.`, `Add the key “${key}”.${example}`);
+  } else if (tree[key] === '?') {
+    refuse(
+      desk,
+      { up: spot, key },
+      'value-needed',
+      `“${key}” cannot stay unknown: ${field.says}.`,
+      `Look, and write it.${example}`,
+    );
+  } else if (['', 'none', null].some((nothing) => nothing === tree[key])) {
+    refuse(
+      desk,
+      { up: spot, key },
+      'value-missing',
+      `Nothing is written after “${key}”.`,
+      `Write ${field.says}.${example}`,
+    );
+  }
+}
+
+function unknownKey(desk: Desk, spot: Spot, keys: Group): void {
+  const names = [...keys.byKey.keys()];
+  const near = nearest(String(spot.key), names);
+  const hint =
+    near.length > 0 ? `Did you mean ${near.map((n) => `“${n}”`).join(' or ')}?` : `Keys here: ${names.join(', ')}.`;
+  refuse(desk, spot, 'key-unknown', `“${spot.key}” is not a key that belongs here.`, hint, 'at key');
+}
+
+function groupOf(fields: Fields): Group {
+  const list = Object.entries(fields).map(([name, field]) => [name, field.key ?? spaced(name), field] as const);
+  return {
+    byKey: new Map(list.map(([name, key, field]) => [key, [name, field]])),
+    needed: list.filter(([, , field]) => field.presence === 'needed'),
+    filled: list.filter(([, , field]) => field.presence === 'filled in').map(([name, , field]) => [name, field]),
+    told: list.map(([, key, field]) => ({
+      key,
+      needed: field.presence === 'needed',
+      says: field.says,
+      ...(field.example === undefined ? {} : { example: field.example }),
+      value: field.shape.told,
+    })),
+  };
+}
+
+function spaced(name: string): string {
+  return name.replaceAll(/[A-Z]/gu, (capital) => ` ${capital.toLowerCase()}`);
+}

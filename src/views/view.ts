@@ -23,6 +23,8 @@ export interface View {
   readonly needs: 'machine' | 'job';
   /** Names of the options it takes. */
   readonly options: readonly string[];
+  /** Grows with the number of records: on screen a sheet leads to this page of the site instead of repeating it. */
+  readonly long?: { readonly page: string; readonly title: string };
   readonly blocks: (context: ViewContext) => readonly Block[];
 }
 

@@ -1,0 +1,56 @@
+// What is wrong with the files of the sheets: a view, an option, a caution or a hold point that does not exist, with its place.
+import type { Book } from '../book/book.ts';
+import type { Place, Problem } from '../problem/problem.ts';
+import type { SheetDefinition } from '../records/content-model.ts';
+import { didYouMean } from '../records/nearest.ts';
+import { viewNamed, views } from '../views/list.ts';
+
+type Line = SheetDefinition['views'][number];
+
+/** All problems of all sheet files, in the order of the files. */
+export function checkSheets(book: Book): readonly Problem[] {
+  return book.content.sheets.flatMap((sheet) => sheet.views.flatMap((line) => checkLine(book, sheet, line)));
+}
+
+function unknown(at: Place, what: string, name: string, known: readonly string[]): Problem {
+  return {
+    code: 'reference-unknown',
+    severity: 'problem',
+    at,
+    message: `There is no ${what} called “${name}”.`,
+    hint: didYouMean(name, known, `write one of: ${known.join(', ')}`),
+  };
+}
+
+function checkLine(book: Book, sheet: SheetDefinition, line: Line): readonly Problem[] {
+  const view = viewNamed(line.view);
+  const names = views.map((one) => one.id);
+  if (view === undefined) return [unknown(line.at, 'view', line.view, names)];
+  const options = Object.keys(line.options).filter((name) => !view.options.includes(name));
+  const needsJob: readonly Problem[] =
+    view.needs === 'job' && sheet.per === 'machine'
+      ? [
+          {
+            code: 'reference-unknown',
+            severity: 'problem',
+            at: line.at,
+            message: `“${view.id}” tells of one record, and this sheet is made for the machine.`,
+            hint: 'write `per: planned job` or `per: job`',
+          },
+        ]
+      : [];
+  return [
+    ...options.map((name) => unknown(line.at, `option of ${view.id}`, name, view.options)),
+    ...needsJob,
+    ...checkNamed(book, line),
+  ];
+}
+
+function checkNamed(book: Book, { view, options, at }: Line): readonly Problem[] {
+  const name = options['of'] ?? '';
+  const cautions = [...book.content.cautions.keys()];
+  const points = book.content.holdPoints.map((point) => point.id);
+  if (view === 'caution' && !cautions.includes(name)) return [unknown(at, 'caution', name, cautions)];
+  if (view === 'hold-point' && !points.includes(name)) return [unknown(at, 'hold point', name, points)];
+  return [];
+}

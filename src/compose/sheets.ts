@@ -1,0 +1,69 @@
+// The sheets of a binder: each definition of content times the machine, or times each planned job; blocks are made when they are asked for.
+import type { Book } from '../book/book.ts';
+import type { Outcome } from '../problem/problem.ts';
+import type { Block, Paper, Sheet } from '../sheet/sheet.ts';
+import type { ViewContext } from '../views/view.ts';
+import { dayText } from '../views/wording/day.ts';
+import { sheetsOf } from '../views/wording/sheet-names.ts';
+import type { NamedSheet } from '../views/wording/sheet-names.ts';
+import { checkSheets } from './check-sheets.ts';
+import { contextOf } from './context.ts';
+import { sheetBlocks } from './sheet-blocks.ts';
+
+/** Sheets that are printed, in the order of their files, and what is wrong with those files. `paper` overrides every paper. */
+export function composeSheets(book: Book, options: { readonly paper?: Paper }): Outcome<readonly Sheet[]> {
+  const context = contextOf(book);
+  const printed = sheetsOf(book).filter((named) => named.definition.on.includes('paper'));
+  return { value: printed.map((named) => sheetOf(context, named, options.paper)), problems: checkSheets(book) };
+}
+
+function sheetOf(context: ViewContext, named: NamedSheet, paper: Paper | undefined): Sheet {
+  const { book, say } = context;
+  const { machine } = book.records;
+  const { definition } = named;
+  const continued = named.job?.continues;
+  const before = continued === undefined ? undefined : (book.jobs.get(continued)?.title ?? continued);
+  let made: readonly Block[] | undefined;
+  return {
+    id: named.id,
+    code: definition.code,
+    title: say(named.title),
+    language: machine.spelling === 'us' ? 'en-US' : 'en-GB',
+    machine: machine.name,
+    frame: frameEnd(book),
+    recordsDate: dayText(book.recordsDate),
+    recordsVersion: book.recordsVersion,
+    paper: paper ?? definition.paper ?? machine.paper,
+    binding: definition.binding,
+    foot: definition.foot,
+    ...(before === undefined ? {} : { continues: before }),
+    leftOut: leftOut(context),
+    squareCode: squareCode(book, named),
+    get blocks() {
+      made ??= sheetBlocks(context, named, 'paper');
+      return made;
+    },
+  };
+}
+
+/** The last six characters of the frame number as stamped; empty when it is not known. */
+export function frameEnd(book: Book): string {
+  const stamped = book.records.machine.numbers.find((number) => number.name === 'frame')?.stamped ?? '';
+  return stamped === '?' ? '' : stamped.slice(-6);
+}
+
+/** What every sheet says at its head when a record could not be read. */
+export function leftOut({ book, say }: ViewContext): readonly string[] {
+  return book.records.unread.map(
+    ({ file, codes }) =>
+      `${say('Left out')}: ${file} (${codes.join(', ')}). ${say('Whatever depends on it is held until it can be read.')}`,
+  );
+}
+
+/** The page of the sheet where the machine has an address, else frame number and sheet. */
+function squareCode(book: Book, named: NamedSheet): string {
+  const { site, numbers, name } = book.records.machine;
+  if (site !== undefined && site !== '') return `${site.replace(/\/$/, '')}/sheets/${named.id}.html`;
+  const frame = numbers.find((number) => number.name === 'frame')?.stamped ?? name;
+  return `${frame} ${named.definition.code} ${named.job?.id ?? ''}`.trim();
+}

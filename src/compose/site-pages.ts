@@ -1,0 +1,64 @@
+// The pages of the site that every machine has, each a few views under one title.
+import type { Block } from '../sheet/sheet.ts';
+import { viewNamed } from '../views/list.ts';
+import type { ViewContext } from '../views/view.ts';
+import type { PageSpec } from './pages.ts';
+
+interface Plain {
+  readonly file: string;
+  readonly title: string;
+  readonly section?: string;
+  readonly views: readonly (string | readonly [string, Readonly<Record<string, string>>])[];
+  /** Id of the sheet that holds the same for the printer. */
+  readonly sheet?: string;
+}
+
+/** Before the log and the measurements in the contents. */
+const front: readonly Plain[] = [
+  { file: 'index.html', title: 'The machine', views: ['standing', 'machine-head'], sheet: 'machine-card' },
+  { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
+  { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
+  { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'] },
+  { file: 'torque.html', title: 'Torque', views: ['torque-table'], sheet: 'torque-table' },
+  { file: 'service.html', title: 'Service', views: ['service-due'], sheet: 'service-due' },
+];
+
+/** After them. */
+const back: readonly Plain[] = [
+  { file: 'parts.html', title: 'Parts', views: ['parts'] },
+  { file: 'costs.html', title: 'Costs', views: ['costs'] },
+  { file: 'history.html', title: 'History', views: ['story', 'papers', 'known-findings'], sheet: 'history' },
+  { file: 'problems.html', title: 'To look at', views: ['queries'] },
+  { file: 'workings.html', title: 'Workings', views: ['workings'] },
+  { file: 'calculations.html', title: 'Calculations', section: 'Workings', views: ['calculations'] },
+  { file: 'sources.html', title: 'Sources', views: ['sources'] },
+];
+
+/** Ids of the views that pages of the site show; a test holds that every view is shown somewhere. */
+export const viewsOnPages: ReadonlySet<string> = new Set(
+  [...front, ...back].flatMap((page) => page.views.map((view) => (typeof view === 'string' ? view : view[0]))),
+);
+
+/** Both lists as pages; a page whose sheet is printed leads to its PDF. */
+export function sitePages(
+  context: ViewContext,
+  printed: ReadonlySet<string>,
+): readonly [readonly PageSpec[], readonly PageSpec[]] {
+  const make = (plain: Plain): PageSpec => sitePage(context, plain, printed);
+  return [front.map(make), back.map(make)];
+}
+
+function sitePage(context: ViewContext, plain: Plain, printed: ReadonlySet<string>): PageSpec {
+  const { file } = plain;
+  const title = context.say(plain.title);
+  const section = context.say(plain.section ?? plain.title);
+  const pdf = plain.sheet !== undefined && printed.has(plain.sheet) ? { pdf: `print/${plain.sheet}.pdf` } : {};
+  return { file, title, section, make: () => ({ file, title, section, blocks: blocksOf(context, plain), ...pdf }) };
+}
+
+function blocksOf(context: ViewContext, plain: Plain): readonly Block[] {
+  return plain.views.flatMap((one) => {
+    const [id, options] = typeof one === 'string' ? [one, {}] : one;
+    return viewNamed(id)?.blocks({ ...context, options }) ?? [];
+  });
+}

@@ -1,0 +1,123 @@
+// The assembly sheet: its own order, read downwards, with torque, threads, stages and the setting to be reached at each step.
+import { printRange } from '../figure/print.ts';
+import type { Block, Cell, Row } from '../sheet/sheet.ts';
+import type { TorqueRow } from '../book/book.ts';
+import { column, joined, lines, stack } from './wording/blocks.ts';
+import { cautionRow } from './wording/caution.ts';
+import { count } from './wording/count.ts';
+import { fastenerNamed } from './wording/fastener.ts';
+import { ours } from './wording/ours.ts';
+import { stepsOf } from './wording/steps.ts';
+import type { NumberedStep } from './wording/steps.ts';
+import { valueText } from './wording/value.ts';
+import { lockingText, stagesAndOrder, torqueCell } from './torque-table.ts';
+import { torqueInOtherUnits } from './wording/torque.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const assembly = defineView({
+  id: 'assembly',
+  purpose: 'Going together in its own order, with torques, threads, stages and settings.',
+  needs: 'job',
+  options: [],
+  blocks: (context) => stack(orderNotGiven(context), table(context), settings(context)),
+});
+
+/** Going back is not the strip read backwards: a procedure without an order of its own says so. */
+function orderNotGiven(context: ViewContext): readonly Block[] {
+  const without = (context.plan?.procedures ?? []).filter((one) => one.assembly.length === 0);
+  if (without.length === 0) return [];
+  const { say } = context;
+  return [
+    lines(
+      without.map(
+        (one) =>
+          `${ours(context, one.at, one.title)}: ${say('no order for going together is written down. Take it from the maker’s book; it is not the strip read backwards.')}`,
+      ),
+    ),
+  ];
+}
+
+function table(context: ViewContext): Block {
+  const { say } = context;
+  return {
+    type: 'table',
+    columns: [
+      column(say('Done'), 1, 'centre'),
+      column(say('Step'), 1, 'right'),
+      column(say('Do, put on'), 7),
+      column(say('Fasteners'), 5),
+      column(say('Torque'), 4, 'right'),
+      column(say('Threads, stages, locking'), 5),
+      column(say('Reached'), 3),
+    ],
+    rows: stepsOf(context, 'assembly').flatMap((one) => stepRows(context, one)),
+    empty: say('No steps for going together are written down.'),
+    use: 'work',
+  };
+}
+
+function tick({ job }: ViewContext, one: NumberedStep, more: string): Cell {
+  return { box: 'tick', id: `${job?.id ?? ''}/${one.procedure.id}/assembly-${count(one.number)}${more}` };
+}
+
+function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
+  const { step, procedure } = one;
+  const say = (text: string): string => ours(context, procedure.at, text);
+  const way = step.wayRound === undefined ? undefined : say(step.wayRound);
+  const does = joined([say(step.do), way, step.note === undefined ? undefined : say(step.note)], '. ');
+  const main: readonly Cell[] = [tick(context, one, ''), { text: count(one.number) }, { text: does }];
+  const [first, ...rest] = step.fasteners.map((id) => fastenerCells(context, id));
+  const begin: Row = { kind: 'cells', cells: [...main, ...(first ?? [{}, {}, {}, {}])] };
+  const more = rest.map((cells, index): Row => ({
+    kind: 'cells',
+    cells: [tick(context, one, `-${count(index + 2)}`), {}, {}, ...cells],
+  }));
+  return [...step.cautions.flatMap((id) => cautionRow(context, id)), begin, ...more];
+}
+
+function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
+  const { book, say } = context;
+  const { name, size } = fastenerNamed(book, id);
+  const torque = book.torque.find((one) => one.fastener.id === id);
+  const text = size === '' ? name : `${size} ${name}`;
+  if (torque === undefined) return [{ text }, { text: say('not known') }, {}, { box: 'write', id: `reached/${id}` }];
+  return [
+    { text },
+    torqueCell(context, torque),
+    {
+      text: joined([
+        otherUnits(torque),
+        threads(context, torque),
+        stagesAndOrder(context, torque),
+        lockingText(context, torque),
+      ]),
+    },
+    { box: 'write', id: `reached/${id}` },
+  ];
+}
+
+function otherUnits(torque: TorqueRow): string | undefined {
+  return torque.value === undefined ? undefined : torqueInOtherUnits(torque.value).join(', ');
+}
+
+function threads({ say }: ViewContext, torque: TorqueRow): string | undefined {
+  const state = torque.fastener.threads;
+  return state === undefined ? undefined : `${say('threads')} ${say(state)}`;
+}
+
+function settings(context: ViewContext): readonly Block[] {
+  const { book, say, job } = context;
+  const ids = new Set(stepsOf(context, 'assembly').flatMap((one) => one.step.set));
+  const items = [...ids]
+    .flatMap((id) => book.settings.get(id) ?? [])
+    .map((setting) => ({
+      id: `${job?.id ?? ''}/${setting.id}//left`,
+      item: setting.name,
+      unit: setting.value.kind === 'read' ? setting.value.written.unit.symbol : (setting.range?.unit.symbol ?? ''),
+      standard: valueText(setting.value) ?? say('not known'),
+      ...(setting.range === undefined ? {} : { limit: printRange(setting.range) }),
+      condition: setting.condition.join(', '),
+    }));
+  return items.length === 0 ? [] : [{ type: 'blanks', items, empty: '' }];
+}

@@ -1,0 +1,86 @@
+// What it has cost: the sum in one currency, by group and by year, every entry as it was paid, and what the sum leaves out.
+import type { Costs } from '../book/book.ts';
+import { formatMoney } from '../quantity/money-arithmetic.ts';
+import type { Block, Row } from '../sheet/sheet.ts';
+import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
+import { capped, olderOnes } from './wording/capped.ts';
+import { spanText } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
+import { moneyPlot } from './wording/money-plot.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const costs = defineView({
+  id: 'costs',
+  purpose: 'Money spent by group, by year and entry by entry, with what the sum leaves out.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const { book, say, options } = context;
+    const whole = options['of'] !== 'sums';
+    return stack(
+      sums(context),
+      moneyPlot(say, book.costs),
+      whole ? [heading(2, say('Entries'), 'entries'), entries(context)] : undefined,
+    );
+  },
+});
+
+function sums({ book, say }: ViewContext): readonly Block[] {
+  const { total, byGroup, byYear, leftOut, limit } = book.costs;
+  return stack(
+    {
+      type: 'facts',
+      across: 2,
+      facts: [
+        ...fact(say('Together'), formatMoney(total)),
+        ...fact(say('The limit I will spend'), limit === undefined ? undefined : formatMoney(limit)),
+      ],
+    },
+    sumTable(
+      say('Group'),
+      say('Sum'),
+      byGroup.map((one) => row(one.group, formatMoney(one.total))),
+      say('No money is recorded.'),
+    ),
+    sumTable(
+      say('Year'),
+      say('Sum'),
+      byYear.map((one) => row(one.year, formatMoney(one.total))),
+      say('No money is recorded.'),
+    ),
+    leftOut.length === 0 ? undefined : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut)],
+  );
+}
+
+function sumTable(first: string, second: string, rows: readonly Row[], empty: string): Block {
+  return { type: 'table', columns: [column(first, 6), column(second, 3, 'right')], rows, empty, use: 'read' };
+}
+
+function entries({ book, say }: ViewContext): Block {
+  return {
+    type: 'table',
+    columns: [
+      column(say('Date'), 3),
+      column(say('For'), 6),
+      column(say('Kind'), 3),
+      column(say('As paid'), 3, 'right'),
+      column(say('Counted'), 3, 'right'),
+      column(say('Record'), 5),
+    ],
+    rows: capped(book.costs.entries.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
+      'kind' in one ? one : entryRow(say, one),
+    ),
+    empty: say('No money is recorded.'),
+    use: 'read',
+  };
+}
+
+function entryRow(say: (words: string) => string, { job, entry, inOwn }: Costs['entries'][number]): Row {
+  const own = inOwn === undefined ? say('not counted') : formatMoney(inOwn);
+  if ('part' in entry) {
+    const price = entry.price === undefined ? '' : formatMoney(entry.price);
+    return row(spanText(job.date), entry.part, say('part'), price, own, [jobTitle(job)]);
+  }
+  return row(spanText(job.date), entry.for, say(entry.kind), formatMoney(entry.amount), own, [jobTitle(job)]);
+}

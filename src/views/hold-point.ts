@@ -1,0 +1,73 @@
+// One hold point: held, because, or clear on the records; each check with its reason and what proved or undid it. Never a verdict on safety.
+import type { CheckState, HoldState } from '../book/book.ts';
+import type { Block, ChecklistBlock } from '../sheet/sheet.ts';
+import { heading, paragraphs, stack } from './wording/blocks.ts';
+import { cautionNamed } from './wording/caution.ts';
+import { countOf } from './wording/count.ts';
+import { dayText } from './wording/day.ts';
+import { ours } from './wording/ours.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const holdPoint = defineView({
+  id: 'hold-point',
+  purpose: 'The checks of one hold point, what proves each, and whether it is held.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const hold = context.book.holds.find((one) => one.point.id === context.options['of']);
+    return hold === undefined ? [] : pointBlocks(context, hold);
+  },
+});
+
+/** Blocks of one hold point; also used where all of them stand on one page. */
+export function pointBlocks(context: ViewContext, hold: HoldState): readonly Block[] {
+  const { say } = context;
+  const asked = hold.checks.filter((check) => check.state !== 'not for this machine');
+  const list: ChecklistBlock = { type: 'checklist', items: asked.map((check) => item(context, hold, check)) };
+  return stack(
+    heading(2, ours(context, hold.point.at, hold.point.title), hold.point.id),
+    paragraphs([{ kind: 'strong', text: standing(context, asked) }, ` ${say('The person at the machine decides.')}`]),
+    list,
+  );
+}
+
+function standing({ say }: ViewContext, asked: readonly CheckState[]): string {
+  const open = asked.filter((check) => check.state !== 'proved');
+  if (open.length === 0) return say('Clear on the records.');
+  const undone = open.filter((check) => check.state === 'undone').length;
+  const more =
+    undone === 0
+      ? ''
+      : `, ${countOf(undone, say('of them undone by later work'), say('of them undone by later work'))}`;
+  return `${say('Held, because')} ${countOf(open.length, say('check is not proved'), say('checks are not proved'))}${more}.`;
+}
+
+function item(context: ViewContext, hold: HoldState, state: CheckState): ChecklistBlock['items'][number] {
+  const { check } = state;
+  const caution = check.caution === undefined ? undefined : cautionNamed(context, check.caution);
+  return {
+    id: `${hold.point.id}/${check.id}`,
+    text: ours(context, check.at, check.text),
+    why: ours(context, check.at, check.why),
+    state: stateText(context, state),
+    ...(state.state === 'proved' ? { done: true } : {}),
+    ...(check.unit === undefined ? {} : { blank: { unit: check.unit } }),
+    ...(caution === undefined ? {} : { caution: { grade: caution.grade, text: caution.text } }),
+  };
+}
+
+function stateText({ say }: ViewContext, state: CheckState): string {
+  if (state.state === 'undone') {
+    const by = state.undoneBy === undefined ? '' : ` ${say('by')} ${state.undoneBy.what} (${state.undoneBy.job.title})`;
+    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${state.why}`}`;
+  }
+  if (state.state !== 'proved' || state.by === undefined)
+    return [say('not proved'), state.why ?? ''].filter(Boolean).join(': ');
+  const hands = [
+    state.by.hand,
+    state.by.checkedBy === undefined ? undefined : `${say('checked by')} ${state.by.checkedBy}`,
+  ];
+  const words = [dayText(state.by.day), ...hands, state.by.value].filter((word) => word !== undefined && word !== '');
+  return `${say('proved')} ${words.join(', ')}`;
+}

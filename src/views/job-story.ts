@@ -1,0 +1,41 @@
+// One record's whole story: its facts, the work line by line, readings, parts, findings, money, photos and the owner's own words.
+import type { Block } from '../sheet/sheet.ts';
+import { stack } from './wording/blocks.ts';
+import { jobFacts } from './job/facts.ts';
+import { jobFindings } from './job/findings.ts';
+import { jobMoney } from './job/money.ts';
+import { jobParts } from './job/parts.ts';
+import { jobPhotos } from './job/photos.ts';
+import { jobReadings } from './job/readings.ts';
+import { jobRun } from './job/run.ts';
+import { jobWork } from './job/work.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const jobStory = defineView({
+  id: 'job-story',
+  purpose: 'Everything that one record says.',
+  needs: 'job',
+  options: [],
+  blocks: (context) => (context.job === undefined ? [] : tellJob(context, context.job, '')),
+});
+
+/** The blocks of one record. `within` keeps anchors apart where several records stand on one sheet. */
+export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job']>, within: string): readonly Block[] {
+  return stack(
+    jobFacts(context, job),
+    words(context, job),
+    jobWork(context, job, within),
+    jobReadings(context, job, within),
+    jobParts(context, job, within),
+    jobFindings(context, job, within),
+    jobRun(context, job, within),
+    jobMoney(context, job, within),
+    jobPhotos(job),
+  );
+}
+
+function words(context: ViewContext, job: NonNullable<ViewContext['job']>): readonly Block[] {
+  const paragraphs = context.prose(job.body);
+  return paragraphs.length === 0 ? [] : [{ type: 'prose', paragraphs }];
+}

@@ -1,0 +1,58 @@
+// The parts of a record: number in the book and as bought, class, from where, price, state.
+import { formatMoney } from '../../quantity/money-arithmetic.ts';
+import type { Job, PartEntry } from '../../records/model.ts';
+import type { Block, Cell, Row, Text } from '../../sheet/sheet.ts';
+import { column, heading, joined, row } from '../wording/blocks.ts';
+import { times } from '../wording/count.ts';
+import type { ViewContext } from '../view.ts';
+
+/** A table of the parts, or nothing. */
+export function jobParts(context: ViewContext, job: Job, within: string): readonly Block[] {
+  if (job.parts.length === 0) return [];
+  const { say } = context;
+  return [
+    heading(3, say('Parts'), `${within}parts`),
+    {
+      type: 'table',
+      columns: partColumns(say),
+      rows: job.parts.map((part) => row(...partCells(say, part))),
+      empty: '',
+      use: 'read',
+    },
+  ];
+}
+
+/** The columns of a table of parts. */
+export function partColumns(say: (words: string) => string): readonly ReturnType<typeof column>[] {
+  return [
+    column(say('Part'), 5),
+    column(say('Number in the book'), 3),
+    column(say('Number as bought'), 3),
+    column(say('Class, from'), 4),
+    column(say('Price'), 2, 'right'),
+    column(say('State'), 3),
+  ];
+}
+
+/** The cells of one part, in the order of the columns. */
+export function partCells(say: (words: string) => string, part: PartEntry): readonly (Text | Cell)[] {
+  const name = part.count === 1 ? part.part : `${times(part.count)}\u00a0${part.part}`;
+  const instead = part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`;
+  const moved = [
+    part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
+    part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
+  ];
+  return [
+    joined([name, instead, part.note]),
+    part.bookNumber ?? '',
+    part.number ?? '',
+    joined([part.class === undefined ? undefined : say(part.class), part.from], ', '),
+    part.price === undefined ? '' : formatMoney(part.price),
+    joined([say(part.state), ...moved], ', '),
+  ];
+}
+
+/** A row of a part with one cell more. */
+export function partRow(say: (words: string) => string, part: PartEntry, last: Text | Cell): Row {
+  return row(...partCells(say, part), last);
+}

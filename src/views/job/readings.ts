@@ -1,0 +1,101 @@
+// The readings of a record, found and left by position, with the verdict; a corrected one is struck and says by what.
+import type { SeriesPoint } from '../../book/book.ts';
+import type { Job, Reading, ReadingValue } from '../../records/model.ts';
+import type { Block, Row, Text } from '../../sheet/sheet.ts';
+import { column, heading, joined, lines, row } from '../wording/blocks.ts';
+import { jobTitle } from '../wording/job.ts';
+import { instrumentName, itemName } from '../wording/named.ts';
+import { seriesIndex } from '../wording/series-index.ts';
+import { conditionText, valueText } from '../wording/value.ts';
+import type { ViewContext } from '../view.ts';
+
+/** A table of the readings and the corrections made to others, or nothing. */
+export function jobReadings(context: ViewContext, job: Job, within: string): readonly Block[] {
+  return [...readings(context, job, within), ...corrections(context, job, within), ...repairs(context, job, within)];
+}
+
+function readings(context: ViewContext, job: Job, within: string): readonly Block[] {
+  if (job.readings.length === 0) return [];
+  const { say } = context;
+  const head = ['Item', 'Position', 'Found', 'Left', 'Condition, instrument', 'Verdict'];
+  return [
+    heading(3, say('Readings'), `${within}readings`),
+    {
+      type: 'table',
+      columns: head.map((text, index) =>
+        column(say(text), index < 1 || index > 3 ? 4 : 3, index === 2 || index === 3 ? 'right' : 'left'),
+      ),
+      rows: job.readings.flatMap((reading) => readingRows(context, job, reading)),
+      empty: '',
+      use: 'read',
+    },
+  ];
+}
+
+function readingRows(context: ViewContext, job: Job, reading: Reading): readonly Row[] {
+  const { book } = context;
+  const positions = new Set([...reading.found, ...reading.left].map((value) => value.position));
+  const how = joined([conditionText(reading.condition), instrumentName(book, reading.instrument), reading.note]);
+  const name = itemName(book, reading.item);
+  if (positions.size === 0) return [row(name, '', context.say('to be read'), '', how, '')];
+  return [...positions].map((position, index) => {
+    const found = at(reading.found, position);
+    const left = at(reading.left, position);
+    const point = pointOf(context, job, reading.item, position, left === undefined ? 'found' : 'left');
+    const cells = row(
+      index === 0 ? name : '',
+      position,
+      textOf(context, found),
+      textOf(context, left),
+      index === 0 ? how : '',
+      verdict(context, point),
+    );
+    return cells.kind === 'cells' && point?.corrected !== undefined ? { ...cells, struck: true } : cells;
+  });
+}
+
+function at(values: readonly ReadingValue[], position: string): ReadingValue | undefined {
+  return values.find((value) => value.position === position);
+}
+
+function textOf({ say }: ViewContext, value: ReadingValue | undefined): string {
+  if (value === undefined) return '';
+  return valueText(value.value) ?? say('not read');
+}
+
+function pointOf(
+  { book }: ViewContext,
+  job: Job,
+  item: string,
+  position: string,
+  side: 'found' | 'left',
+): SeriesPoint | undefined {
+  return seriesIndex(book).point(job, item, position, side);
+}
+
+function verdict({ say }: ViewContext, point: SeriesPoint | undefined): Text {
+  if (point?.corrected !== undefined)
+    return [`${say('corrected by')} `, jobTitle(point.corrected.by), `: ${point.corrected.why}`];
+  return point?.verdict === undefined ? '' : say(point.verdict);
+}
+
+function corrections({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+  if (job.corrections.length === 0) return [];
+  const texts = job.corrections.map((one): Text => {
+    const record = book.jobs.get(one.record);
+    const of: Text = record === undefined ? one.record : [jobTitle(record)];
+    const what: Text = [
+      `${itemName(book, one.item)}${one.position === undefined ? '' : `, ${one.position}`}: `,
+      { kind: 'struck', text: one.was },
+      ` ${say('is')} ${one.is} (${one.why}), `,
+    ];
+    return joined([what, of], `${say('in')} `);
+  });
+  return [heading(3, say('Corrections'), `${within}corrections`), lines(texts)];
+}
+
+function repairs({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+  if (job.repairs.length === 0) return [];
+  const texts = job.repairs.map((one) => joined([`${itemName(book, one.of)}: ${one.now}`, one.why]));
+  return [heading(3, say('Repairs that change data'), `${within}repairs`), lines(texts)];
+}

@@ -1,0 +1,86 @@
+// The shelf of views: a new view is one file and one line here.
+import { allHoldPoints } from './all-hold-points.ts';
+import { assembly } from './assembly.ts';
+import { calculations } from './calculations.ts';
+import { caution } from './caution.ts';
+import { costs } from './costs.ts';
+import { historyCover } from './history-cover.ts';
+import { holdPoint } from './hold-point.ts';
+import { inspection } from './inspection.ts';
+import { jobStory } from './job-story.ts';
+import { knownFindings } from './known-findings.ts';
+import { log } from './log.ts';
+import { machineHead } from './machine-head.ts';
+import { measurements } from './measurements.ts';
+import { measuring } from './measuring.ts';
+import { noStartCard } from './no-start-card.ts';
+import { note } from './note.ts';
+import { oilInFuel } from './oil-in-fuel.ts';
+import { papers } from './papers.ts';
+import { partHeading } from './part-heading.ts';
+import { parts } from './parts.ts';
+import { planHead } from './plan-head.ts';
+import { pocketCard } from './pocket-card.ts';
+import { queries } from './queries.ts';
+import { runLog } from './run-log.ts';
+import { serviceDue } from './service-due.ts';
+import { serviceSheet } from './service-sheet.ts';
+import { sheetsList } from './sheets-list.ts';
+import { sources } from './sources.ts';
+import { standing } from './standing.ts';
+import { stateLeft } from './state-left.ts';
+import { story } from './story.ts';
+import { teardown } from './teardown.ts';
+import { torqueTable } from './torque-table.ts';
+import { turn } from './turn.ts';
+import type { View } from './view.ts';
+import { whatIsOff } from './what-is-off.ts';
+import { workLog } from './work-log.ts';
+import { workings } from './workings.ts';
+
+export const views: readonly View[] = [
+  allHoldPoints,
+  assembly,
+  calculations,
+  caution,
+  costs,
+  historyCover,
+  holdPoint,
+  inspection,
+  jobStory,
+  knownFindings,
+  log,
+  machineHead,
+  measurements,
+  measuring,
+  noStartCard,
+  note,
+  oilInFuel,
+  papers,
+  partHeading,
+  parts,
+  planHead,
+  pocketCard,
+  queries,
+  runLog,
+  serviceDue,
+  serviceSheet,
+  sheetsList,
+  sources,
+  standing,
+  stateLeft,
+  story,
+  teardown,
+  torqueTable,
+  turn,
+  whatIsOff,
+  workLog,
+  workings,
+];
+
+const byId: ReadonlyMap<string, View> = new Map(views.map((view) => [view.id, view]));
+
+/** A view by its id. */
+export function viewNamed(id: string): View | undefined {
+  return byId.get(id);
+}

@@ -1,0 +1,77 @@
+// The log by date: each record with its date, distance, what it was for, what was done in a few words, and its first photo.
+import type { Job } from '../records/model.ts';
+import type { Block, Text } from '../sheet/sheet.ts';
+import { photoBlock } from './job/photos.ts';
+import { heading, joined, lines, paragraphs } from './wording/blocks.ts';
+import { countOf } from './wording/count.ts';
+import { spanText, yearOf } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
+import { itemName } from './wording/named.ts';
+import { writtenText } from './wording/value.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const log = defineView({
+  id: 'log',
+  purpose: 'The records by date, each in a few lines with a photo, newest first; one year where `of` names it.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const wanted = context.options['of'];
+    const jobs = context.book.records.jobs.filter((job) => wanted === undefined || yearOf(job.date.from) === wanted);
+    if (jobs.length === 0) return [lines([context.say('There is no record.')])];
+    return logOf(context, newestFirst(jobs));
+  },
+});
+
+/** Records in the order of their dates, newest first; those of one day in the order of their ids. */
+export function newestFirst(jobs: readonly Job[]): readonly Job[] {
+  return jobs.toSorted((one, other) => compare(other.date.from, one.date.from) || compare(other.id, one.id));
+}
+
+function compare(one: string, other: string): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
+}
+
+/** The lines of some records, in the order given. */
+export function logOf(context: ViewContext, jobs: readonly Job[]): readonly Block[] {
+  return jobs.flatMap((job) => entry(context, job));
+}
+
+function entry(context: ViewContext, job: Job): readonly Block[] {
+  const { say } = context;
+  const [photo] = job.photos;
+  const what = joined([say(job.kind), stateWord(say, job), distance(job), job.purpose], '; ');
+  const done = workText(context, job);
+  return [
+    heading(3, [`${spanText(job.date)}  `, jobTitle(job)], `log-${job.id}`),
+    done === '' ? paragraphs(what) : paragraphs(what, done),
+    ...(photo === undefined ? [] : [photoBlock(job, photo, 'small')]),
+  ];
+}
+
+function stateWord(say: (words: string) => string, job: Job): Text | undefined {
+  if (job.state === 'done') return undefined;
+  const words = job.waitingFor === undefined ? say(job.state) : `${say('waiting for')} ${job.waitingFor}`;
+  return [{ kind: 'strong', text: words }];
+}
+
+function distance(job: Job): string | undefined {
+  return job.odometer === undefined ? undefined : writtenText(job.odometer);
+}
+
+/** What was done, verb by verb: `removed cylinder head, barrels; drained gearbox oil; 5 readings`. */
+function workText({ book, say }: ViewContext, job: Job): string {
+  const byVerb = new Map<string, string[]>();
+  for (const entry of job.work) {
+    const things = byVerb.get(entry.verb);
+    if (things === undefined) byVerb.set(entry.verb, [itemName(book, entry.thing)]);
+    else things.push(itemName(book, entry.thing));
+  }
+  const done = [...byVerb].map(([verb, things]) => `${say(verb)} ${things.join(', ')}`);
+  const readings = job.readings.length === 0 ? [] : [countOf(job.readings.length, say('reading'), say('readings'))];
+  const fitted = job.parts.filter((part) => part.state === 'fitted').map((part) => part.part);
+  const parts = fitted.length === 0 ? [] : [`${say('fitted')} ${fitted.join(', ')}`];
+  return [...done, ...parts, ...readings].join('; ');
+}

@@ -1,0 +1,63 @@
+// Parts: what is wanted or on its way, by supplier; then what was fitted, with its numbers and where it came from.
+import type { Book } from '../book/book.ts';
+import type { Block, Row } from '../sheet/sheet.ts';
+import { partCells, partColumns, partRow } from './job/parts.ts';
+import { column, heading, row, stack } from './wording/blocks.ts';
+import { capped, olderOnes } from './wording/capped.ts';
+import { jobTitle } from './wording/job.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+type Line = Book['parts'][number];
+
+export const parts = defineView({
+  id: 'parts',
+  purpose: 'Parts wanted, ordered and here, by supplier; then parts fitted, moved and returned.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const { book, say, options } = context;
+    const open = book.parts.filter(
+      ({ part }) => part.state === 'wanted' || part.state === 'ordered' || part.state === 'here',
+    );
+    const fitted = book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned');
+    return stack(
+      options['of'] === 'fitted'
+        ? undefined
+        : [heading(2, say('To get, or not fitted yet'), 'to-get'), toGet(context, open)],
+      options['of'] === 'wanted' ? undefined : [heading(2, say('Fitted'), 'fitted'), table(context, fitted)],
+    );
+  },
+});
+
+function toGet(context: ViewContext, open: readonly Line[]): Block {
+  const { say } = context;
+  const suppliers = [...new Set(open.map(({ part }) => part.from ?? ''))].toSorted();
+  const rows = suppliers.flatMap((supplier): readonly Row[] => {
+    const name = supplier === '' ? say('supplier not named') : supplier;
+    const those = open.filter(({ part }) => (part.from ?? '') === supplier);
+    return [
+      { kind: 'band', text: [{ kind: 'strong', text: name }] },
+      ...those.map(({ job, part }) => row({ box: 'tick' }, ...partCells(say, part), [jobTitle(job)])),
+    ];
+  });
+  return {
+    type: 'table',
+    columns: [column(say('Got'), 1, 'centre'), ...partColumns(say), column(say('For'), 4)],
+    rows,
+    empty: say('No part is wanted.'),
+    use: 'work',
+  };
+}
+
+function table({ say }: ViewContext, lines: readonly Line[]): Block {
+  return {
+    type: 'table',
+    columns: [...partColumns(say), column(say('Record'), 4)],
+    rows: capped(lines.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
+      'kind' in one ? one : partRow(say, one.part, [jobTitle(one.job)]),
+    ),
+    empty: say('No part is recorded as fitted.'),
+    use: 'read',
+  };
+}

@@ -1,0 +1,62 @@
+// The head of a planned job: what it is for, what must be done before, the tools, and the cautions of its procedures.
+import type { Block } from '../sheet/sheet.ts';
+import type { Procedure } from '../records/content-model.ts';
+import { fact, heading, stack } from './wording/blocks.ts';
+import { cautionNamed } from './wording/caution.ts';
+import { count } from './wording/count.ts';
+import { spanText } from './wording/day.ts';
+import { ours } from './wording/ours.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const planHead = defineView({
+  id: 'plan-head',
+  purpose: 'What a planned job is for, what comes before it, its tools and its cautions.',
+  needs: 'job',
+  options: [],
+  blocks: (context) => {
+    const { job, plan, say } = context;
+    if (job === undefined) return [];
+    const procedures = plan?.procedures ?? [];
+    return stack(
+      {
+        type: 'facts',
+        across: 2,
+        facts: [
+          ...fact(say('For'), job.purpose),
+          ...fact(say('Planned for'), spanText(job.date)),
+          ...fact(say('Procedures'), procedures.map((one) => ours(context, one.at, one.title)).join('; ')),
+          ...fact(say('Time'), minutes(context, procedures)),
+          ...fact(
+            say('Tools'),
+            procedures.flatMap((one) => one.tools.map((tool) => ours(context, one.at, tool))).join(', '),
+          ),
+          ...fact(say('Next after it'), job.next),
+        ],
+      },
+      cautions(context, procedures),
+      before(context, procedures),
+    );
+  },
+});
+
+function minutes({ say }: ViewContext, procedures: readonly Procedure[]): string | undefined {
+  const sum = procedures.reduce((total, one) => total + (one.minutes ?? 0), 0);
+  return sum === 0 ? undefined : `${say('about')} ${count(sum)}\u00a0min`;
+}
+
+function cautions(context: ViewContext, procedures: readonly Procedure[]): readonly Block[] {
+  const ids = new Set(procedures.flatMap((one) => one.cautions));
+  return [...ids].flatMap((id) => cautionNamed(context, id) ?? []);
+}
+
+function before(context: ViewContext, procedures: readonly Procedure[]): readonly Block[] {
+  const items = procedures.flatMap((one) =>
+    one.before.map((text, index) => ({
+      id: `before/${one.id}/${count(index + 1)}`,
+      text: ours(context, one.at, text),
+    })),
+  );
+  if (items.length === 0) return [];
+  return [heading(2, context.say('Before you begin'), 'before'), { type: 'checklist', items }];
+}

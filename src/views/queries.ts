@@ -1,0 +1,43 @@
+// For a person to look at: what the records say that an experienced reader would question, in the order in which it can hurt.
+import type { Problem } from '../problem/problem.ts';
+import type { Text } from '../sheet/sheet.ts';
+import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { capped, moreOfThem } from './wording/capped.ts';
+import { jobTitle } from './wording/job.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const queries = defineView({
+  id: 'queries',
+  purpose: 'What a person should look at in the records, and which records could not be read.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => {
+    const { book, say } = context;
+    return stack(unread(context), heading(2, say('For a person to look at'), 'queries'), {
+      type: 'table',
+      columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
+      rows: capped(book.queries, (rest) => moreOfThem(say, rest)).map((one) =>
+        'kind' in one ? one : row(one.message, one.hint ?? '', where(context, one)),
+      ),
+      empty: say('Nothing in the records asks for a second look.'),
+      use: 'read',
+    });
+  },
+});
+
+/** The record, as a link where the file is one; the file and its code, to be found again in the manual of problems. */
+function where({ book }: ViewContext, problem: Problem): Text {
+  const id = /^jobs\/(.+)\.md$/.exec(problem.at.file)?.[1];
+  const job = id === undefined ? undefined : book.jobs.get(id);
+  const file: Text = job === undefined ? problem.at.file : [jobTitle(job)];
+  return joined([file, [{ kind: 'link', text: problem.code, to: `page:problems-manual.html#${problem.code}` }]], ', ');
+}
+
+function unread({ book, say }: ViewContext): ReturnType<typeof stack> {
+  if (book.records.unread.length === 0) return [];
+  return [
+    heading(2, say('Not read'), 'unread'),
+    lines(book.records.unread.map((one) => `${one.file}: ${one.codes.join(', ')}`)),
+  ];
+}

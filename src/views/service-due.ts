@@ -1,0 +1,117 @@
+// What is due: overdue first, with what was done last, which bound comes first, and the next date and figure on the clock.
+import type { DueLine, DueState } from '../book/book.ts';
+import type { Inline, Row, Text } from '../sheet/sheet.ts';
+import { column, joined, row } from './wording/blocks.ts';
+import { countOf } from './wording/count.ts';
+import { dayText } from './wording/day.ts';
+import { inlineFigure } from './wording/figure.ts';
+import { jobTitle } from './wording/job.ts';
+import { ours } from './wording/ours.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+/** The order on paper, and the word of each group. */
+export const dueGroups: readonly { readonly state: DueState; readonly word: string }[] = [
+  { state: 'overdue', word: 'Overdue' },
+  { state: 'due', word: 'Due now' },
+  { state: 'not known', word: 'Never recorded here' },
+  { state: 'coming', word: 'Coming' },
+  { state: 'at its limit', word: 'Renewed at its limit, whenever that comes' },
+  { state: 'not due', word: 'Not due' },
+  { state: 'done once', word: 'Once only, done' },
+];
+
+export const serviceDue = defineView({
+  id: 'service-due',
+  purpose: 'The due list: overdue first; by distance, months or running hours, whichever comes first.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const { book, say } = context;
+    const now = context.options['of'] === 'now';
+    const groups = now ? dueGroups.slice(0, 4) : dueGroups;
+    return [
+      {
+        type: 'table',
+        columns: [
+          column(say('Item'), 5),
+          column(say('Do'), 2),
+          column(say('Last done'), 5),
+          column(say('Due'), 5),
+          column(say('Which bound, and why'), 6),
+        ],
+        rows: groups.flatMap(({ state, word }) =>
+          group(
+            context,
+            say(word),
+            book.due.filter((one) => one.state === state),
+          ),
+        ),
+        empty: say('No schedule is recorded for this machine.'),
+        use: 'read',
+      },
+    ];
+  },
+});
+
+function group(context: ViewContext, word: string, due: readonly DueLine[]): readonly Row[] {
+  if (due.length === 0) return [];
+  const band: Row = { kind: 'band', text: [{ kind: 'strong', text: word }] };
+  return [band, ...due.map((one) => dueRow(context, one))];
+}
+
+function dueRow(context: ViewContext, due: DueLine): Row {
+  const { service } = due;
+  const { say } = context;
+  const basis = service.basis === 'general' ? say('general schedule, not the maker’s') : undefined;
+  return row(
+    joined([ours(context, service.at, service.item), basis]),
+    say(service.action),
+    lastDone(context, due),
+    dueText(context, due),
+    joined([due.why]),
+  );
+}
+
+/** When a service was last done, on what distance, in which record. */
+export function lastDone({ say }: ViewContext, due: DueLine): Text {
+  const last = due.lastDone;
+  if (last === undefined) return say('not recorded');
+  const distance: Text | undefined =
+    last.machineDistance === undefined ? undefined : [inlineFigure(last.machineDistance)];
+  return joined([dayText(last.day), distance, [jobTitle(last.job)]], ', ');
+}
+
+/** The day, the figure on the clock fitted now, and how much is left of each. */
+export function dueText({ say }: ViewContext, due: DueLine): Text {
+  const onClock = due.dueOnClock ?? due.dueAt;
+  const distance: readonly Inline[] | undefined =
+    onClock === undefined
+      ? undefined
+      : [
+          `${say('at')} `,
+          inlineFigure(onClock, `due-${due.service.id}`),
+          due.dueOnClock === undefined ? ` ${say('of the machine')}` : ` ${say('on the clock')}`,
+        ];
+  const day = due.dueDay === undefined ? undefined : dayText(due.dueDay);
+  return joined([joined([day, distance], ` ${say('or')} `), left(say, due)], '; ');
+}
+
+function left(say: (words: string) => string, due: DueLine): Text | undefined {
+  const days = due.left?.days;
+  const distance = due.left?.distance;
+  const inDays =
+    days === undefined
+      ? undefined
+      : days < 0
+        ? overBy(say, -days)
+        : `${countOf(days, say('day'), say('days'))} ${say('left')}`;
+  const inDistance: Text | undefined =
+    distance === undefined || distance.quantity < 0 ? undefined : [inlineFigure(distance), ` ${say('left')}`];
+  const text = joined([inDays, inDistance], ', ');
+  return text.length === 0 ? undefined : text;
+}
+
+function overBy(say: (words: string) => string, days: number): string {
+  return `${countOf(days, say('day'), say('days'))} ${say('over')}`;
+}

@@ -1,0 +1,118 @@
+// The service sheet: what is due now in working order, with what it takes, found and left, and room for what is next.
+import { printRange } from '../figure/print.ts';
+import type { DueLine } from '../book/book.ts';
+import type { Block, Row } from '../sheet/sheet.ts';
+import type { ServiceLine } from '../records/model.ts';
+import { column, fact, heading, joined, row, stack } from './wording/blocks.ts';
+import { distanceText } from './wording/distance.ts';
+import { ours } from './wording/ours.ts';
+import { valueText, writtenText } from './wording/value.ts';
+import { dueGroups, dueText, lastDone } from './service-due.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+const wanted = new Set(dueGroups.slice(0, 4).map((group) => group.state));
+
+export const serviceSheet = defineView({
+  id: 'service-sheet',
+  purpose: 'A sheet to work down: what is due, what it takes, found and left, a tick each.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const { book } = context;
+    const all = context.options['of'] === 'all';
+    const due = book.due.filter((one) => all || wanted.has(one.state));
+    return stack(head(context), table(context, due), tail(context));
+  },
+});
+
+function head({ book, say }: ViewContext): Block {
+  return {
+    type: 'facts',
+    across: 2,
+    facts: [
+      ...fact(say('Last on the clock'), distanceText(say, book.odometer.now)),
+      { name: say('On the clock today'), value: '______________' },
+    ],
+  };
+}
+
+/** What a service uses and sets: fluids with quantity and grade, settings with value and range. */
+export function serviceNeeds(context: ViewContext, service: ServiceLine): string {
+  const { book, say } = context;
+  const texts = service.uses.map((id) => {
+    const fluid = book.records.maker.fluids.find((one) => one.id === id);
+    if (fluid !== undefined) {
+      const quantity = fluid.quantity === undefined ? say('quantity not known') : writtenText(fluid.quantity);
+      return [fluid.name, quantity, fluid.grade].filter((text) => text !== undefined).join(', ');
+    }
+    const setting = book.settings.get(id);
+    if (setting === undefined) return book.limits.get(id)?.name ?? id;
+    const range = setting.range === undefined ? undefined : `(${printRange(setting.range)})`;
+    return [setting.name, valueText(setting.value) ?? say('not known'), range]
+      .filter((text) => text !== undefined)
+      .join(' ');
+  });
+  return texts.join('; ');
+}
+
+function serviceRow(context: ViewContext, due: DueLine): Row {
+  const { say } = context;
+  const { service } = due;
+  const limit = service.wear === undefined ? undefined : context.book.limits.get(service.wear)?.limit;
+  const needs = [serviceNeeds(context, service), limit === undefined ? '' : `${say('limit')} ${printRange(limit)}`];
+  return row(
+    { box: 'tick', id: `service/${service.id}` },
+    ours(context, service.at, service.item),
+    say(service.action),
+    needs.filter((text) => text !== '').join('; '),
+    { box: 'line', id: `service/${service.id}/found` },
+    { box: 'line', id: `service/${service.id}/left` },
+    joined([lastDone(context, due), dueText(context, due)], '; '),
+  );
+}
+
+function table(context: ViewContext, due: readonly DueLine[]): Block {
+  const { say } = context;
+  return {
+    type: 'table',
+    columns: [
+      column(say('Done'), 1, 'centre'),
+      column(say('Item'), 5),
+      column(say('Do'), 2),
+      column(say('Takes, standard'), 5),
+      column(say('Found'), 3),
+      column(say('Left'), 3),
+      column(say('Last, due'), 5),
+    ],
+    rows: due.map((one) => serviceRow(context, one)),
+    empty: say('Nothing is due by the records.'),
+    use: 'work',
+  };
+}
+
+function tail({ say }: ViewContext): readonly Block[] {
+  return [
+    heading(2, say('Last of all'), 'last-of-all'),
+    {
+      type: 'checklist',
+      items: [
+        {
+          id: 'service/road-test',
+          text: say('A short ride, then a look for leaks and loose things with the engine off'),
+        },
+        { id: 'service/entered', text: say('Entered in the records, with found and left') },
+      ],
+    },
+    {
+      type: 'grid',
+      caption: say('Found besides'),
+      columns: [
+        column(say('What'), 6),
+        column(say('Stops, limits until, not done, note'), 4),
+        column(say('Record'), 2),
+      ],
+      rows: 3,
+    },
+  ];
+}

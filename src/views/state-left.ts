@@ -1,0 +1,95 @@
+// The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.
+import type { OpenLine } from '../book/book.ts';
+import type { Block, CardsBlock, Text } from '../sheet/sheet.ts';
+import { fact, heading, joined, lines, stack } from './wording/blocks.ts';
+import { count, countOf } from './wording/count.ts';
+import { dayText } from './wording/day.ts';
+import { jobNamed } from './wording/job.ts';
+import { workParticulars, workThing } from './wording/work.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+/** In the order in which it can hurt whoever walks up to the machine. */
+export const openStates: readonly OpenLine['state'][] = [
+  'temporary',
+  'loose',
+  'empty',
+  'disconnected',
+  'open',
+  'off',
+  'sent out',
+];
+
+/** A card about as large as two hands: read from a metre away, room for so many lines. */
+const card = { width: 140, height: 100, lines: 8 } as const;
+
+export const stateLeft = defineView({
+  id: 'state-left',
+  purpose:
+    'The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => stack(cards(context), lastWords(context)),
+});
+
+/** What is open in the order of the card, with its state in capitals nowhere: a word is enough. */
+function cardLines({ book, say }: ViewContext): readonly Text[] {
+  return openStates.flatMap((state) => {
+    const things = book.off.open.filter((line) => line.state === state);
+    return things.map((line): Text => {
+      const more = workParticulars(book, say, line.entry);
+      const thing = workThing(book, line.entry);
+      return [{ kind: 'strong', text: `${say(state)}: ` }, more === '' ? thing : `${thing} (${more})`];
+    });
+  });
+}
+
+function cards(context: ViewContext): CardsBlock {
+  const { book, say } = context;
+  const open = book.off.open.length;
+  const all = cardLines(context);
+  const none: readonly Text[] = [say('Nothing is off, loose, empty, disconnected, open or away, by the records.')];
+  const groups = all.length === 0 ? [none] : inGroups(all, card.lines);
+  const next: Text = [{ kind: 'strong', text: say('Next: ') }, book.off.next?.text ?? say('not written down')];
+  return {
+    type: 'cards',
+    size: { width: card.width, height: card.height },
+    hole: true,
+    cards: groups.map((group, index) => ({
+      title: open === 0 ? say('State left in') : say('Do not start or ride'),
+      lines: index === groups.length - 1 ? [...group, next] : group,
+      foot: footOf(context, index, groups.length),
+    })),
+  };
+}
+
+function footOf({ book, say }: ViewContext, index: number, of: number): string {
+  const part = of === 1 ? '' : `; ${say('card')} ${count(index + 1)} ${say('of')} ${count(of)}`;
+  return `${book.records.machine.name}, ${dayText(book.recordsDate)}${part}`;
+}
+
+function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
+  const groups: T[][] = [];
+  items.forEach((item, index) => {
+    if (index % size === 0) groups.push([]);
+    groups.at(-1)?.push(item);
+  });
+  return groups;
+}
+
+function lastWords({ book, say }: ViewContext): readonly Block[] {
+  const { off } = book;
+  const words = off.stateLeft.map(({ job, text }) => joined([text, jobNamed(job)], ': '));
+  return stack(
+    heading(2, say('In the words of the last record'), 'state-in-words'),
+    words.length === 0 ? lines([say('Nothing more was written down.')]) : lines(words),
+    {
+      type: 'facts',
+      facts: [
+        ...fact(say('Open by the records'), countOf(off.open.length, say('thing'), say('things'))),
+        ...fact(say('Next step'), off.next?.text ?? say('not written down')),
+        ...fact(say('Written in'), off.next === undefined ? undefined : jobNamed(off.next.job)),
+      ],
+    },
+  );
+}

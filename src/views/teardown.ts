@@ -1,0 +1,134 @@
+// The teardown sheet: step by step, an off and an on tick for each part, fasteners by size, length and number, bag, way round, caution at the step.
+import type { Block, Cell, Row } from '../sheet/sheet.ts';
+import { column, heading, joined, stack } from './wording/blocks.ts';
+import { cautionRow } from './wording/caution.ts';
+import { count } from './wording/count.ts';
+import { fastenerNamed } from './wording/fastener.ts';
+import { ours } from './wording/ours.ts';
+import { stepsOf } from './wording/steps.ts';
+import type { NumberedStep } from './wording/steps.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+/** Room for what nobody foresaw, after so many steps. */
+const spareAfter = 8;
+
+export const teardown = defineView({
+  id: 'teardown',
+  purpose: 'Taking apart: steps with off and on ticks, fasteners, bags, way round and cautions at the step.',
+  needs: 'job',
+  options: [],
+  blocks: (context) => stack(table(context), honest(context)),
+});
+
+function table(context: ViewContext): Block {
+  const { say } = context;
+  const steps = stepsOf(context, 'steps');
+  return {
+    type: 'table',
+    columns: [
+      column(say('Off'), 1, 'centre'),
+      column(say('On'), 1, 'centre'),
+      column(say('Step'), 1, 'right'),
+      column(say('Do, take off'), 8),
+      column(say('Fasteners'), 5),
+      column(say('Bag'), 1),
+      column(say('Way round'), 4),
+      column(say('Condition, photo no.'), 4),
+    ],
+    rows: steps.flatMap((one, index) => [
+      ...stepRows(context, one),
+      ...(isSpare(index) ? [spareRow(context, one)] : []),
+    ]),
+    empty: say('This job names no procedure: write each part as it comes off.'),
+    use: 'work',
+  };
+}
+
+function isSpare(index: number): boolean {
+  return (index + 1) % spareAfter === 0;
+}
+
+function spareRow({ job }: ViewContext, one: NumberedStep): Row {
+  const id = `${job?.id ?? ''}/spare-${count(one.number)}`;
+  const ticks: readonly Cell[] = [
+    { box: 'tick', id: `${id}/off` },
+    { box: 'tick', id: `${id}/on` },
+  ];
+  return { kind: 'cells', cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, {}, {}, {}] };
+}
+
+/** Ids of the ticks of a part: permanent, by record and part. */
+function ticks({ job, plan }: ViewContext, part: string): readonly Cell[] {
+  const work = plan?.job.work ?? [];
+  const done = (verbs: readonly string[]): boolean =>
+    work.some((one) => one.thing === part && verbs.includes(one.verb));
+  const id = `${job?.id ?? ''}/${part}`;
+  return [
+    { box: 'tick', id: `${id}/off`, done: done(['removed']) },
+    { box: 'tick', id: `${id}/on`, done: done(['refitted', 'replaced']) },
+  ];
+}
+
+function fastenersOf({ book, say }: ViewContext, ids: readonly string[]): string {
+  return ids
+    .map((id) => {
+      const { name, size } = fastenerNamed(book, id);
+      return `${size === '' ? say('size and number: ______') : size} ${name}`;
+    })
+    .join('; ');
+}
+
+function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
+  const { step, procedure } = one;
+  const say = (text: string): string => ours(context, procedure.at, text);
+  const note = step.note === undefined ? undefined : say(step.note);
+  const shared: readonly Cell[] = [
+    { text: fastenersOf(context, step.fasteners) },
+    one.bag === undefined ? {} : { text: count(one.bag), big: true },
+    { text: step.wayRound === undefined ? '' : say(step.wayRound) },
+    { box: 'line' },
+  ];
+  const parts = step.off.length === 0 ? [undefined] : step.off;
+  const rows = parts.map((part, index): Row => {
+    const first = index === 0;
+    const does = joined([say(step.do), note], '. ');
+    const named = part === undefined ? does : joined([first ? does : undefined, say(part)], ': ');
+    const both: readonly Cell[] =
+      part === undefined ? [{ box: 'tick', id: tickOf(context, one) }, {}] : ticks(context, part);
+    return {
+      kind: 'cells',
+      cells: [
+        ...both,
+        { text: first ? count(one.number) : '' },
+        { text: named },
+        ...(first ? shared : [{}, {}, {}, { box: 'line' } as const]),
+      ],
+    };
+  });
+  return [...step.cautions.flatMap((id) => cautionRow(context, id)), ...rows];
+}
+
+function tickOf({ job }: ViewContext, one: NumberedStep): string {
+  return `${job?.id ?? ''}/${one.procedure.id}/step-${count(one.number)}`;
+}
+
+function honest({ say }: ViewContext): readonly Block[] {
+  const lists: readonly [string, string][] = [
+    ['Missing when found', 'missing'],
+    ['Broken by me', 'broken'],
+    ['Sent out', 'sent-out'],
+  ];
+  return lists.flatMap(([title, id]): readonly Block[] => [
+    heading(3, say(title), id),
+    {
+      type: 'grid',
+      columns: [
+        column(say('What'), 6),
+        column(id === 'sent-out' ? say('To whom, promised for') : say('What it needs'), 5),
+        column(say('Photo no.'), 2),
+      ],
+      rows: id === 'sent-out' ? 2 : 3,
+    },
+  ]);
+}

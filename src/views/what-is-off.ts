@@ -1,0 +1,82 @@
+// What is off: everything still open, oldest danger first, and bag by bag what lies in it.
+import type { BagLine, OpenLine } from '../book/book.ts';
+import type { Block, Row } from '../sheet/sheet.ts';
+import { column, heading, row, stack } from './wording/blocks.ts';
+import { dayText } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
+import { workParticulars, workThing } from './wording/work.ts';
+import { openStates } from './state-left.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const whatIsOff = defineView({
+  id: 'what-is-off',
+  purpose: 'Everything still off, loose, empty, disconnected, open, away or temporary; then bag by bag.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => {
+    const { say } = context;
+    return stack(heading(2, say('Still open'), 'still-open'), open(context), bags(context));
+  },
+});
+
+function openRow({ book, say }: ViewContext, line: OpenLine): Row {
+  return row(
+    { box: 'tick', id: `closed/${line.job.id}/${line.entry.verb}/${line.entry.thing}` },
+    workThing(book, line.entry),
+    workParticulars(book, say, line.entry),
+    dayText(line.since),
+    [jobTitle(line.job)],
+  );
+}
+
+function open(context: ViewContext): Block {
+  const { book, say } = context;
+  const rows = openStates.flatMap((state): readonly Row[] => {
+    const things = book.off.open.filter((line) => line.state === state);
+    if (things.length === 0) return [];
+    return [
+      { kind: 'band', text: [{ kind: 'strong', text: say(state) }] },
+      ...things.map((one) => openRow(context, one)),
+    ];
+  });
+  return {
+    type: 'table',
+    columns: [
+      column(say('Closed'), 1, 'centre'),
+      column(say('What'), 4),
+      column(say('Particulars'), 5),
+      column(say('Since'), 3),
+      column(say('Record'), 4),
+    ],
+    rows,
+    empty: say('Nothing is open, by the records.'),
+    use: 'work',
+  };
+}
+
+function bagRows({ book, say }: ViewContext, bag: BagLine): readonly Row[] {
+  const title = `${say('Bag')} ${bag.bag}`;
+  const band: Row = {
+    kind: 'band',
+    text: [{ kind: 'strong', text: bag.emptied ? `${title}: ${say('emptied')}` : title }],
+  };
+  const contents = bag.contents.map((line) =>
+    row(workThing(book, line.entry), workParticulars(book, say, line.entry), [jobTitle(line.job)]),
+  );
+  return [band, ...contents];
+}
+
+function bags(context: ViewContext): readonly Block[] {
+  const { book, say } = context;
+  return [
+    heading(2, say('Bags'), 'bags'),
+    {
+      type: 'table',
+      columns: [column(say('In the bag'), 4), column(say('Particulars'), 5), column(say('Record'), 4)],
+      rows: book.off.bags.flatMap((bag) => bagRows(context, bag)),
+      empty: say('No bag is recorded.'),
+      use: 'read',
+    },
+  ];
+}

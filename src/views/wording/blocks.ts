@@ -1,0 +1,81 @@
+// Short ways to write the blocks that nearly every view uses.
+import type {
+  Block,
+  Cell,
+  Column,
+  FactsBlock,
+  HeadingBlock,
+  Inline,
+  ProseBlock,
+  Row,
+  Text,
+} from '../../sheet/sheet.ts';
+
+/** A heading with an anchor. Level 1 is kept for the parts of a binder. */
+export function heading(level: 1 | 2 | 3, text: Text, id: string): HeadingBlock {
+  return { type: 'heading', level, text, id };
+}
+
+/** One or more plain paragraphs. */
+export function paragraphs(...texts: readonly Text[]): ProseBlock {
+  return { type: 'prose', paragraphs: texts.map((text) => ({ kind: 'paragraph', text })) };
+}
+
+/** A list of short lines under one another. */
+export function lines(texts: readonly Text[]): ProseBlock {
+  const items = texts.map((text) => [{ kind: 'paragraph', text } as const]);
+  return { type: 'prose', paragraphs: [{ kind: 'list', ordered: false, items }] };
+}
+
+export type Fact = FactsBlock['facts'][number];
+
+/** A fact, or nothing when its value is not there: spread it into a list of facts. */
+export function fact(name: string, value: Text | undefined, note?: Text): readonly Fact[] {
+  if (value === undefined || value === '') return [];
+  return [note === undefined ? { name, value } : { name, value, note }];
+}
+
+/** A row of text cells. */
+export function row(...texts: readonly (Text | Cell)[]): Row {
+  return { kind: 'cells', cells: texts.map(cell) };
+}
+
+function cell(of: Text | Cell): Cell {
+  if (typeof of === 'string') return { text: of };
+  return isText(of) ? { text: of } : of;
+}
+
+function isText(of: Text | Cell): of is readonly Inline[] {
+  return Array.isArray(of);
+}
+
+/** A column of a table: head, relative width, and how it is set. */
+export function column(head: string, width: number, align: Column['align'] = 'left'): Column {
+  return { head, width, align };
+}
+
+/** Puts pieces of a line together, with a separator between those that are there. */
+export function joined(pieces: readonly (Text | undefined)[], between = '; '): Text {
+  const there = pieces.filter((piece): piece is Text => piece !== undefined && piece.length > 0);
+  if (there.every((piece) => typeof piece === 'string')) return there.join(between);
+  return there.flatMap((piece, index): readonly Inline[] => {
+    const inlines: readonly Inline[] = typeof piece === 'string' ? [piece] : piece;
+    return index === 0 ? inlines : [between, ...inlines];
+  });
+}
+
+/** Blocks in order, without those that are not there. */
+export function stack(...blocks: readonly (Block | readonly Block[] | undefined)[]): readonly Block[] {
+  return blocks.flatMap((block) => block ?? []);
+}
+
+/** An anchor of a free text: small letters, digits and hyphens. */
+export function anchor(...names: readonly string[]): string {
+  const plain = names.join('-').normalize('NFKD').toLowerCase();
+  return plain.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '') || 'part';
+}
+
+/** First letter large, as a sentence begins. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,25 @@
+// Long tables stop somewhere: a page stays small, says how much it left away, and where that stands.
+import type { Row } from '../../sheet/sheet.ts';
+import { countOf } from './count.ts';
+
+/** So many rows make a page or two to read; years of records are looked up in the log. */
+const most = 400;
+
+/** The first rows, and a line that tells of the rest when there is one. */
+export function capped<T>(
+  items: readonly T[],
+  telling: (rest: number) => string,
+): readonly (T | Extract<Row, { kind: 'band' }>)[] {
+  if (items.length <= most) return items;
+  return [...items.slice(0, most), { kind: 'band', text: telling(items.length - most) }];
+}
+
+/** `120 older ones stand in their records.` */
+export function olderOnes(say: (words: string) => string, rest: number): string {
+  return `${countOf(rest, say('older one stands in its record'), say('older ones stand in their records'))}.`;
+}
+
+/** `120 more of less weight are not shown here; check names them all.` */
+export function moreOfThem(say: (words: string) => string, rest: number): string {
+  return `${countOf(rest, say('more of less weight is not shown here'), say('more of less weight are not shown here'))}; ${say('the command check names them all')}.`;
+}

@@ -1,0 +1,45 @@
+// Dates as they are read aloud in a workshop: the month as a word, so that no reader takes May for the fourth month's day.
+import type { Day, DaySpan } from '../../quantity/day.ts';
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+function parts(day: Day): { readonly year: string; readonly month: string; readonly date: string } {
+  const month = months[Number(day.slice(5, 7)) - 1] ?? day.slice(5, 7);
+  return { year: day.slice(0, 4), month, date: day.slice(8).replace(/^0/, '') };
+}
+
+/** `4 May 2024`, the same in both dialects; the spaces do not break. */
+export function dayText(day: Day): string {
+  const { year, month, date } = parts(day);
+  return `${date}\u00a0${month}\u00a0${year}`;
+}
+
+/** `4 to 5 May 2024`, `28 April to 2 May 2024`, `May 2024`, `1969`: as much as the record knows. */
+export function spanText(span: DaySpan): string {
+  const from = parts(span.from);
+  if (span.whole === 'year') return from.year;
+  if (span.whole === 'month') return `${from.month}\u00a0${from.year}`;
+  if (span.from === span.to) return dayText(span.from);
+  const to = parts(span.to);
+  if (from.year !== to.year) return `${dayText(span.from)} to ${dayText(span.to)}`;
+  if (from.month !== to.month) return `${from.date}\u00a0${from.month} to ${dayText(span.to)}`;
+  return `${from.date} to ${dayText(span.to)}`;
+}
+
+/** The year of a day, as text: `2024`. */
+export function yearOf(day: Day): string {
+  return day.slice(0, 4);
+}

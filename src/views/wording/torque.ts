@@ -1,0 +1,42 @@
+// A torque in the three units of the trade: the manual's own first and as the manual writes it, then the other two.
+import { printFigure, printIn } from '../../figure/print.ts';
+import type { Figure } from '../../figure/figure.ts';
+import type { TorqueRow } from '../../book/book.ts';
+import { formatDecimal } from '../../quantity/decimal.ts';
+import { inUnit } from '../../quantity/quantity.ts';
+import type { Unit } from '../../quantity/quantity.ts';
+import { kilogramForceMetre, newtonMetre, poundForceFoot } from '../../quantity/units.ts';
+
+const units: readonly Unit<'torque'>[] = [newtonMetre, kilogramForceMetre, poundForceFoot];
+
+/** Converted figures carry what a wrench can show, no more: 21.6 N·m, 2.20 kgf·m, 15.9 lbf·ft; none from 100 up. */
+function converted(figure: Figure<'torque'>, unit: Unit<'torque'>): number {
+  if (unit.symbol === kilogramForceMetre.symbol) return 2;
+  return inUnit<'torque'>(figure.quantity, unit) < 100 ? 1 : 0;
+}
+
+/** A figure or a span in one unit: `19.6 to 24.5 N·m`. */
+function inOne(low: Figure<'torque'>, high: Figure<'torque'> | undefined, unit: Unit<'torque'>): string {
+  const decimals = converted(low, unit);
+  const last = printIn(high ?? low, unit, decimals);
+  if (high === undefined || high.quantity === low.quantity) return last;
+  return `${formatDecimal(inUnit<'torque'>(low.quantity, unit), decimals)} to ${last}`;
+}
+
+/** The value as its writer gave it: `2.2 kgf·m`, `9 to 11 lbf·ft`. */
+export function torqueAsWritten(value: NonNullable<TorqueRow['value']>): string {
+  const { low, high } = value;
+  if (high === undefined || high.quantity === low.quantity) return printFigure(low);
+  return `${formatDecimal(inUnit<'torque'>(low.quantity, low.unit), low.decimals)} to ${printFigure(high)}`;
+}
+
+/** The same value in the units that its writer did not use, in the order N·m, kgf·m, lbf·ft. */
+export function torqueInOtherUnits(value: NonNullable<TorqueRow['value']>): readonly string[] {
+  const others = units.filter((unit) => unit.symbol !== value.low.unit.symbol);
+  return others.map((unit) => inOne(value.low, value.high, unit));
+}
+
+/** Stages in their order, as written: `1.1 kgf·m, then 2.2 kgf·m`. */
+export function stagesText(stages: readonly Figure<'torque'>[]): string {
+  return stages.map((stage) => printFigure(stage)).join(', then ');
+}

@@ -1,0 +1,68 @@
+// Workings: every worked-out figure with its formula, what went in and where that came from, source and remarks.
+import { printFigure, printWithUncertainty } from '../figure/print.ts';
+import type { Figure, Working } from '../figure/figure.ts';
+import type { Block, Text } from '../sheet/sheet.ts';
+import { column, fact, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { workedFigures } from './wording/worked-figures.ts';
+import type { WorkedFigure } from './wording/worked-figures.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const workings = defineView({
+  id: 'workings',
+  purpose: 'Every worked-out figure of the binder with its derivation.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => {
+    const all = workedFigures(context.book);
+    if (all.length === 0) return [lines([context.say('No figure of this binder was worked out.')])];
+    return all.flatMap((one) => workingBlocks(context, one));
+  },
+});
+
+function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure): readonly Block[] {
+  const { say } = context;
+  if (figure.origin.kind !== 'worked out') return [];
+  const { working } = figure.origin;
+  return stack(
+    heading(2, say(name), id),
+    {
+      type: 'facts',
+      facts: [
+        ...fact(say('Result'), resultText(figure)),
+        ...fact(say('Formula'), working.formula),
+        ...fact(say('Source'), working.source),
+        ...fact(say('Rule'), working.calculation),
+      ],
+    },
+    inputs(context, working),
+    (working.remarks ?? []).length === 0 ? undefined : lines(working.remarks ?? []),
+  );
+}
+
+function resultText(figure: Figure): string {
+  return figure.uncertainty === undefined ? printFigure(figure) : printWithUncertainty(figure);
+}
+
+function inputs({ book, say }: ViewContext, working: Working): Block {
+  return {
+    type: 'table',
+    columns: [column(say('Sign'), 2), column(say('What'), 6), column(say('Value'), 4, 'right'), column(say('From'), 6)],
+    rows: working.inputs.map((input) =>
+      row(input.symbol, input.name, resultText(input.figure), from(book, say, input.figure)),
+    ),
+    empty: say('Nothing was put in.'),
+    use: 'read',
+  };
+}
+
+/** Where an input came from: a record or a book, a row of a table, or another calculation. */
+function from(book: ViewContext['book'], say: (words: string) => string, figure: Figure): Text {
+  const { origin } = figure;
+  if (origin.kind === 'published') return `${say('table')} ${origin.table}, ${say('row')} ${origin.row}`;
+  if (origin.kind === 'worked out') return `${say('worked out')}: ${origin.working.formula}`;
+  const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
+  const job = id === undefined ? undefined : book.jobs.get(id);
+  const place: Text = job === undefined ? origin.at.file : [{ kind: 'link', text: job.title, to: `job:${job.id}` }];
+  return joined([origin.source, place], ', ');
+}

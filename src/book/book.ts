@@ -4,7 +4,19 @@ import type { Place, Problem } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
 import type { Money } from '../quantity/money.ts';
 import type { Content, HoldPoint, Check, Procedure } from '../records/content-model.ts';
-import type { Fastener, Job, Limit, MoneyEntry, PartEntry, Photo, Records, ServiceLine, Setting, Value, WorkEntry } from '../records/model.ts';
+import type {
+  Fastener,
+  Job,
+  Limit,
+  MoneyEntry,
+  PartEntry,
+  Photo,
+  Records,
+  ServiceLine,
+  Setting,
+  Value,
+  WorkEntry,
+} from '../records/model.ts';
 
 /** Distance of the machine on a day, over its instrument periods. */
 export interface DistanceAt {
@@ -30,6 +42,8 @@ export interface OpenLine {
   readonly entry: WorkEntry;
   readonly job: Job;
   readonly since: Day;
+  /** How many are still off, when some of a counted lot went back. */
+  readonly remaining?: number;
 }
 export interface ClosedLine extends OpenLine {
   readonly by: WorkEntry;
@@ -72,7 +86,8 @@ export interface Series {
   readonly basis: readonly { readonly from: Day; readonly what: string }[];
   readonly points: readonly SeriesPoint[];
 }
-export type Verdict = 'within standard' | 'worn, usable' | 'past the limit' | 'too close to call with this instrument' | 'no limit known';
+export type Verdict =
+  'within standard' | 'worn, usable' | 'past the limit' | 'too close to call with this instrument' | 'no limit known';
 
 export type DueState = 'overdue' | 'due' | 'coming' | 'not due' | 'not known' | 'at its limit' | 'done once';
 export interface DueLine {
@@ -96,12 +111,22 @@ export interface TorqueRow {
   readonly stages: readonly Figure<'torque'>[];
   readonly changed?: { readonly now: string; readonly by: Job };
   readonly note?: string;
+  /** True when some record loosened, removed or tightened it. */
+  readonly touched?: boolean;
+  /** How it was tightened last. */
+  readonly last?: { readonly job: Job; readonly entry: WorkEntry };
 }
 
 export interface CheckState {
   readonly check: Check;
   readonly state: 'proved' | 'not proved' | 'undone' | 'not for this machine';
-  readonly by?: { readonly job: Job; readonly day: Day; readonly hand?: string; readonly checkedBy?: string; readonly value?: string };
+  readonly by?: {
+    readonly job: Job;
+    readonly day: Day;
+    readonly hand?: string;
+    readonly checkedBy?: string;
+    readonly value?: string;
+  };
   readonly undoneBy?: { readonly job: Job; readonly what: string };
   readonly why?: string;
 }
@@ -109,11 +134,16 @@ export interface HoldState {
   readonly point: HoldPoint;
   readonly checks: readonly CheckState[];
   readonly clear: boolean;
+  /** Why it is held, in sentences; empty when clear. */
+  readonly because?: readonly string[];
 }
 
 /** A planned job's blank, with what is known beside it. */
 export interface Blank {
+  /** `<record>/<item>/<position>`; the two boxes add `/found` and `/left`. */
   readonly id: string;
+  readonly foundId?: string;
+  readonly leftId?: string;
   readonly item: string;
   readonly name: string;
   readonly position: string;

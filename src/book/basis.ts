@@ -1,0 +1,70 @@
+// A series begins again when the part is renewed: by a repair that changes the data, a part fitted, a replacement.
+import type { Job, Limit, Repair } from '../records/model.ts';
+import type { Ground } from './ground.ts';
+import type { Namer } from './names.ts';
+
+export interface Renewal {
+  /** Key of the item whose series begins again. */
+  readonly item: string;
+  readonly what: string;
+  readonly repair?: Repair;
+}
+
+const places = new Set([
+  'left',
+  'right',
+  'front',
+  'rear',
+  'inner',
+  'outer',
+  'upper',
+  'lower',
+  'primary',
+  'ignition',
+  'standard',
+  'new',
+]);
+
+/** `piston +0.50 left` is a piston: words for place and size are dropped from the end. */
+function shorter(key: string): string | undefined {
+  const words = key.split(' ');
+  const last = words.at(-1);
+  if (last === undefined || words.length < 2) return undefined;
+  return places.has(last) || /^[+\d]/u.test(last) ? words.slice(0, -1).join(' ') : undefined;
+}
+
+/** Which measured items a part carries: by the item's own name and by the part it is measured on. */
+export function itemsByPart(limits: ReadonlyMap<string, Limit>, key: Namer): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const [item, limit] of limits) {
+    const parts = limit.of === undefined ? [item] : [item, key(limit.of)];
+    for (const part of new Set(parts)) {
+      const items = found.get(part) ?? [];
+      items.push(item);
+      found.set(part, items);
+    }
+  }
+  return found;
+}
+
+function itemsOf(part: string, byPart: ReadonlyMap<string, readonly string[]>): readonly string[] {
+  for (let name: string | undefined = part; name !== undefined; name = shorter(name)) {
+    const items = byPart.get(name);
+    if (items !== undefined) return items;
+  }
+  return [];
+}
+
+/** What a record renewed, each with the words to print where the series begins again. */
+export function renewals(job: Job, ground: Ground, byPart: ReadonlyMap<string, readonly string[]>): readonly Renewal[] {
+  const { key } = ground;
+  const found: Renewal[] = job.repairs.map((repair) => ({ item: key(repair.of), what: repair.now, repair }));
+  const fitted = job.parts.filter((part) => part.state === 'fitted').map((part) => part.part);
+  const replaced = job.work.filter((entry) => entry.verb === 'replaced').map((entry) => entry.thing);
+  for (const part of [...fitted, ...replaced]) {
+    for (const item of itemsOf(key(part), byPart)) {
+      if (!found.some((one) => one.item === item)) found.push({ item, what: `${part} fitted` });
+    }
+  }
+  return found;
+}

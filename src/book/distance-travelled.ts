@@ -1,0 +1,82 @@
+// The machine's own distance: what each clock counted while it was fitted, added up over its instrument periods.
+import type { Day } from '../quantity/day.ts';
+import { of } from '../quantity/quantity.ts';
+import type { InstrumentPeriod, Job } from '../records/model.ts';
+import type { ClockReading } from './clock-readings.ts';
+import { byPeriod } from './clock-readings.ts';
+
+/** A reading with the machine's distance there, in metres; `metres` is absent where the clock cannot be trusted. */
+export interface Travelled {
+  readonly day: Day;
+  readonly job?: Job;
+  readonly reading: ClockReading;
+  readonly metres?: number;
+}
+
+/** The clock fitted last, and what to take from the machine's distance to get its reading. */
+export interface ClockNow {
+  readonly period: InstrumentPeriod;
+  /** Machine's distance less the clock's reading, metres, before rolling over. */
+  readonly ahead: number;
+  /** Metres after which the digits begin again. */
+  readonly round: number;
+}
+
+export interface Distance {
+  readonly travelled: readonly Travelled[];
+  readonly clock?: ClockNow;
+}
+
+interface Leg {
+  readonly travelled: readonly Travelled[];
+  readonly end: number;
+  readonly ahead: number;
+}
+
+/** The readings of one period with its own two ends put before and after. */
+function withEnds(period: InstrumentPeriod, readings: readonly ClockReading[]): readonly ClockReading[] {
+  const at = period.at;
+  const first = period.from.reads === undefined ? [] : [{ day: period.from.day, reads: period.from.reads, at }];
+  const last = period.to?.reads === undefined ? [] : [{ day: period.to.day, reads: period.to.reads, at }];
+  return [...first, ...readings, ...last];
+}
+
+/**
+ * One period, beginning at the machine's distance `start` (metres). The first clock's reading is taken as the machine's
+ * own; a later clock counts from where the one before it stopped. A reading lower than the one before is a new round of
+ * the digits in a period marked as rolled over; elsewhere it is not counted at all.
+ */
+function leg(period: InstrumentPeriod, readings: readonly ClockReading[], start: number | undefined): Leg {
+  const all = withEnds(period, readings);
+  const round = of(10 ** period.digits, period.unit);
+  let ahead = start === undefined || all[0] === undefined ? 0 : start - all[0].reads.quantity;
+  let last = Number.NEGATIVE_INFINITY;
+  const travelled: Travelled[] = [];
+  for (const reading of all) {
+    const shown = reading.reads.quantity;
+    const back = shown + ahead < last;
+    if (back && period.state === 'rolled over') ahead += round;
+    const counts = period.state !== 'wrong drive' && shown + ahead >= last;
+    if (counts) last = shown + ahead;
+    const who = reading.job === undefined ? {} : { job: reading.job };
+    travelled.push({ day: reading.day, ...who, reading, ...(counts ? { metres: shown + ahead } : {}) });
+  }
+  return { travelled, ahead, end: Number.isFinite(last) ? last : (start ?? 0) };
+}
+
+/** Adds up all periods, oldest first; linear in the readings. */
+export function distanceTravelled(periods: readonly InstrumentPeriod[], readings: readonly ClockReading[]): Distance {
+  if (periods.length === 0)
+    return { travelled: readings.map((one) => ({ ...one, reading: one, metres: one.reads.quantity })) };
+  const own = byPeriod(periods, readings);
+  const travelled: Travelled[] = [];
+  let start: number | undefined;
+  let clock: ClockNow | undefined;
+  for (const period of periods) {
+    const one = leg(period, own.get(period) ?? [], start);
+    for (const each of one.travelled) travelled.push(each);
+    start = one.end;
+    clock = { period, ahead: one.ahead, round: of(10 ** period.digits, period.unit) };
+  }
+  return clock === undefined ? { travelled } : { travelled, clock };
+}

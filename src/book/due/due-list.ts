@@ -1,0 +1,114 @@
+// The due list: every service line of this machine with its state, what comes first, and why; overdue first.
+import type { ServiceLine } from '../../records/model.ts';
+import type { DueLine, DueState } from '../book.ts';
+import { frameFits } from '../for-this-frame.ts';
+import type { Ground } from '../ground.ts';
+import { byText } from '../in-order.ts';
+import type { OdometerWork } from '../odometer.ts';
+import type { SeriesWork } from '../series.ts';
+import type { Now } from './bounds.ts';
+import { boundsOf, rankOf, worse } from './bounds.ts';
+import { dueFigures } from './due-figures.ts';
+import type { Happened } from './happened.ts';
+import { whatHappened } from './happened.ts';
+import { stepSentence, unknownHistory } from './sentences.ts';
+import { graceOf, serviceLines } from './services.ts';
+import type { Next, Step } from './steps.ts';
+import { nextStep } from './steps.ts';
+import { triggersOf } from './triggers.ts';
+
+interface Desk {
+  readonly ground: Ground;
+  readonly odometer: OdometerWork;
+  readonly series: SeriesWork;
+  readonly happened: Happened;
+  readonly now: Now;
+}
+
+/** What the interval says, before storage, wear and hard use have their word. */
+interface Counted {
+  readonly state: DueState;
+  readonly why?: string;
+  readonly figures: Partial<Pick<DueLine, 'dueDay' | 'dueAt' | 'dueOnClock' | 'left'>>;
+  /** Share of the interval used; orders lines of one state. */
+  readonly used: number;
+}
+
+function countStep(step: Step, line: ServiceLine, desk: Desk): Counted {
+  const bounds = boundsOf(step, desk.now, graceOf(line));
+  const figures = dueFigures(step, bounds, line, desk.odometer);
+  const why = stepSentence(step, bounds, figures, desk.odometer.unit);
+  const state = bounds.reduce<DueState | undefined>(
+    (worst, one) => (worst === undefined ? one.state : worse(worst, one.state)),
+    undefined,
+  );
+  return { state: state ?? 'not known', why, figures, used: bounds[0]?.used ?? 0 };
+}
+
+function counted(next: Next, line: ServiceLine, desk: Desk): Counted {
+  if (next.kind === 'step') return countStep(next.step, line, desk);
+  if (next.kind === 'once') return { state: 'done once', why: 'done; once only', figures: {}, used: 0 };
+  if (next.kind === 'none') return { state: 'not due', figures: {}, used: 0 };
+  return {
+    state: line.unknown === 'due now' ? 'due' : 'not known',
+    why: unknownHistory[line.unknown],
+    figures: {},
+    used: 0,
+  };
+}
+
+function frameNote(line: ServiceLine, desk: Desk): string | undefined {
+  const fits = frameFits(line.source, desk.ground.records.machine);
+  return fits === 'not known' ? 'whether this line is for this frame number is not known' : undefined;
+}
+
+function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; readonly used: number } {
+  const { happened, ground, now } = desk;
+  const passed = (step: Step): boolean => boundsOf(step, now, graceOf(line)).some((bound) => bound.left < 0);
+  const step = counted(nextStep(line, happened, ground, passed), line, desk);
+  const last = happened.done.get(line.id)?.at(-1);
+  const triggers = triggersOf(line, happened, last, desk.series, ground);
+  const state = triggers.reduce((worst, one) => worse(worst, one.state), step.state);
+  const ordered = triggers.toSorted((a, b) => rankOf(a.state) - rankOf(b.state)).map((one) => one.why);
+  const general = line.basis === 'general' ? 'general schedule, the maker has none' : undefined;
+  const whys = [...ordered, step.why, frameNote(line, desk), general].filter((one) => one !== undefined);
+  const distance =
+    last === undefined
+      ? undefined
+      : (desk.odometer.readingOf(last.job.id)?.machine ?? desk.odometer.odometer.machineAt(last.day));
+  const lastDone =
+    last === undefined
+      ? undefined
+      : { job: last.job, day: last.day, ...(distance === undefined ? {} : { machineDistance: distance }) };
+  const due: DueLine = {
+    service: line,
+    state,
+    ...(lastDone === undefined ? {} : { lastDone }),
+    ...step.figures,
+    why: whys.join('; '),
+  };
+  return { line: due, used: step.used };
+}
+
+/** Linear in records plus lines. */
+export function dueList(ground: Ground, odometer: OdometerWork, series: SeriesWork): readonly DueLine[] {
+  const lines = serviceLines(ground);
+  const happened = whatHappened(ground, odometer, lines);
+  const { metresNow } = odometer;
+  const { secondsNow } = happened;
+  const now: Now = {
+    today: ground.today,
+    ...(metresNow === undefined ? {} : { metres: metresNow }),
+    ...(secondsNow === undefined ? {} : { seconds: secondsNow }),
+  };
+  const desk: Desk = { ground, odometer, series, happened, now };
+  return lines
+    .map((line) => dueLine(line, desk))
+    .toSorted(
+      (a, b) =>
+        rankOf(a.line.state) - rankOf(b.line.state) ||
+        b.used - a.used ||
+        byText(a.line.service.item, b.line.service.item),
+    )
+    .map((one) => one.line);
+}

@@ -1,0 +1,54 @@
+// What every derivation stands on: the records in order, one namer, and the maker's data by id. Made once.
+import type { Day } from '../quantity/day.ts';
+import type { Content } from '../records/content-model.ts';
+import type { Fastener, Instrument, Job, Limit, MakerData, Records, Setting } from '../records/model.ts';
+import { forThisFrame } from './for-this-frame.ts';
+import { hasHappened, inOrder } from './in-order.ts';
+import type { Namer } from './names.ts';
+import { makeNamer } from './names.ts';
+
+export interface Ground {
+  readonly records: Records;
+  readonly content: Content;
+  readonly today: Day;
+  /** The maker's data that is for this frame number. */
+  readonly maker: MakerData;
+  readonly key: Namer;
+  /** Every record, planned ones too, in order. */
+  readonly all: readonly Job[];
+  /** What has happened, in order. */
+  readonly jobs: readonly Job[];
+  readonly order: ReadonlyMap<Job, number>;
+  readonly jobsById: ReadonlyMap<string, Job>;
+  /** By key, see names.ts. */
+  readonly limits: ReadonlyMap<string, Limit>;
+  readonly settings: ReadonlyMap<string, Setting>;
+  readonly fasteners: ReadonlyMap<string, Fastener>;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+}
+
+function byKey<T extends { readonly id: string }>(entries: readonly T[], key: Namer): ReadonlyMap<string, T> {
+  return new Map(entries.map((entry) => [key(entry.id), entry]));
+}
+
+/** Sorts and indexes the records once; every later step is linear in what it reads. */
+export function layGround(records: Records, content: Content, today: Day): Ground {
+  const maker = forThisFrame(records.maker, records.machine);
+  const key = makeNamer(maker);
+  const all = inOrder(records.jobs);
+  return {
+    records,
+    content,
+    today,
+    maker,
+    key,
+    all,
+    jobs: all.filter(hasHappened),
+    order: new Map(all.map((job, index) => [job, index])),
+    jobsById: new Map(all.map((job) => [job.id, job])),
+    limits: byKey(maker.limits, key),
+    settings: byKey(maker.settings, key),
+    fasteners: byKey(maker.fasteners, key),
+    instruments: byKey(records.instruments, key),
+  };
+}

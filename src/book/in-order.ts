@@ -1,0 +1,24 @@
+// The records in the order of the work: by date, then file; the order of files on disk never matters.
+import type { Day } from '../quantity/day.ts';
+import type { Job } from '../records/model.ts';
+
+/** Plain text order, the same on every machine and in every language. */
+export function byText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}
+
+/** Jobs by first day, then by file. */
+export function inOrder(jobs: readonly Job[]): readonly Job[] {
+  return [...jobs].sort((a, b) => byText(a.date.from, b.date.from) || byText(a.file, b.file));
+}
+
+/** A planned job has blanks, not work; everything else has happened. */
+export function hasHappened(job: Job): boolean {
+  return job.state !== 'planned';
+}
+
+/** The last day a record is sure of: its last day, or the first of a month or year that stands alone. */
+export function lastSureDay(job: Job): Day {
+  return job.date.whole === undefined ? job.date.to : job.date.from;
+}

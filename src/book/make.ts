@@ -1,0 +1,59 @@
+// The book on one screen: from records and content to everything that follows from them at a date.
+import type { Day } from '../quantity/day.ts';
+import type { Content } from '../records/content-model.ts';
+import type { Records } from '../records/model.ts';
+import type { Book } from './book.ts';
+import { countCosts } from './costs.ts';
+import { dueList } from './due/due-list.ts';
+import { layGround } from './ground.ts';
+import { holdPoints } from './holds.ts';
+import { workOdometer } from './odometer.ts';
+import { offAndOn } from './off-and-on.ts';
+import { jobPlans } from './plans.ts';
+import { judgeOf } from './judge.ts';
+import { lookOver } from './queries/list.ts';
+import { readingSeries } from './series.ts';
+import { torqueTable } from './torque.ts';
+import { recordsDate, recordsVersion } from './version.ts';
+
+function byId<T extends { readonly id: string }>(entries: Iterable<T>): ReadonlyMap<string, T> {
+  return new Map([...entries].map((entry) => [entry.id, entry]));
+}
+
+/**
+ * Everything that follows from the records at `today`. Pure; the order of `records.jobs` does not matter; linear in the
+ * number of records.
+ */
+export function makeBook(records: Records, content: Content, today: Day): Book {
+  const ground = layGround(records, content, today);
+  const odometer = workOdometer(ground);
+  const offWork = offAndOn(ground.jobs, ground.key);
+  const series = readingSeries(ground, odometer);
+  const torque = torqueTable(ground);
+  const holds = holdPoints(ground, judgeOf(series), { off: offWork.off, torque });
+  const due = dueList(ground, odometer, series);
+  const costs = countCosts(records, ground.jobs, offWork.off.closed, ground.key);
+  const found = { ground, odometer, offWork, series, torque, holds, due, costs };
+  return {
+    records,
+    content,
+    today,
+    odometer: odometer.odometer,
+    off: offWork.off,
+    series: series.series,
+    due,
+    torque,
+    holds: holds.holds,
+    plans: jobPlans(ground, series),
+    costs,
+    parts: ground.all.flatMap((job) => job.parts.map((part) => ({ job, part }))),
+    photos: ground.all.flatMap((job) => job.photos.map((photo) => ({ job, photo }))),
+    queries: lookOver(found),
+    limits: byId(series.limits.values()),
+    fasteners: byId(ground.maker.fasteners),
+    settings: byId(ground.maker.settings),
+    jobs: ground.jobsById,
+    recordsDate: recordsDate(records, today),
+    recordsVersion: recordsVersion(records),
+  };
+}

@@ -1,0 +1,66 @@
+// One name for one thing: `Cylinder head nuts`, `cylinder-head-nut` and `the cylinder head nut` meet in one key.
+import type { MakerData } from '../records/model.ts';
+
+/** Turns what somebody wrote into the key that everything in the book is matched by. */
+export type Namer = (thing: string) => string;
+
+const sides = new Set([
+  'left',
+  'right',
+  'upper',
+  'lower',
+  'inner',
+  'outer',
+  'nearside',
+  'offside',
+  'near',
+  'off',
+  'side',
+]);
+
+/** A plural is the same thing; only matching sees this form, it is never printed. */
+function singular(word: string): string {
+  const plural = word.length > 3 && word.endsWith('s') && !word.endsWith('ss') && !word.endsWith('us');
+  return plural ? word.slice(0, -1) : word;
+}
+
+/** Small letters, single spaces, no article, no hyphens, no plural. */
+export function plainName(text: string): string {
+  const words = text
+    .normalize('NFC')
+    .toLowerCase()
+    .split(/[\s_\-–—]+/u);
+  const kept = words.filter((word, index) => word !== '' && !(index === 0 && (word === 'the' || word === 'a')));
+  return kept.map(singular).join(' ');
+}
+
+/** The key without words for a side: `left barrel` is also `barrel` when it comes to what was disturbed. */
+export function withoutSide(key: string): string {
+  const kept = key.split(' ').filter((word) => !sides.has(word));
+  return kept.length === 0 ? key : kept.join(' ');
+}
+
+/** A namer that knows the ids and names in the maker's data; the id's form wins. */
+export function makeNamer(maker: MakerData): Namer {
+  const aliases = new Map<string, string>();
+  const named = [...maker.fasteners, ...maker.limits, ...maker.settings, ...maker.fluids];
+  for (const one of named) aliases.set(plainName(one.id), plainName(one.id));
+  for (const one of named) {
+    const name = plainName(one.name);
+    if (!aliases.has(name)) aliases.set(name, plainName(one.id));
+  }
+  const seen = new Map<string, string>();
+  return (thing) => {
+    const known = seen.get(thing);
+    if (known !== undefined) return known;
+    const plain = plainName(thing);
+    const key = aliases.get(plain) ?? plain;
+    seen.set(thing, key);
+    return key;
+  };
+}
+
+/** Does the text hold the word (or words), plural or not? For conditions of use and for words of the trade. */
+export function hasWords(text: string, words: string): boolean {
+  return ` ${plainName(text).replaceAll(/[^\p{L}\p{N} ]+/gu, ' ')} `.includes(` ${plainName(words)} `);
+}

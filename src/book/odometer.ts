@@ -1,0 +1,124 @@
+// The odometer: the machine's distance at every reading, between readings, and now; and what may be said of it.
+import type { Figure } from '../figure/figure.ts';
+import { written } from '../figure/print.ts';
+import type { Day } from '../quantity/day.ts';
+import { dayNumber } from '../quantity/day-arithmetic.ts';
+import type { Unit } from '../quantity/quantity.ts';
+import { of } from '../quantity/quantity.ts';
+import { kilometre, metreRidden, mile } from '../quantity/units.ts';
+import type { DistanceAt, Odometer } from './book.ts';
+import { clockReadings } from './clock-readings.ts';
+import type { ClockNow, Travelled } from './distance-travelled.ts';
+import { distanceTravelled } from './distance-travelled.ts';
+import type { Ground } from './ground.ts';
+import { odometerStatement } from './odometer-statement.ts';
+
+/** The odometer with what the due list needs besides: plain metres, and the way from the machine's distance to the clock. */
+export interface OdometerWork {
+  readonly odometer: Odometer;
+  /** Machine's distance at a record, metres: its own reading, else between its neighbours. */
+  readonly metresAt: (job: string, day: Day) => number | undefined;
+  /** The last reading of a record. */
+  readonly readingOf: (job: string) => DistanceAt | undefined;
+  readonly metresNow: number | undefined;
+  readonly unit: Unit<'distance ridden'>;
+  /** What the clock fitted now shows at a distance of the machine; undefined without a clock that counts rightly. */
+  readonly onClock: (distance: Figure<'distance ridden'>) => Figure<'distance ridden'> | undefined;
+  /** Readings that count, for pace and for a second look. */
+  readonly travelled: readonly Travelled[];
+}
+
+interface Knot {
+  readonly day: number;
+  readonly metres: number;
+}
+
+const formula = 'd = Σ (out − in) + reading − in';
+const source = 'instrument periods in machine.yaml';
+
+function machineFigure(one: Travelled, unit: Unit<'distance ridden'>): Figure<'distance ridden'> | undefined {
+  if (one.metres === undefined) return undefined;
+  const figure = written(one.reading.reads, one.reading.at);
+  const inputs = [{ symbol: 'reading', name: 'clock that day', figure }];
+  const working = { calculation: 'odometer', formula, inputs, source };
+  return { quantity: of(one.metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
+}
+
+function distanceAt(one: Travelled, unit: Unit<'distance ridden'>): DistanceAt {
+  const clock = written(one.reading.reads, one.reading.at);
+  const machine = machineFigure(one, unit);
+  const job = one.job === undefined ? {} : { job: one.job.id };
+  return { day: one.day, ...job, clock, ...(machine === undefined ? {} : { machine }) };
+}
+
+/** Index of the last knot not after the day, -1 when all are later. */
+function lastNotAfter(knots: readonly Knot[], day: number): number {
+  let low = 0;
+  let high = knots.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((knots[middle]?.day ?? 0) <= day) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}
+
+/** Straight between two readings; nothing is said outside them. */
+function interpolate(knots: readonly Knot[], day: Day): number | undefined {
+  const wanted = dayNumber(day);
+  const index = lastNotAfter(knots, wanted);
+  const before = knots[index];
+  if (before === undefined || before.day === wanted) return before?.metres;
+  const after = knots[index + 1];
+  if (after === undefined) return undefined;
+  return before.metres + ((after.metres - before.metres) * (wanted - before.day)) / (after.day - before.day);
+}
+
+function clockFigure(
+  clock: ClockNow | undefined,
+  figure: Figure<'distance ridden'>,
+): Figure<'distance ridden'> | undefined {
+  if (clock === undefined || clock.period.state === 'wrong drive') return undefined;
+  const shown = figure.quantity - clock.ahead;
+  const rounds = Math.floor(shown / clock.round);
+  const quantity = of(shown - rounds * clock.round, metreRidden);
+  const inputs = [{ symbol: 'd', name: 'distance of the machine', figure }];
+  const working = { calculation: 'on-the-clock', formula: 'reading = d − Σ (out − in) + in', inputs, source };
+  return { quantity, unit: clock.period.unit, decimals: 0, origin: { kind: 'worked out', working } };
+}
+
+/** Works the odometer out once; `machineAt` and `metresAt` take log n. */
+export function workOdometer(ground: Ground): OdometerWork {
+  const { machine } = ground.records;
+  const { travelled, clock } = distanceTravelled(machine.clock, clockReadings(ground));
+  const unit =
+    clock?.period.unit ?? travelled[0]?.reading.reads.unit ?? (machine.units === 'imperial' ? mile : kilometre);
+  const sure = travelled.filter((one) => one.metres !== undefined);
+  const knots = sure.map((one) => ({ day: dayNumber(one.day), metres: one.metres ?? 0 }));
+  const readings = travelled.map((one) => distanceAt(one, unit));
+  const ofJob = new Map<string, DistanceAt>();
+  for (const one of readings) if (one.job !== undefined) ofJob.set(one.job, one);
+  const own = new Map<string, number>();
+  for (const one of sure) if (one.job !== undefined) own.set(one.job.id, one.metres ?? 0);
+  const machineAt = (day: Day): Figure<'distance ridden'> | undefined => {
+    const metres = interpolate(knots, day);
+    if (metres === undefined) return undefined;
+    const working = {
+      calculation: 'odometer',
+      formula: 'straight between the readings before and after',
+      inputs: [],
+      source,
+    };
+    return { quantity: of(metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
+  };
+  const now = readings.at(-1) ?? { day: ground.today };
+  return {
+    odometer: { readings, now, statement: odometerStatement(machine), machineAt },
+    metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
+    readingOf: (job) => ofJob.get(job),
+    metresNow: sure.at(-1)?.metres,
+    unit,
+    onClock: (figure) => clockFigure(clock, figure),
+    travelled: sure,
+  };
+}

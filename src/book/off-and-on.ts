@@ -1,0 +1,130 @@
+// What is off, loose, empty, disconnected, open, sent out or fitted for the time being; and what closed it.
+import type { Job, WorkEntry } from '../records/model.ts';
+import type { ClosedLine, OffBook, OpenLine } from './book.ts';
+import { bagLines } from './bags.ts';
+import type { Namer } from './names.ts';
+import type { OffState } from './off-states.ts';
+import { closesState, opensState } from './off-states.ts';
+
+/** Entries that close nothing, and lines opened twice: not wrong, but worth a look. */
+export interface OffWork {
+  readonly off: OffBook;
+  readonly putBackNeverOff: readonly { readonly job: Job; readonly entry: WorkEntry }[];
+  readonly takenTwice: readonly { readonly job: Job; readonly entry: WorkEntry; readonly first: OpenLine }[];
+}
+
+interface Open {
+  readonly line: OpenLine;
+  /** How many are still off; undefined when nobody counted. */
+  readonly left?: number;
+}
+
+/** Lines of one thing, by state and name; a line leaves its list when it is closed. */
+type Shelf = Map<string, Open[]>;
+
+/** Two lines of one name are one piece when bag and place say nothing else. */
+function onePiece(lines: readonly Open[]): boolean {
+  const [first, ...others] = lines;
+  return others.every(
+    ({ line }) => line.entry.bag === first?.line.entry.bag && line.entry.where === first?.line.entry.where,
+  );
+}
+
+/** Which of the open lines an entry speaks of: those of its bag or place when it names one. */
+function meant(lines: readonly Open[], entry: WorkEntry): readonly Open[] {
+  const bag = entry.fromBag;
+  const byBag = bag === undefined ? lines : lines.filter(({ line }) => line.entry.bag === bag);
+  const pool = byBag.length === 0 ? lines : byBag;
+  const byPlace = entry.where === undefined ? pool : pool.filter(({ line }) => line.entry.where === entry.where);
+  const found = byPlace.length === 0 ? pool : byPlace;
+  return onePiece(found) ? found : found.slice(0, 1);
+}
+
+/** Takes a count off the lines, oldest first; the rest of a line stays open. */
+function takeCount(lines: readonly Open[], count: number): ReadonlyMap<Open, number> {
+  const rest = new Map<Open, number>();
+  let owed = count;
+  for (const one of lines) {
+    const had = one.left ?? owed;
+    rest.set(one, Math.max(0, had - owed));
+    owed = Math.max(0, owed - had);
+  }
+  return rest;
+}
+
+/** What is left of each line the entry speaks of: 0 closes it. */
+function leftAfter(lines: readonly Open[], entry: WorkEntry): ReadonlyMap<Open, number> {
+  const spoken = meant(lines, entry);
+  if (entry.count !== undefined && spoken.some((one) => one.left !== undefined)) return takeCount(spoken, entry.count);
+  return new Map(spoken.map((one) => [one, 0]));
+}
+
+/** Closes what the entry closes; false when nothing was open. */
+function close(shelf: Shelf, at: string, entry: WorkEntry, job: Job, closed: ClosedLine[]): boolean {
+  const lines = shelf.get(at) ?? [];
+  if (lines.length === 0) return false;
+  const left = leftAfter(lines, entry);
+  const still: Open[] = [];
+  for (const one of lines) {
+    const rest = left.get(one);
+    if (rest === 0) closed.push({ ...one.line, by: entry, byJob: job });
+    else still.push(rest === undefined ? one : { line: one.line, left: rest });
+  }
+  if (still.length === 0) shelf.delete(at);
+  else shelf.set(at, still);
+  return true;
+}
+
+function shelfKey(state: OffState, thing: string): string {
+  return `${state}|${thing}`;
+}
+
+/** Verbs that are also said of something that was never off: a new part, a top-up, a re-torque. */
+const alone: ReadonlySet<string> = new Set(['replaced', 'lost', 'filled', 'tightened']);
+
+function stateLeft(jobs: readonly Job[]): Pick<OffBook, 'stateLeft' | 'next'> {
+  const newest = jobs.findLast((job) => job.stateLeft.length > 0);
+  const next = jobs.findLast((job) => job.next !== undefined);
+  const words = newest === undefined ? [] : newest.stateLeft.map((text) => ({ job: newest, text }));
+  return { stateLeft: words, ...(next?.next === undefined ? {} : { next: { job: next, text: next.next } }) };
+}
+
+/**
+ * Runs through the entries in order. A closing entry closes the lines of its thing and state: all of them when they are
+ * one piece, else those of its bag or place, else the oldest; a count closes so many. Linear in the entries.
+ */
+export function offAndOn(jobs: readonly Job[], key: Namer): OffWork {
+  const shelf: Shelf = new Map();
+  const closed: ClosedLine[] = [];
+  const putBackNeverOff: { job: Job; entry: WorkEntry }[] = [];
+  const takenTwice: { job: Job; entry: WorkEntry; first: OpenLine }[] = [];
+  const order = new Map<WorkEntry, number>();
+  for (const job of jobs) {
+    for (const entry of job.work) {
+      order.set(entry, order.size);
+      const thing = key(entry.thing);
+      const ends = closesState(entry.verb);
+      const found = ends === undefined || close(shelf, shelfKey(ends, thing), entry, job, closed);
+      if (!found && !alone.has(entry.verb)) putBackNeverOff.push({ job, entry });
+      const state = opensState(entry.verb);
+      if (state === undefined) continue;
+      const at = shelfKey(state, thing);
+      const before = shelf.get(at);
+      const one: Open = {
+        line: { state, entry, job, since: job.date.from },
+        ...(entry.count === undefined ? {} : { left: entry.count }),
+      };
+      const last = before?.at(-1);
+      if (last !== undefined && entry.verb !== 'lost' && onePiece([last, one]))
+        takenTwice.push({ job, entry, first: last.line });
+      if (before === undefined) shelf.set(at, [one]);
+      else before.push(one);
+    }
+  }
+  const open = [...shelf.values()]
+    .flat()
+    .map(({ line, left }) => (left === undefined || left === line.entry.count ? line : { ...line, remaining: left }));
+  const sorted = open.toSorted((a, b) => (order.get(a.entry) ?? 0) - (order.get(b.entry) ?? 0));
+  const off = { open: sorted, closed, bags: bagLines(sorted, closed), ...stateLeft(jobs) };
+  return { off, putBackNeverOff, takenTwice };
+}

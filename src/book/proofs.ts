@@ -1,0 +1,151 @@
+// Which checks stand: a proof is good until later work touches what it depends on.
+import type { Check } from '../records/content-model.ts';
+import type { CheckDone, Job, Reading, ReadingValue } from '../records/model.ts';
+import type { CheckState, SeriesPoint } from './book.ts';
+import type { Touch } from './disturbance.ts';
+import { makeReach, touchOfKind, touchOfSetting, touchesOfWork } from './disturbance.ts';
+import type { Ground } from './ground.ts';
+
+export interface Proof {
+  readonly job: Job;
+  readonly done?: CheckDone;
+  readonly value?: string;
+  /** Why the proof does not count: a value past its limit, a position not read. */
+  readonly but?: string;
+}
+
+/** Where a check stands at one moment. */
+export interface Standing {
+  readonly proof?: Proof;
+  readonly undone?: { readonly job: Job; readonly what: string };
+}
+
+/** The checks with what undoes them, asked for at any moment while the records are walked. */
+export interface Board {
+  readonly standing: (check: string) => Standing;
+}
+
+/** Called when a record's own checks are ticked and its ride or start is about to happen. */
+export type AtRecord = (job: Job, board: Board) => void;
+
+/** Verdict of the reading of a record, item and position, corrections applied. */
+export type Judge = (item: string, job: Job, position: string) => SeriesPoint | undefined;
+
+/** From what undoes to the checks undone. */
+function undoneBy(checks: readonly Check[], ground: Ground): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const check of checks) {
+    for (const thing of new Set([check.id, ...check.undoneBy])) {
+      const key = ground.key(thing);
+      const list = found.get(key) ?? [];
+      list.push(check.id);
+      found.set(key, list);
+    }
+  }
+  return found;
+}
+
+function textOf(value: ReadingValue): string {
+  if (value.value.kind === 'unknown') return '?';
+  return value.value.kind === 'words' ? value.value.text : value.value.written.text;
+}
+
+/** Why these values prove nothing, if so. */
+function flaw(
+  reading: Reading,
+  values: readonly ReadingValue[],
+  job: Job,
+  ground: Ground,
+  judge: Judge,
+): string | undefined {
+  const item = ground.key(reading.item);
+  const wanted = ground.limits.get(item)?.positions ?? [];
+  const missing = wanted.filter(
+    (position) => !values.some((one) => one.position === position && one.value.kind === 'read'),
+  );
+  if (missing.length > 0) return `not read: ${missing.join(', ')}`;
+  for (const one of values) {
+    const verdict = judge(item, job, one.position)?.verdict;
+    if (verdict === 'past the limit' || verdict === 'too close to call with this instrument')
+      return `${textOf(one)}: ${verdict}`;
+  }
+  return undefined;
+}
+
+function proofByReading(
+  reading: Reading,
+  values: readonly ReadingValue[],
+  job: Job,
+  ground: Ground,
+  judge: Judge,
+): Proof | undefined {
+  const read = values.filter((one) => one.value.kind === 'read');
+  if (read.length === 0) return undefined;
+  const value = read.map((one) => (one.position === '' ? textOf(one) : `${one.position} ${textOf(one)}`)).join(', ');
+  const but = flaw(reading, values, job, ground, judge);
+  return { job, value, ...(but === undefined ? {} : { but }) };
+}
+
+/**
+ * Walks the records once and keeps, for every check, its last proof and what undid it. Within one record: what was
+ * found, then the work, then what was left, then the checks ticked, then its ride or start. A reading with no value left
+ * counts as found: in a record that also did work, what counts after it is written as `left`.
+ */
+export function standings(checks: readonly Check[], ground: Ground, judge: Judge, atRecord: AtRecord): Board {
+  const undoes = undoneBy(checks, ground);
+  const byKey = new Map(checks.map((check) => [ground.key(check.id), check.id]));
+  const now = new Map<string, Standing>();
+  const board: Board = { standing: (check) => now.get(check) ?? {} };
+  const reach = makeReach(ground);
+  const touch = (one: Touch, job: Job): void => {
+    for (const key of one.keys) {
+      for (const check of undoes.get(key) ?? []) {
+        const before = now.get(check);
+        if (before?.proof !== undefined && before.undone === undefined)
+          now.set(check, { ...before, undone: { job, what: one.what } });
+      }
+    }
+  };
+  const prove = (check: string | undefined, proof: Proof | undefined): void => {
+    if (check !== undefined && proof !== undefined) now.set(check, { proof });
+  };
+  for (const job of ground.jobs) {
+    for (const reading of job.readings)
+      prove(byKey.get(ground.key(reading.item)), proofByReading(reading, reading.found, job, ground, judge));
+    const kind = touchOfKind(job, ground);
+    if (!kind.afterChecks) touch(kind, job);
+    for (const one of touchesOfWork(job, ground, reach)) touch(one, job);
+    for (const reading of job.readings) {
+      const set = touchOfSetting(reading, ground, reach);
+      if (set !== undefined) touch(set, job);
+      prove(byKey.get(ground.key(reading.item)), proofByReading(reading, reading.left, job, ground, judge));
+    }
+    for (const done of job.checks) {
+      prove(byKey.get(ground.key(done.check)), {
+        job,
+        done,
+        ...(done.value === undefined ? {} : { value: done.value }),
+      });
+    }
+    atRecord(job, board);
+    if (kind.afterChecks) touch(kind, job);
+  }
+  return board;
+}
+
+/** The state of a check as the sheets print it. */
+export function stateOf(check: Check, standing: Standing): CheckState {
+  const { proof, undone } = standing;
+  if (proof === undefined) return { check, state: 'not proved' };
+  const hand = proof.done?.by ?? proof.job.hands[0];
+  const by = {
+    job: proof.job,
+    day: proof.job.date.from,
+    ...(hand === undefined ? {} : { hand }),
+    ...(proof.done?.checkedBy === undefined ? {} : { checkedBy: proof.done.checkedBy }),
+    ...(proof.value === undefined || proof.value === '' ? {} : { value: proof.value }),
+  };
+  if (proof.but !== undefined) return { check, state: 'not proved', by, why: proof.but };
+  if (undone !== undefined) return { check, state: 'undone', by, undoneBy: undone };
+  return { check, state: 'proved', by };
+}

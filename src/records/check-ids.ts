@@ -21,10 +21,11 @@ export function checkIds({ machine, maker, instruments, jobs }: Records): readon
     machine.clock,
     ...jobs.map((job) => job.findings),
   ];
-  return kinds.flatMap(twice);
+  return kinds.flatMap(givenTwice);
 }
 
-function twice(list: readonly Named[]): readonly Problem[] {
+/** Entries of one list whose id an earlier one has. */
+export function givenTwice(list: readonly Named[]): readonly Problem[] {
   const first = new Map<string, Place>();
   return list.flatMap(({ id, at }): readonly Problem[] => {
     const place = { ...at, path: [...at.path, 'id'] };

@@ -72,6 +72,7 @@ export interface NoStartLine {
   readonly next: string;
   readonly caution?: string;
   readonly applies: Applies;
+  readonly at?: Place;
 }
 
 export interface SheetDefinition {

@@ -104,6 +104,8 @@ export interface Source {
   readonly page?: string;
   readonly frames?: { readonly from?: string; readonly to?: string };
   readonly corrected?: { readonly was: string; readonly why: string };
+  /** What this one line says of its own source, where the lines of a schedule differ. */
+  readonly remark?: string;
 }
 
 export interface Fastener {

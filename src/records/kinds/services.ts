@@ -44,6 +44,7 @@ const serviceKeys = entry({
   afterStorage: or(yesNo, false, 'due again after a lay-up'),
   partOf: may(text, 'a rebuilt one of these starts it afresh', { example: 'engine' }),
   unknown: or(choice('due now', 'inspect'), 'due now', 'what to do when it is not known when it was last done'),
+  source: may(text, 'where this line is from, where the lines of a schedule differ', { example: 'common practice' }),
   uses: or(list(text), [], 'fluids and parts it needs', { example: '[gearbox-oil]' }),
   ...sourceFields,
 });
@@ -57,8 +58,8 @@ export function toServices(
   book: Source,
   basis: ServiceLine['basis'],
 ): readonly ServiceLine[] {
-  return found.map(({ onlyIf, grace, ...line }) => ({
-    ...withSource(line, book),
+  return found.map(({ onlyIf, grace, source, ...line }) => ({
+    ...withSource(line, source === undefined ? book : { ...book, remark: source }),
     onlyIfNoDistanceService: onlyIf !== undefined,
     grace: grace === undefined || noGrace.test(line.item) ? 0 : grace.quantity,
     basis,

@@ -67,7 +67,7 @@ function makeFont(cut: Cut): void {
     '--layout-features=kern',
     '--no-hinting',
     '--notdef-outline',
-    '--drop-tables+=DSIG,STAT,FFTM',
+    '--drop-tables+=DSIG,STAT,FFTM,GSUB,MATH',
     '--output-file=' + ttf,
   ]);
   writeFileSync(ttf, renamed(readFileSync(ttf), cut.name));

@@ -1,0 +1,99 @@
+// Cards to cut out, several on a page, with cut marks at the corners and a hole to be punched. Sizes are in millimetres.
+import type { CardsBlock } from '../../sheet/sheet.ts';
+import { millimetre } from '../paper.ts';
+import type { PlacedItem } from '../placed.ts';
+import { big, leading, small, text as textType, thin } from '../scale.ts';
+import { heightOf, setLines, type SetLine } from '../set-line.ts';
+import { linesOf, under, type Setting } from '../setting.ts';
+import type { Slab } from '../slab.ts';
+import { drawModules, squareCode } from '../square-code.ts';
+
+type Card = CardsBlock['cards'][number];
+
+const inside = 4 * millimetre;
+const holeRadius = 2.5 * millimetre;
+const holeRoom = 12 * millimetre;
+
+export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab> {
+  const width = Math.min(block.size.width * millimetre, setting.width);
+  const height = Math.min(block.size.height * millimetre, setting.height);
+  const across = Math.max(1, Math.floor((setting.width + 0.5) / width));
+  const cards = block.cards.flatMap((card) => setCard(card, { width, height, hole: block.hole, setting }));
+  for (let from = 0; from < cards.length; from += across) {
+    const row = cards.slice(from, from + across);
+    yield {
+      height,
+      ...(from === 0 ? { before: leading } : {}),
+      draw: (x, y, out) => {
+        for (const [index, draw] of row.entries()) draw(x + index * width, y, out);
+      },
+    };
+  }
+}
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+  readonly hole: boolean;
+  readonly setting: Setting;
+}
+type Draw = (x: number, y: number, out: PlacedItem[]) => void;
+
+/** A card, and further cards with what did not fit on the first. */
+function setCard(card: Card, size: Size): readonly Draw[] {
+  const { setting } = size;
+  const room = size.width - 2 * inside;
+  const code = card.code === undefined ? undefined : squareCode(card.code, Math.min(20 * millimetre, room / 3));
+  const titleRoom = code === undefined ? room : room - code.side - 4;
+  const foot = card.foot === undefined ? [] : linesOf(card.foot, small, room, setting).slice(0, 2);
+  const head = Math.max(heightOf(linesOf(card.title, big, titleRoom, setting, 'strong').slice(0, 3)), code?.side ?? 0);
+  const free = size.height - 2 * inside - (size.hole ? holeRoom : 0) - head - 4 - heightOf(foot);
+  const lines = card.lines.flatMap((line) => linesOf(line, textType, room, setting));
+  const parts = inParts(lines, free);
+  return parts.map((part, index) => (x, y, out) => {
+    drawCut(x, y, size, out);
+    const tag = under(setting.section, 'P');
+    const top = y + inside + (size.hole ? holeRoom : 0);
+    const title = index === 0 ? card.title : card.title + ' (continued)';
+    const titleLines = linesOf(title, big, titleRoom, setting, 'strong').slice(0, 3);
+    setLines(titleLines, { x: x + inside, y: top, width: titleRoom, tag }, out);
+    if (code !== undefined)
+      drawModules(
+        code,
+        x + size.width - inside - code.side,
+        top,
+        under(setting.section, 'Figure', { alt: code.alt }),
+        out,
+      );
+    setLines(part, { x: x + inside, y: top + head + 4, width: room, tag }, out);
+    setLines(foot, { x: x + inside, y: y + size.height - inside - heightOf(foot), width: room, tag }, out);
+  });
+}
+
+function inParts(lines: readonly SetLine[], room: number): readonly (readonly SetLine[])[] {
+  const count = Math.max(1, Math.floor(room / textType.leading));
+  const parts: (readonly SetLine[])[] = [];
+  for (let from = 0; from < lines.length || from === 0; from += count) parts.push(lines.slice(from, from + count));
+  return parts;
+}
+
+/** Short marks at the corners, a dotted outline between them, and the hole. */
+function drawCut(x: number, y: number, size: Size, out: PlacedItem[]): void {
+  const { width, height } = size;
+  const mark = 3 * millimetre;
+  out.push({ kind: 'box', x, y, width, height, weight: thin, use: 'cut' });
+  for (const [cx, sx] of [
+    [x, 1],
+    [x + width, -1],
+  ] as const) {
+    for (const [cy, sy] of [
+      [y, 1],
+      [y + height, -1],
+    ] as const) {
+      out.push({ kind: 'line', x1: cx, y1: cy, x2: cx + sx * mark, y2: cy, weight: 0.8 });
+      out.push({ kind: 'line', x1: cx, y1: cy, x2: cx, y2: cy + sy * mark, weight: 0.8 });
+    }
+  }
+  if (!size.hole) return;
+  out.push({ kind: 'circle', x: x + width / 2, y: y + inside + holeRadius, radius: holeRadius, weight: 0.6 });
+}

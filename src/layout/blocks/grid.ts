@@ -1,0 +1,31 @@
+// An empty ruled grid to write in.
+import type { GridBlock } from '../../sheet/sheet.ts';
+import { leading } from '../scale.ts';
+import type { Setting } from '../setting.ts';
+import { spaced, type Slab } from '../slab.ts';
+import type { RowModel } from '../table/model.ts';
+import { tableSlabs } from '../table/table.ts';
+import { captionSlabs } from './caption.ts';
+
+export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> {
+  const caption = block.caption === undefined ? [] : spaced(captionSlabs(block.caption, setting), leading);
+  yield* caption;
+  const count = Math.max(block.rows, block.filled?.length ?? 0);
+  const rows = Array.from({ length: count }, (_, index): RowModel => {
+    const texts = block.filled?.[index] ?? [];
+    return {
+      kind: 'cells',
+      cells: block.columns.map((_column, at) => ({ parts: texts[at] === undefined ? [] : [{ text: texts[at] }] })),
+    };
+  });
+  const columns = block.columns.map((column) => ({
+    head: column.head,
+    align: column.align ?? ('left' as const),
+    width: column.width,
+  }));
+  let first = caption.length === 0;
+  for (const slab of tableSlabs({ columns, rows, work: true, head: true, uprights: true, reads: 'table' }, setting)) {
+    yield first ? { ...slab, before: leading } : slab;
+    first = false;
+  }
+}

@@ -1,0 +1,54 @@
+// A table of the sheet, brought into the one shape of all tables.
+import type { Cell, Row, TableBlock } from '../../sheet/sheet.ts';
+import { big, half, leading } from '../scale.ts';
+import type { Setting } from '../setting.ts';
+import { spaced, type Slab } from '../slab.ts';
+import type { CellModel, RowModel, TableModel } from '../table/model.ts';
+import { tableSlabs } from '../table/table.ts';
+import { captionSlabs } from './caption.ts';
+
+export function* tableBlockSlabs(block: TableBlock, setting: Setting): Generator<Slab> {
+  const caption = block.caption === undefined ? [] : spaced(captionSlabs(block.caption, setting), leading);
+  yield* caption;
+  if (block.rows.length === 0) {
+    yield* spaced(captionSlabs(block.empty, setting, false), half);
+    return;
+  }
+  let first = caption.length === 0;
+  for (const slab of tableSlabs(model(block), setting)) {
+    yield first ? { ...slab, before: leading } : slab;
+    first = false;
+  }
+}
+
+function model(block: TableBlock): TableModel {
+  return {
+    columns: block.columns.map((column) => ({ head: column.head, align: column.align ?? 'left', width: column.width })),
+    rows: block.rows.map((row) => rowModel(row)),
+    work: block.use === 'work',
+    head: block.columns.some((column) => column.head !== ''),
+    reads: 'table',
+  };
+}
+
+function rowModel(row: Row): RowModel {
+  if (row.kind === 'band') return row;
+  return {
+    kind: 'cells',
+    cells: row.cells.map(cellModel),
+    struck: row.struck ?? false,
+    ...(row.id === undefined ? {} : { id: row.id }),
+  };
+}
+
+function cellModel(cell: Cell): CellModel {
+  const parts =
+    cell.text === undefined || cell.text === '' ? [] : [{ text: cell.text, ...(cell.big ? { type: big } : {}) }];
+  return {
+    parts,
+    ...(cell.box === undefined ? {} : { box: cell.box }),
+    ...(cell.unit === undefined ? {} : { unit: cell.unit }),
+    ...(cell.id === undefined ? {} : { id: cell.id }),
+    done: cell.done ?? false,
+  };
+}

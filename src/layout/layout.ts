@@ -1,0 +1,53 @@
+// A sheet set on paper: blocks become slabs, slabs are put on pages, pages leave one by one.
+import type { Sheet } from '../sheet/sheet.ts';
+import { allSlabs } from './block-slabs.ts';
+import type { Measure } from './measure.ts';
+import { paginate } from './paginate.ts';
+import { leaf } from './paper.ts';
+import type { PlacedPage, Tag } from './placed.ts';
+import { runningHead } from './running-head.ts';
+import type { Setting } from './setting.ts';
+import { signOffSlab } from './sign-off.ts';
+import type { Slab } from './slab.ts';
+import { titleSlabs } from './title.ts';
+
+export type { Measure } from './measure.ts';
+export type { PlacedItem, PlacedPage } from './placed.ts';
+
+/**
+ * Sets a sheet. Lengths are points from the upper left corner of the page. Pages are made as they are asked for and never held;
+ * the same sheet and measure give the same pages.
+ */
+export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
+  const front = leaf(sheet, false);
+  const back = leaf(sheet, true);
+  const whole: Tag = { role: 'Document' };
+  const links = new Set(anchors(sheet));
+  const bare: Setting = {
+    width: front.area.width,
+    height: front.area.height,
+    measure,
+    links,
+    section: whole,
+    depth: 1,
+  };
+  const head = runningHead(sheet, bare);
+  const height = Math.min(front.area.height, back.area.height) - head.height;
+  yield* paginate(slabsOf(sheet, { ...bare, height }), { front, back }, head);
+}
+
+function* slabsOf(sheet: Sheet, setting: Setting): Generator<Slab> {
+  yield* titleSlabs(sheet, setting);
+  yield* allSlabs(sheet.blocks, setting);
+  if (sheet.foot === 'sign off') yield signOffSlab(setting);
+}
+
+/** Everything that a link inside the sheet may lead to. */
+function* anchors(sheet: Sheet): Generator<string> {
+  for (const block of sheet.blocks) {
+    if (block.type === 'heading') yield block.id;
+    if (block.type === 'checklist' || block.type === 'blanks') yield* block.items.map((item) => item.id);
+    if (block.type !== 'table') continue;
+    for (const row of block.rows) if (row.kind === 'cells' && row.id !== undefined) yield row.id;
+  }
+}

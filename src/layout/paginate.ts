@@ -1,0 +1,143 @@
+// Slabs put on pages, one page at a time: what must stay together does, and no more than one page is ever held.
+import type { Leaf } from './paper.ts';
+import type { Frame, PlacedItem, PlacedPage } from './placed.ts';
+import type { RunningHead } from './running-head.ts';
+import { half } from './scale.ts';
+import type { Slab } from './slab.ts';
+
+/** More slabs than this are not kept together: they would not fit on a page anyhow. */
+const longestGroup = 60;
+
+interface Leaves {
+  readonly front: Leaf;
+  readonly back: Leaf;
+}
+interface Open {
+  readonly number: number;
+  readonly leaf: Leaf;
+  readonly frame: Frame;
+  readonly items: PlacedItem[];
+  y: number;
+  empty: boolean;
+}
+
+/** Places slabs in their order. Every page has the running head. */
+export function* paginate(slabs: Iterable<Slab>, leaves: Leaves, head: RunningHead): Generator<PlacedPage> {
+  let page = begin(1, leaves.front, head);
+  let group: Slab[] = [];
+  for (const slab of slabs) {
+    if (slab.begins !== undefined) {
+      for (const done of placeGroup(group, page, leaves, head)) {
+        yield finished(done.closed);
+        page = done.open;
+      }
+      group = [];
+      for (const next of turned(page, slab.begins, leaves, head)) {
+        yield finished(page);
+        page = next;
+      }
+      continue;
+    }
+    group.push(slab);
+    if (slab.keep === true && group.length < longestGroup) continue;
+    for (const done of placeGroup(group, page, leaves, head)) {
+      yield finished(done.closed);
+      page = done.open;
+    }
+    group = [];
+  }
+  for (const done of placeGroup(group, page, leaves, head)) {
+    yield finished(done.closed);
+    page = done.open;
+  }
+  yield finished(page);
+}
+
+function begin(number: number, leaf: Leaf, head: RunningHead): Open {
+  const { x, y, width, height } = leaf.area;
+  const frame = { x, y: y + head.height, width, height: height - head.height };
+  const items: PlacedItem[] = [];
+  head.draw(number, x, y, items);
+  return { number, leaf, frame, items, y: frame.y, empty: true };
+}
+
+function finished(page: Open): PlacedPage {
+  return {
+    number: page.number,
+    width: page.leaf.width,
+    height: page.leaf.height,
+    frame: page.frame,
+    items: page.items,
+  };
+}
+
+/** The pages that follow when a new page or the back of a leaf is asked for; none where the page is still empty. */
+function turned(page: Open, to: 'page' | 'back', leaves: Leaves, head: RunningHead): readonly Open[] {
+  if (page.empty && (to === 'page' || page.number % 2 === 0)) return [];
+  if (to === 'page') return [begin(page.number + 1, leaves.front, head)];
+  const back = begin(page.number + 1, leaves.back, head);
+  if (back.number % 2 === 0) return [back];
+  return [begin(page.number + 1, leaves.front, head), begin(page.number + 2, leaves.back, head)];
+}
+
+interface Turn {
+  readonly closed: Open;
+  readonly open: Open;
+}
+
+/** Places slabs that belong together; gives every page that was closed on the way. */
+function* placeGroup(group: readonly Slab[], start: Open, leaves: Leaves, head: RunningHead): Generator<Turn> {
+  let page = start;
+  const fits = page.y + groupHeight(group, page, false) <= bottom(page) + 0.01;
+  if (!page.empty && !fits && groupHeight(group, page, true) <= page.frame.height) {
+    const open = begin(page.number + 1, leaves.front, head);
+    yield { closed: page, open };
+    page = open;
+  }
+  for (const slab of group) {
+    if (!page.empty && page.y + before(slab, page) + slab.height > bottom(page) + 0.01) {
+      const open = begin(page.number + 1, leaves.front, head);
+      yield { closed: page, open };
+      page = open;
+    }
+    place(slab, page);
+  }
+}
+
+function bottom(page: Open): number {
+  return page.frame.y + page.frame.height;
+}
+
+/** Height of a group that begins at the place where the page stands, or at the head of a fresh page. */
+function groupHeight(group: readonly Slab[], page: Open, fresh: boolean): number {
+  const start = fresh ? page.frame.y : page.y;
+  let y = fresh ? start + (group[0]?.again?.height ?? 0) : start;
+  let empty = fresh || page.empty;
+  for (const slab of group) {
+    y += above(slab, y - page.frame.y, empty) + slab.height;
+    empty = empty && slab.height === 0;
+  }
+  return y - start;
+}
+
+/** White space above a slab: none at the head of a page; blocks begin on the half grid. */
+function above(slab: Slab, y: number, empty: boolean): number {
+  const white = slab.before ?? 0;
+  if (white === 0 || empty) return 0;
+  return Math.ceil((y + white) / half - 0.01) * half - y;
+}
+
+function before(slab: Slab, page: Open): number {
+  return above(slab, page.y - page.frame.y, page.empty);
+}
+
+function place(slab: Slab, page: Open): void {
+  if (page.empty && slab.again !== undefined) {
+    slab.again.draw(page.frame.x, page.y, page.items);
+    page.y += slab.again.height;
+  }
+  const y = slab.foot === true ? bottom(page) - slab.height : page.y + before(slab, page);
+  slab.draw(page.frame.x, y, page.items);
+  page.y = y + slab.height;
+  if (slab.height > 0) page.empty = false;
+}

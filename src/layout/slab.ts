@@ -1,0 +1,33 @@
+// A slab is what is never parted by the end of a page: a line, a row, a picture with its caption.
+import type { PlacedItem } from './placed.ts';
+
+export interface Slab {
+  readonly height: number;
+  /** White space above; dropped at the head of a page. */
+  readonly before?: number;
+  /** Stays on one page with the slab that follows. */
+  readonly keep?: boolean;
+  /** Draws the slab with its upper left corner at (x, y). */
+  readonly draw: (x: number, y: number, out: PlacedItem[]) => void;
+  /** Repeated above this slab when it begins a page: the head of its table. */
+  readonly again?: Slab;
+  /** Begins a new page, or the back of the leaf. */
+  readonly begins?: 'page' | 'back';
+  /** Stands at the foot of the page. */
+  readonly foot?: boolean;
+}
+
+/** White space alone. */
+export function space(height: number): Slab {
+  return { height: 0, before: height, draw: () => undefined };
+}
+
+/** The same slab with white space above. */
+export function spaced(slabs: readonly Slab[], before: number): readonly Slab[] {
+  return slabs.map((slab, index) => (index === 0 ? { ...slab, before } : slab));
+}
+
+/** Keeps slabs together, and with what follows if `withNext`. */
+export function together(slabs: readonly Slab[], withNext = false): readonly Slab[] {
+  return slabs.map((slab, index) => (index < slabs.length - 1 || withNext ? { ...slab, keep: true } : slab));
+}

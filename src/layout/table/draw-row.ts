@@ -1,0 +1,113 @@
+// A set row drawn: texts, boxes with their units, ticks, and the rule below.
+import type { PlacedItem, Tag } from '../placed.ts';
+import { big, firm, text as textType, thin, tickBox, workRow, writeBox } from '../scale.ts';
+import { heightOf, setLines, tagged, type Place } from '../set-line.ts';
+import { linesOf, type Setting } from '../setting.ts';
+import { rowPadding, type SetCell, type SetTier } from './set-row.ts';
+
+export interface RowStyle {
+  readonly work: boolean;
+  readonly struck: boolean;
+  readonly width: number;
+  readonly uprights: boolean;
+  readonly setting: Setting;
+  /** The tag of a cell by its column. */
+  readonly tagOf: (column: number) => Tag | undefined;
+}
+
+/** Draws the tiers of a row one under the other, with a thin rule at the bottom. */
+export function drawRow(tiers: readonly SetTier[], x: number, y: number, style: RowStyle, out: PlacedItem[]): void {
+  let top = y;
+  for (const tier of tiers) {
+    for (const cell of tier.cells) drawCell(cell, x, top, tier.height, style, out);
+    if (style.uprights) drawUprights(tier, x, top, out);
+    top += tier.height;
+  }
+  out.push({ kind: 'line', x1: x, y1: top, x2: x + style.width, y2: top, weight: thin });
+}
+
+function drawCell(set: SetCell, x: number, y: number, height: number, style: RowStyle, out: PlacedItem[]): void {
+  const tag = style.tagOf(set.column);
+  const left = x + set.x;
+  const { box } = set.cell;
+  const before = out.length;
+  const textHeight = heightOf(set.lines);
+  const row = style.work || box !== undefined ? workRow : 0;
+  const boxBelow = box === 'write' && textHeight > 0;
+  const top = y + (boxBelow ? rowPadding(style.work) : Math.max(rowPadding(style.work), (row - textHeight) / 2));
+  const beside = box === 'tick' ? tickBox + 5 : 0;
+  const place: Place = {
+    x: left + beside,
+    y: top,
+    width: set.width - beside,
+    align: set.align,
+    tag,
+    struck: style.struck,
+  };
+  if (box === 'tick') drawTick(set, left, y, tag, out);
+  const below = setLines(set.lines, place, out);
+  if (box === 'write') drawWrite(set, left, boxBelow ? below + 2 : y + (workRow - writeBox.height) / 2, style, out);
+  if (box === 'line') {
+    const at = y + height - 5;
+    out.push({ kind: 'line', x1: left, y1: at, x2: left + set.width, y2: at, weight: firm / 2, ...tagged(tag) });
+  }
+  if (out.length === before && tag !== undefined) out.push({ kind: 'empty', tag });
+}
+
+function drawTick(set: SetCell, left: number, y: number, tag: Tag | undefined, out: PlacedItem[]): void {
+  const alone = set.lines.length === 0 && set.align !== 'left';
+  const x = alone ? left + (set.width - tickBox) / 2 : left;
+  const top = y + (workRow - tickBox) / 2;
+  const id = set.cell.id === undefined ? {} : { id: set.cell.id };
+  out.push({
+    kind: 'box',
+    x,
+    y: top,
+    width: tickBox,
+    height: tickBox,
+    weight: firm,
+    use: 'tick',
+    ...id,
+    ...tagged(tag),
+  });
+  if (set.cell.done) out.push({ kind: 'tick', x, y: top, size: tickBox, ...tagged(tag) });
+}
+
+function drawWrite(set: SetCell, left: number, top: number, style: RowStyle, out: PlacedItem[]): void {
+  const tag = style.tagOf(set.column);
+  const { width, height } = writeBox;
+  const id = set.cell.id === undefined ? {} : { id: set.cell.id };
+  out.push({ kind: 'box', x: left, y: top, width, height, weight: firm, use: 'write', ...id, ...tagged(tag) });
+  if (set.cell.value !== undefined && set.cell.value !== '') drawValue(set.cell.value, left, top, style, tag, out);
+  if (set.cell.unit === undefined) return;
+  const room = set.width - width - 4;
+  const unit = linesOf(set.cell.unit, textType, Math.max(room, 8), style.setting).slice(0, 1);
+  setLines(unit, { x: left + width + 4, y: top + (height - textType.leading) / 2, width: room, tag }, out);
+}
+
+/** A value already written: large if it fits into the box on one line, else small on two. */
+function drawValue(
+  value: string,
+  left: number,
+  top: number,
+  style: RowStyle,
+  tag: Tag | undefined,
+  out: PlacedItem[],
+): void {
+  const { width, height } = writeBox;
+  const large = linesOf(value, big, width - 6, style.setting);
+  const lines =
+    large.length === 1 ? large : linesOf(value, { size: 9, leading: 11.5 }, width - 6, style.setting).slice(0, 2);
+  setLines(
+    lines,
+    { x: left + 3, y: top + (height - heightOf(lines)) / 2, width: width - 6, align: 'centre', tag },
+    out,
+  );
+}
+
+function drawUprights(tier: SetTier, x: number, top: number, out: PlacedItem[]): void {
+  for (const cell of tier.cells.slice(1)) {
+    const at = x + cell.x - 4;
+    out.push({ kind: 'line', x1: at, y1: top, x2: at, y2: top + tier.height, weight: thin });
+  }
+}

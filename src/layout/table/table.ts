@@ -1,0 +1,149 @@
+// A table as slabs: a head that is repeated on every page, rows that stay whole, lines across that stay with what follows.
+import { cautionSlab } from '../caution-line.ts';
+import type { Tag } from '../placed.ts';
+import { firm, half, heavy, least, text as textType, thin } from '../scale.ts';
+import { heightOf, setLines } from '../set-line.ts';
+import { linesOf, under, type Setting } from '../setting.ts';
+import type { Slab } from '../slab.ts';
+import { placeColumns, type Tier } from './columns.ts';
+import { drawRow } from './draw-row.ts';
+import type { TableModel } from './model.ts';
+import { columnNeeds, measureRows, type MeasuredRow } from './prepare.ts';
+import { setRow, splitRow } from './set-row.ts';
+
+/** Sets a table; a table without rows gives no slabs. */
+export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab> {
+  const rows = measureRows(table, setting);
+  const tiers = placeColumns(table, columnNeeds(table, rows, setting), setting.width);
+  const whole = under(setting.section, table.reads === 'table' ? 'Table' : 'L');
+  const head = table.head ? headSlab(table, tiers, setting, whole) : undefined;
+  const again = table.head ? { again: headSlab(table, tiers, setting, undefined) } : {};
+  const most = setting.height - (head?.height ?? 0);
+  if (head !== undefined) yield head;
+  for (const row of rows) {
+    for (const slab of rowSlabs(row, { table, tiers, setting, whole, most })) yield { ...slab, ...again };
+  }
+}
+
+interface Around {
+  readonly table: TableModel;
+  readonly tiers: readonly Tier[];
+  readonly setting: Setting;
+  readonly whole: Tag;
+  readonly most: number;
+}
+
+function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
+  const { table, setting } = around;
+  if (measured.kind === 'band') {
+    yield* bandSlabs(measured.row, around);
+    return;
+  }
+  const { row } = measured;
+  const parts = splitRow(setRow(measured, around.tiers, table, setting), around.most, table.work, setting);
+  for (const [index, part] of parts.entries()) {
+    const style = {
+      work: table.work,
+      struck: row.struck ?? false,
+      width: setting.width,
+      uprights: table.uprights ?? false,
+      setting,
+      tagOf: cellTags(around),
+    };
+    const anchor = index === 0 ? row.id : undefined;
+    yield {
+      height: part.reduce((sum, tier) => sum + tier.height, 0),
+      keep: row.keep ?? false,
+      draw: (x, y, out) => {
+        if (anchor !== undefined) out.push({ kind: 'anchor', id: anchor, x, y });
+        drawRow(part, x, y, style, out);
+      },
+    };
+  }
+}
+
+/** The tags of one row, made as its cells ask for them. */
+function cellTags({ table, whole }: Around): (column: number) => Tag {
+  const row = under(whole, table.reads === 'table' ? 'TR' : 'LI');
+  if (table.reads === 'list') {
+    const body = under(row, 'LBody');
+    return () => body;
+  }
+  const made = new Map<number, Tag>();
+  return (column) => {
+    const known = made.get(column);
+    if (known !== undefined) return known;
+    const tag = table.rowHeads && column === 0 ? under(row, 'TH', { heads: 'Row' }) : under(row, 'TD');
+    made.set(column, tag);
+    return tag;
+  };
+}
+
+function* bandSlabs(row: Extract<MeasuredRow, { kind: 'band' }>['row'], around: Around): Generator<Slab> {
+  const { table, setting, whole } = around;
+  const line = under(whole, table.reads === 'table' ? 'TR' : 'LI');
+  const tag = table.reads === 'table' ? under(line, 'TD', { span: table.columns.length }) : under(line, 'LBody');
+  if (row.grade !== undefined) {
+    const text = typeof row.text === 'string' ? row.text : row.text;
+    for (const slab of cautionSlab(row.grade, text, setting, tag, around.most)) {
+      yield { ...slab, height: slab.height + 4, draw: (x, y, out) => slab.draw(x, y + 3, out), keep: true };
+    }
+    return;
+  }
+  const lines = linesOf(row.text, textType, setting.width, setting, 'strong');
+  const height = heightOf(lines) + half + 3;
+  if (height > around.most) {
+    yield* lines.map((each) => ({
+      height: each.type.leading,
+      draw: (x: number, y: number, out: Parameters<Slab['draw']>[2]) =>
+        void setLines([each], { x, y, width: setting.width, tag }, out),
+    }));
+    return;
+  }
+  yield {
+    height,
+    keep: true,
+    draw: (x, y, out) => {
+      setLines(lines, { x, y: y + half, width: setting.width, tag }, out);
+      out.push({ kind: 'line', x1: x, y1: y + height, x2: x + setting.width, y2: y + height, weight: thin });
+    },
+  };
+}
+
+/** The head: names of the columns at the foot of their lines, a firm rule below. Without a tag it is a repeated one. */
+function headSlab(table: TableModel, tiers: readonly Tier[], setting: Setting, whole: Tag | undefined): Slab {
+  const row = whole === undefined ? undefined : under(whole, 'TR');
+  const cells = tiers.map((tier) =>
+    tier.map((place) => ({
+      place,
+      lines: linesOf(table.columns[place.index]?.head ?? '', least, place.width, setting),
+      align: table.columns[place.index]?.align ?? 'left',
+      tag: row === undefined ? undefined : under(row, 'TH', { heads: 'Column' }),
+    })),
+  );
+  const heights = cells.map((tier) => tier.reduce((most, cell) => Math.max(most, heightOf(cell.lines)), 0));
+  const height = heights.reduce((sum, tier) => sum + tier, 0) + 4;
+  return {
+    height,
+    keep: true,
+    draw: (x, y, out) => {
+      let top = y;
+      for (const [index, tier] of cells.entries()) {
+        top += heights[index] ?? 0;
+        for (const cell of tier) {
+          if (cell.lines.length === 0 && cell.tag !== undefined) out.push({ kind: 'empty', tag: cell.tag });
+          const place = {
+            x: x + cell.place.x,
+            y: top - heightOf(cell.lines),
+            width: cell.place.width,
+            align: cell.align,
+            tag: cell.tag,
+          };
+          setLines(cell.lines, place, out);
+        }
+      }
+      const weight = table.work ? heavy / 2 : firm;
+      out.push({ kind: 'line', x1: x, y1: y + height, x2: x + setting.width, y2: y + height, weight });
+    },
+  };
+}

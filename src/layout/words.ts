@@ -1,0 +1,101 @@
+// A text cut into the pieces that may not be parted: words with their face, and what sticks to them.
+import type { Inline, Text } from '../sheet/sheet.ts';
+import type { Measure } from './measure.ts';
+import type { Face } from './placed.ts';
+
+/** Part of a word in one face. */
+export interface Piece {
+  readonly text: string;
+  readonly face: Face;
+  /** Width in ems. */
+  readonly em: number;
+  readonly struck: boolean;
+  readonly link?: string;
+}
+/** A word: pieces without a line end between them. */
+export interface Word {
+  readonly pieces: readonly Piece[];
+  readonly em: number;
+}
+interface Run {
+  readonly text: string;
+  readonly face: Face;
+  readonly struck: boolean;
+  readonly link?: string;
+}
+
+/** Signs that stay with the number before them, besides everything that is written with a no-break space. */
+const units =
+  /(\d) (?=(?:N·m|kgf·m|kgf·cm|lbf·ft|lbf·in|mm|cm|m|km|mi|thou|in|bar|psi|kPa|MPa|ml|l|cc|cm³|g|kg|lb|V|A|mA|Ω|kΩ|W|Hz|min|h|s|°C|°F|°|%|GBP|EUR|USD)(?![\p{L}\p{N}]))/gu;
+
+/** Cuts a text into words. Control and direction signs are dropped; `links` are the anchors of the sheet. */
+export function words(text: Text, face: Face, measure: Measure, links: ReadonlySet<string>): readonly Word[] {
+  const runs = typeof text === 'string' ? [plain(text, face)] : text.map((inline) => runOf(inline, face, links));
+  return gather(runs, measure);
+}
+
+/** A text as it is read, without its faces. */
+export function plainText(text: Text): string {
+  if (typeof text === 'string') return cleaned(text);
+  return text.map((inline) => (typeof inline === 'string' ? cleaned(inline) : cleaned(inline.text))).join('');
+}
+
+/** One form for each character, no control signs, no signs that turn the direction of writing. */
+export function cleaned(text: string): string {
+  if (/^[\x20-\x7e]*$/.test(text)) return text;
+  return text
+    .normalize('NFC')
+    .replace(/\s*[\r\n\t\v\f\u2028\u2029]+\s*/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, '');
+}
+
+function plain(text: string, face: Face): Run {
+  return { text: cleaned(text), face, struck: false };
+}
+
+function runOf(inline: Inline, face: Face, links: ReadonlySet<string>): Run {
+  if (typeof inline === 'string') return plain(inline, face);
+  const text = cleaned(inline.text);
+  switch (inline.kind) {
+    case 'strong':
+      return { text, face: 'strong', struck: false };
+    case 'em':
+      return { text, face: 'em', struck: false };
+    case 'code':
+      return { text, face, struck: false };
+    case 'struck':
+      return { text, face, struck: true };
+    case 'link':
+      return { text, face, struck: false, ...target(inline.to, links) };
+    case 'figure': {
+      const whole = inline.mark === undefined ? text : text + ' (' + cleaned(inline.mark) + ')';
+      return { text: whole.replaceAll(' ', '\u00a0'), face, struck: false, ...target(inline.to, links) };
+    }
+  }
+}
+
+/** A reference such as `job:2024-05-04-bought` leads to the anchor of that name, if the sheet has it. */
+function target(to: string | undefined, links: ReadonlySet<string>): { readonly link?: string } {
+  if (to === undefined) return {};
+  const after = to.replace(/^[a-z]+:/, '').replace(/^#/, '');
+  const found = [to, after, to.replace(':', '-')].find((name) => links.has(name));
+  return found === undefined ? {} : { link: found };
+}
+
+function gather(runs: readonly Run[], measure: Measure): readonly Word[] {
+  const found: Word[] = [];
+  let open: Piece[] = [];
+  const close = (): void => {
+    if (open.length > 0) found.push({ pieces: open, em: open.reduce((sum, piece) => sum + piece.em, 0) });
+    open = [];
+  };
+  for (const run of runs) {
+    const parts = run.text.replace(units, '$1\u00a0').split(' ');
+    for (const [index, part] of parts.entries()) {
+      if (index > 0) close();
+      if (part !== '') open.push({ ...run, text: part, em: measure.width(part, run.face) });
+    }
+  }
+  close();
+  return found;
+}

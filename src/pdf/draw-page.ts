@@ -1,0 +1,87 @@
+// One placed page drawn: items in their order, each run of one tag as one piece of marked content.
+import type PDFDocument from 'pdfkit';
+import type { PlacedItem, PlacedPage, Tag, TextItem } from '../layout/placed.ts';
+import type { Destinations } from './destinations.ts';
+import { itemOperators } from './draw-item.ts';
+import { drawPhoto, type PhotoAt } from './draw-photo.ts';
+import { pdfText, type Structure } from './structure.ts';
+import type { Total } from './total.ts';
+import type { Typesetter } from './type.ts';
+
+type Document = InstanceType<typeof PDFDocument>;
+
+export interface Printing {
+  readonly doc: Document;
+  readonly type: Typesetter;
+  readonly structure: Structure;
+  readonly destinations: Destinations;
+  readonly total: Total;
+  readonly photo: PhotoAt;
+}
+
+/** Draws a page and lets go of it. */
+export function drawPage(page: PlacedPage, printing: Printing): void {
+  const { doc, structure, type } = printing;
+  doc.addPage({ size: [page.width, page.height], margin: 0 });
+  const key = structure.beginPage(doc.page.dictionary);
+  const parts: string[] = ['0 g 0 G'];
+  let tag: Tag | undefined;
+  let open = false;
+  const turn = (next: Tag | undefined): void => {
+    if (open && next === tag) return;
+    if (open) parts.push('EMC');
+    parts.push(
+      next === undefined ? '/Artifact BMC' : '/' + next.role + ' <</MCID ' + String(structure.mark(next)) + '>> BDC',
+    );
+    tag = next;
+    open = true;
+  };
+  for (const item of page.items) {
+    if (item.kind === 'anchor') printing.destinations.add(item, page.height);
+    if (item.kind === 'empty') structure.touch(item.tag);
+    if (item.kind === 'anchor' || item.kind === 'empty') continue;
+    if (item.kind === 'text' && item.link !== undefined && item.tag !== undefined) {
+      turn({ role: 'Link', parent: item.tag });
+      if (tag !== undefined) annotate(item, item.link, tag, page, printing);
+    } else {
+      turn(item.tag);
+    }
+    parts.push(drawn(item, printing));
+  }
+  if (open) parts.push('EMC');
+  doc.page.write(parts.filter((part) => part !== '').join('\n'));
+  finishPage(printing, key, type);
+}
+
+function drawn(item: PlacedItem, printing: Printing): string {
+  if (item.kind === 'photo') return drawPhoto(item, printing);
+  if (item.kind === 'total') return printing.total.show(item);
+  return itemOperators(item, printing.type);
+}
+
+/** A live place over a text that leads to another place of the same document. */
+function annotate(item: TextItem, link: string, tag: Tag, page: PlacedPage, printing: Printing): void {
+  const top = page.height - item.y;
+  const data: Record<string, unknown> = {
+    Type: 'Annot',
+    Subtype: 'Link',
+    Rect: [item.x, top - item.size * 0.25, item.x + item.width, top + item.size * 0.8],
+    Border: [0, 0, 0],
+    F: 4,
+    Contents: pdfText('Go to ' + item.text.trim()),
+    Dest: printing.destinations.name(link),
+  };
+  const reference = printing.doc.ref(data);
+  data['StructParent'] = printing.structure.annotation(tag, reference);
+  printing.doc.page.annotations.push(reference);
+  reference.end(undefined);
+}
+
+function finishPage(printing: Printing, key: number, type: Typesetter): void {
+  const { page } = printing.doc;
+  for (const [name, { reference }] of type.fonts) page.fonts[name] = reference;
+  const dictionary: Record<string, unknown> = page.dictionary.data;
+  dictionary['StructParents'] = key;
+  dictionary['Tabs'] = 'S';
+  printing.structure.endPage();
+}

@@ -1,0 +1,48 @@
+// What the published types leave out of the two libraries that paper is made with, as far as we use it.
+
+declare module 'fontkit' {
+  export interface Glyph {
+    readonly id: number;
+    readonly advanceWidth: number;
+    readonly codePoints: readonly number[];
+  }
+  export interface Font {
+    readonly postscriptName: string;
+    readonly unitsPerEm: number;
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    layout(text: string): {
+      readonly glyphs: readonly Glyph[];
+      readonly positions: readonly { readonly xAdvance: number }[];
+      readonly advanceWidth: number;
+    };
+  }
+  export function openSync(path: string): Font;
+}
+
+declare namespace PDFKit {
+  /** A font as it is being gathered for one document. */
+  interface GatheredFont {
+    readonly id: string;
+    readonly subset: { includeGlyph(id: number): number };
+    readonly widths: number[];
+    readonly unicode: (readonly number[])[];
+    ref(): PDFKitReference;
+  }
+  interface PDFDocument {
+    readonly _root: { readonly data: Record<string, unknown> };
+    readonly _font: GatheredFont;
+    /** Opens a picture, once for each path. */
+    openImage(path: string): { readonly label: string; readonly obj: unknown; embed(document: PDFDocument): void };
+    /** Objects begun and not yet written. */
+    readonly _waiting: number;
+  }
+}
+
+declare namespace PDFKit.Mixins {
+  interface PDFFont {
+    font(src: import('fontkit').Font): this;
+  }
+  interface PDFAttachmentOptions {
+    relationship?: 'Source' | 'Data' | 'Alternative' | 'Supplement' | 'Unspecified';
+  }
+}

@@ -1,0 +1,154 @@
+// Drawings of things that are read: numbers, labels, clocks, papers.
+import type { Drawing } from './drawing.ts';
+import { box, circle, label, letters, line, path, shape } from './pen.ts';
+import type { Mark, Point } from './pen.ts';
+
+function clock(at: Point, reading: string, words: string, needle: number): Mark {
+  const ticks = Array.from({ length: 13 }, (_, n) => {
+    const angle = Math.PI * (0.75 + n * 0.125);
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    return line(
+      [
+        [at[0] + 140 * cos, at[1] + 140 * sin],
+        [at[0] + 162 * cos, at[1] + 162 * sin],
+      ],
+      4,
+    );
+  });
+  const angle = Math.PI * (0.75 + needle);
+  return [
+    circle(at, 190, 8),
+    circle(at, 172, 2),
+    ...ticks,
+    line([at, [at[0] + 125 * Math.cos(angle), at[1] + 125 * Math.sin(angle)]], 7),
+    circle(at, 14, 3, '#fff'),
+    box([at[0] - 85, at[1] + 45], 170, 50, '#fff'),
+    letters(reading, [at[0], at[1] + 82], 36, 'middle'),
+    letters('miles', [at[0], at[1] - 40], 24, 'middle'),
+    letters(words, [at[0], at[1] + 240], 28, 'middle'),
+  ].join('');
+}
+
+export const marksAndNumbers: readonly Drawing[] = [
+  {
+    name: 'frame-number',
+    title: 'Frame number, right of the headstock',
+    marks: () => [
+      path('M180 90 L330 90 L330 600 L180 600 Z', 4, '#f2f2f2'),
+      path('M330 220 C500 250 760 300 940 420', 6),
+      path('M330 360 C480 380 700 440 900 560', 6),
+      box([380, 120], 520, 110, '#fff', 6),
+      letters('LP175-04417', [640, 196], 66, 'middle'),
+      label('struck by hand, the 7 deeper than the rest', [400, 300], [820, 232]),
+    ],
+  },
+  {
+    name: 'seller-note',
+    title: "The seller's note",
+    marks: () => [
+      shape(
+        [
+          [180, 120],
+          [820, 150],
+          [800, 600],
+          [160, 570],
+        ],
+        '#fafafa',
+      ),
+      line(
+        [
+          [180, 120],
+          [500, 350],
+          [820, 150],
+        ],
+        2,
+      ),
+      letters('parked when it started', [270, 420], 32),
+      letters('to smoke and lost power', [270, 466], 32),
+      letters('key with it', [270, 512], 32),
+    ],
+  },
+  {
+    name: 'two-clocks',
+    title: 'Two clocks, 14 March 2026',
+    marks: () => [
+      clock([270, 320], '08214', 'out: stopped dead', 0),
+      clock([730, 320], '23418', 'in: used, reads on from there', 0.02),
+    ],
+  },
+  {
+    name: 'cap-label',
+    title: 'The label on the tank cap',
+    marks: () => [
+      circle([500, 350], 260, 8, '#f2f2f2'),
+      circle([500, 350], 226, 3, '#fff'),
+      letters('PUMP', [500, 310], 78, 'middle'),
+      line(
+        [
+          [330, 345],
+          [670, 345],
+        ],
+        4,
+      ),
+      letters('petrol only', [500, 408], 56, 'middle'),
+      letters('since 2026-04-11', [500, 464], 30, 'middle'),
+    ],
+  },
+  {
+    name: 'feeler-blades',
+    title: 'The two blades that I took for each other',
+    marks: () => [
+      shape(
+        [
+          [150, 220],
+          [820, 170],
+          [850, 205],
+          [830, 235],
+          [150, 290],
+        ],
+        '#f4f4f4',
+      ),
+      letters('0.35', [520, 242], 40),
+      shape(
+        [
+          [150, 400],
+          [820, 450],
+          [850, 480],
+          [825, 515],
+          [150, 470],
+        ],
+        '#f4f4f4',
+      ),
+      letters('0.50', [520, 468], 40),
+      circle([190, 345], 34, 4, '#fff'),
+      box([110, 200], 150, 290, 'none', 30),
+      label('measured with', [640, 110], [690, 180]),
+      label('written down', [640, 600], [700, 515]),
+    ],
+  },
+  {
+    name: 'screw-card',
+    title: 'A hole for every screw of the clutch cover',
+    marks: () => [
+      path('M230 150 C500 90 760 130 800 330 C820 520 600 600 400 580 C220 560 160 240 230 150 Z', 4, '#faf7f0'),
+      ...(
+        [
+          [255, 175, 's'],
+          [450, 125, 'l'],
+          [650, 150, 's'],
+          [775, 280, 'l'],
+          [780, 430, 's'],
+          [650, 550, 'l'],
+          [470, 575, 's'],
+          [300, 520, 'l'],
+          [205, 350, 's'],
+        ] as const
+      ).map(([x, y, kind]) => circle([x, y], 15, 4, '#fff') + letters(kind === 'l' ? '45' : '30', [x + 24, y + 9], 26)),
+      circle([520, 350], 110, 2),
+      letters('clutch cover', [520, 340], 30, 'middle'),
+      letters('M6, five of 30, four of 45', [520, 380], 24, 'middle'),
+      label('shim on this shaft', [60, 640], [330, 470]),
+      circle([345, 450], 22, 3),
+    ],
+  },
+];

@@ -90,7 +90,7 @@ export const engineParts: readonly Drawing[] = [
   },
   {
     name: 'bore-positions',
-    title: 'Six readings of a bore: three heights, two ways',
+    title: 'Six readings: three heights, two ways',
     marks: () => [
       section(320),
       across(190, 'top'),
@@ -123,8 +123,8 @@ export const engineParts: readonly Drawing[] = [
     marks: () => [
       deck([270, 350]),
       deck([730, 350]),
-      ...studs([270, 350]).map((at, n) => nut(at, ['5', '1', '3', '7'][n] ?? '')),
-      ...studs([730, 350]).map((at, n) => nut(at, ['4', '8', '6', '2'][n] ?? '')),
+      ...studs([270, 350]).map((at, n) => nut(at, ['5', '1', '7', '3'][n] ?? '')),
+      ...studs([730, 350]).map((at, n) => nut(at, ['4', '8', '2', '6'][n] ?? '')),
       path('M500 130 L500 70 M485 90 L500 66 L515 90', 4),
       letters('front', [530, 100], 28),
       letters('1.1, then 2.2 kgf·m, dry, cold', [500, 630], 30, 'middle'),

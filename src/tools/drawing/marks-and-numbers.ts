@@ -35,11 +35,11 @@ export const marksAndNumbers: readonly Drawing[] = [
     title: 'Frame number, right of the headstock',
     marks: () => [
       path('M180 90 L330 90 L330 600 L180 600 Z', 4, '#f2f2f2'),
-      path('M330 220 C500 250 760 300 940 420', 6),
-      path('M330 360 C480 380 700 440 900 560', 6),
+      path('M330 340 C500 370 760 420 940 520', 6),
+      path('M330 480 C480 500 700 540 900 620', 6),
       box([380, 120], 520, 110, '#fff', 6),
       letters('LP175-04417', [640, 196], 66, 'middle'),
-      label('struck by hand, the 7 deeper than the rest', [400, 300], [820, 232]),
+      label('struck by hand, the 7 deeper than the rest', [400, 300], [868, 222]),
     ],
   },
   {
@@ -144,7 +144,7 @@ export const marksAndNumbers: readonly Drawing[] = [
           [205, 350, 's'],
         ] as const
       ).map(([x, y, kind]) => circle([x, y], 15, 4, '#fff') + letters(kind === 'l' ? '45' : '30', [x + 24, y + 9], 26)),
-      circle([520, 350], 110, 2),
+      circle([520, 350], 165, 2),
       letters('clutch cover', [520, 340], 30, 'middle'),
       letters('M6, five of 30, four of 45', [520, 380], 24, 'middle'),
       label('shim on this shaft', [60, 640], [330, 470]),

@@ -53,7 +53,7 @@ export const outdoors: readonly Drawing[] = [
         [940, 600],
       ]),
       placed(pipit(), [130, 140], 1.38),
-      label('side panel cracked here', [640, 250], [748, 345]),
+      label('side panel cracked here', [900, 190], [722, 350], 'end'),
       label('chain rusted', [690, 650], [720, 480]),
       label('screws never touched', [330, 660], [520, 470]),
     ],

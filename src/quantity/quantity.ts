@@ -101,3 +101,8 @@ export interface Refusal {
 
 /** Either what was read, or why it was not. */
 export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly why: Refusal };
+
+/** A quantity from a number already in SI, for sums and differences of quantities of one dimension. */
+export function ofSi<D extends Dimension>(si: number): Quantity<D> {
+  return si as Quantity<D>;
+}

@@ -1,0 +1,133 @@
+// The odometer: the machine's distance over its clocks, between readings, and the three words.
+import { describe, expect, it } from 'vitest';
+import { Temporal } from 'temporal-polyfill';
+import type { Book } from '../../src/book/book.ts';
+import { inUnit } from '../../src/quantity/quantity.ts';
+import { mile } from '../../src/quantity/units.ts';
+import type { InstrumentPeriod, Job } from '../../src/records/model.ts';
+import { book, day, job, machine, nowhere, period, ridden } from './records.ts';
+
+const at = (date: string, odometer: string, more: Partial<Job> = {}): Job =>
+  job(date, { odometer: ridden(odometer), ...more });
+const withClock = (jobs: readonly Job[], clock: readonly InstrumentPeriod[]): Book =>
+  book(jobs, '2026-06-01', { records: { machine: machine({ clock }) } });
+const miles = (made: Book): readonly (number | undefined)[] =>
+  made.odometer.readings.map((one) =>
+    one.machine === undefined ? undefined : Math.round(inUnit(one.machine.quantity, mile) * 10) / 10,
+  );
+
+describe('distance of the machine', () => {
+  it('goes on from the old clock when a used one is fitted', () => {
+    const clock = [
+      period('first', ['1969-05-01', '0 mi'], { to: ['2026-03-14', '8106 mi'], state: 'dead' }),
+      period('second', ['2026-03-14', '23418 mi']),
+    ];
+    const made = withClock(
+      [at('2026-01-01', '8000 mi'), at('2026-03-14', '23418 mi'), at('2026-05-01', '23500 mi')],
+      clock,
+    );
+    expect(miles(made)).toEqual([0, 8000, 8106, 8106, 8106, 8188]);
+    expect(made.odometer.now.machine && Math.round(inUnit(made.odometer.now.machine.quantity, mile))).toBe(8188);
+    expect(made.odometer.statement.word).toBe('not actual');
+    expect(made.odometer.statement.why).toMatch(/clock changed on 2026-03-14: 8106\smi out, 23\s418\smi in/u);
+  });
+  it('begins a new round of the digits', () => {
+    const rolled = withClock(
+      [at('2025-01-01', '99990 mi'), at('2025-02-01', '12 mi')],
+      [period('one', ['1969-05-01', '0 mi'], { state: 'rolled over' })],
+    );
+    expect(miles(rolled)).toEqual([0, 99990, 100012]);
+    expect(rolled.odometer.statement).toMatchObject({ word: 'exceeds mechanical limit' });
+  });
+  it('adds a clock in kilometres to one in miles', () => {
+    const clock = [
+      period('km', ['2020-01-01', '0 km'], { to: ['2021-01-01', '1609.344 km'] }),
+      period('mi', ['2021-01-01', '0 mi']),
+    ];
+    expect(miles(withClock([at('2021-06-01', '500 mi')], clock)).at(-1)).toBe(1500);
+  });
+  it('does not count a reading that went back', () => {
+    expect(
+      miles(
+        withClock(
+          [at('2025-01-01', '900 mi'), at('2025-02-01', '800 mi'), at('2025-03-01', '950 mi')],
+          [period('one', ['2020-01-01', '0 mi'])],
+        ),
+      ),
+    ).toEqual([0, 900, undefined, 950]);
+  });
+  it('does not count what a wrong drive counted', () => {
+    const clock = [
+      period('wrong', ['2020-01-01', '0 mi'], { to: ['2021-01-01', '5000 mi'], state: 'wrong drive' }),
+      period('right', ['2021-01-01', '5000 mi']),
+    ];
+    expect(miles(withClock([at('2020-06-01', '2000 mi'), at('2021-06-01', '5100 mi')], clock))).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      0,
+      100,
+    ]);
+  });
+  it('takes a corrected odometer', () => {
+    const wrong = at('2025-01-01', '9800 mi', { id: 'wrong' });
+    const right = at('2025-01-02', '8910 mi', {
+      corrections: [
+        { record: 'wrong', item: 'odometer', was: '9800 mi', is: '8900 mi', why: 'digits swapped', at: nowhere },
+      ],
+    });
+    expect(miles(withClock([wrong, right], [period('one', ['2020-01-01', '0 mi'])]))).toEqual([0, 8900, 8910]);
+  });
+  it('reads a ride out and in', () => {
+    const ride = at('2025-01-01', '8216 mi', { ride: { out: ridden('8216 mi'), in: ridden('8224 mi') } });
+    expect(miles(withClock([ride], [period('one', ['2020-01-01', '0 mi'])]))).toEqual([0, 8216, 8224]);
+  });
+});
+
+describe('between readings', () => {
+  const made = withClock(
+    [at('2024-02-20', '1000 mi'), at('2024-03-11', '1200 mi')],
+    [period('one', ['2024-02-20', '1000 mi'])],
+  );
+  it('is straight by the calendar, over the end of February', () => {
+    for (const text of ['2024-02-28', '2024-02-29', '2024-03-01', '2024-03-10']) {
+      const days = Temporal.PlainDate.from('2024-02-20').until(text, { largestUnit: 'days' }).days;
+      const figure = made.odometer.machineAt(day(text));
+      expect(figure && inUnit(figure.quantity, mile)).toBeCloseTo(1000 + days * 10, 6);
+    }
+  });
+  it('says nothing before the first and after the last', () => {
+    expect(made.odometer.machineAt(day('2024-02-19'))).toBeUndefined();
+    expect(made.odometer.machineAt(day('2024-03-12'))).toBeUndefined();
+  });
+});
+
+describe('the statement', () => {
+  it.each([
+    ['actual', [period('one', ['1969-05-01', '0 mi'])], undefined],
+    ['not actual', [], 'no clock is described'],
+    ['not actual', [period('one', ['2024-05-01', '8106 mi'])], 'not known before 2024-05-01'],
+    [
+      'not actual',
+      [period('one', ['1969-05-01', '0 mi'], { to: ['2020-01-01', '10 mi'] }), period('two', ['2021-01-01', '10 mi'])],
+      'no clock from 2020-01-01 to 2021-01-01',
+    ],
+    [
+      'not actual',
+      [
+        period('one', ['1969-05-01', '0 mi'], { to: ['2020-01-01', '8000 mi'], state: 'reset' }),
+        period('one', ['2020-01-01', '0 mi']),
+      ],
+      'was set back',
+    ],
+    [
+      'not actual',
+      [period('one', ['1969-05-01', '0 mi'], { to: ['2020-01-01'] }), period('two', ['2020-01-01', '0 mi'])],
+      'is not known',
+    ],
+  ] as const)('%s', (word, clock, why) => {
+    const made = withClock([], clock);
+    expect(made.odometer.statement.word).toBe(word);
+    if (why !== undefined) expect(made.odometer.statement.why).toContain(why);
+  });
+});

@@ -1,6 +1,7 @@
 // The `yaml` package knows the place of every value but is nine times slower: it is loaded only for a file that has something to show.
 import { createRequire } from 'node:module';
 import type { Document, LineCounter } from 'yaml';
+import { markUnknown } from './bare-unknown.ts';
 
 type YamlPackage = typeof import('yaml');
 
@@ -16,7 +17,7 @@ export function yamlPackage(): YamlPackage {
 export function parseWithPlaces(text: string): { document: Document; lines: LineCounter } {
   const yaml = yamlPackage();
   const lines = new yaml.LineCounter();
-  const document = yaml.parseDocument(text, {
+  const document = yaml.parseDocument(markUnknown(text), {
     lineCounter: lines,
     version: '1.2',
     schema: 'failsafe',

@@ -44,6 +44,20 @@ export function yamlProblems(text: string, file: string, firstLine: number, firs
   const { document, lines } = parseWithPlaces(text);
   const faults = [...brokenText(document.errors), ...forbidden(text, document)].sort((a, b) => a.offset - b.offset);
   if (faults.length === 0 && !first.ok) {
+    const second = /\n---/u.exec(text);
+    if (second !== null && first.reason.includes('single document')) {
+      const at = { file, path: [], line: text.slice(0, second.index).split('\n').length + firstLine, column: 1 };
+      const hint = 'Take the line `---` away.';
+      return [
+        {
+          code: 'yaml-broken',
+          severity: 'problem',
+          at,
+          message: 'A second document begins here; a file holds one.',
+          hint,
+        },
+      ];
+    }
     const at = { file, path: [], line: first.line + firstLine - 1, column: first.column };
     return [{ code: 'yaml-broken', severity: 'problem', at, message: otherwise[0], hint: otherwise[1] }];
   }

@@ -1,5 +1,6 @@
 // YAML text to a tree, fast: js-yaml with its failsafe schema, so that `12.50`, `0123` and `1:48` keep their text.
 import { FAILSAFE_SCHEMA, YAMLException, load } from 'js-yaml';
+import { markUnknown, unmarkUnknown } from './bare-unknown.ts';
 import { isTree, type Tree } from './tree.ts';
 
 /** What a first reading gave: the tree, or the reader's complaint (placed properly by yaml-problems.ts). */
@@ -15,8 +16,9 @@ export function yamlTree(text: string): YamlReading {
   const deep = tooDeep(text);
   if (deep !== undefined) return { ok: false, reason: 'too deep', ...deep };
   try {
-    const tree = load(text, { schema: FAILSAFE_SCHEMA }) ?? null;
-    if (isTree(tree)) return { ok: true, tree };
+    const marked = markUnknown(text);
+    const tree = load(marked, { schema: FAILSAFE_SCHEMA }) ?? null;
+    if (isTree(tree)) return { ok: true, tree: marked === text ? tree : unmarkUnknown(tree) };
   } catch (error) {
     if (error instanceof RangeError) return { ok: false, reason: 'too deep', line: 1, column: 1 };
     if (!(error instanceof YAMLException)) throw error;

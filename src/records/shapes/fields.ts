@@ -109,7 +109,7 @@ function fill(found: Record<string, unknown>, keys: Group, tree: Tree, spot: Spo
   const before = desk.problems.length;
   for (const key of Object.keys(tree)) {
     const known = keys.byKey.get(key);
-    if (known === undefined) unknownKey(desk, { up: spot, key }, keys);
+    if (known === undefined) unknownKey(desk, { up: spot, key }, tree[key] ?? null, keys);
     else readField(found, known[0], known[1], tree[key] ?? null, { up: spot, key }, desk);
   }
   for (const [name, key, field] of keys.needed) if (!Object.hasOwn(found, name)) missing(desk, spot, tree, key, field);
@@ -154,11 +154,13 @@ function missing(desk: Desk, spot: Spot | undefined, tree: Branch, key: string, 
   }
 }
 
-function unknownKey(desk: Desk, spot: Spot, keys: Group): void {
+function unknownKey(desk: Desk, spot: Spot, value: Tree, keys: Group): void {
   const names = [...keys.byKey.keys()];
   const near = nearest(String(spot.key), names);
-  const hint =
-    near.length > 0 ? `Did you mean ${near.map((n) => `“${n}”`).join(' or ')}?` : `Keys here: ${names.join(', ')}.`;
+  // `saw: grey smoke, clearing` in braces: YAML ends the value at the comma.
+  const cutOff = 'If it belongs to the text before the comma, put that text in quotes.';
+  const known = value === null ? cutOff : `Keys here: ${names.join(', ')}.`;
+  const hint = near.length > 0 ? `Did you mean ${near.map((name) => `“${name}”`).join(' or ')}?` : known;
   refuse(desk, spot, 'key-unknown', `“${spot.key}” is not a key that belongs here.`, hint, 'at key');
 }
 

@@ -2,7 +2,7 @@
 import type { Book } from '../book/book.ts';
 import type { Place, Problem } from '../problem/problem.ts';
 import type { SheetDefinition } from '../records/content-model.ts';
-import { didYouMean } from '../records/nearest.ts';
+import { nearest } from '../records/nearest.ts';
 import { viewNamed, views } from '../views/list.ts';
 
 type Line = SheetDefinition['views'][number];
@@ -18,8 +18,15 @@ function unknown(at: Place, what: string, name: string, known: readonly string[]
     severity: 'problem',
     at,
     message: `There is no ${what} called “${name}”.`,
-    hint: didYouMean(name, known, `write one of: ${known.join(', ')}`),
+    hint: hintFor(name, known),
   };
+}
+
+/** The nearest names, or all of them when none is near. */
+function hintFor(name: string, known: readonly string[]): string {
+  const near = nearest(name, known);
+  const offered = near.length === 0 ? known : near;
+  return `write ${offered.map((one) => `“${one}”`).join(' or ')}`;
 }
 
 function checkLine(book: Book, sheet: SheetDefinition, line: Line): readonly Problem[] {

@@ -9,6 +9,7 @@ import { logPages } from './log-pages.ts';
 import { manualPages } from './manual-pages.ts';
 import { measurementPages } from './measurement-pages.ts';
 import { sheetBlocks } from './sheet-blocks.ts';
+import { tablePages } from './table-pages.ts';
 import { sitePages } from './site-pages.ts';
 import { leftOut } from './sheets.ts';
 import { lines } from '../views/wording/blocks.ts';
@@ -34,6 +35,7 @@ export function composePages(book: Book, sheets: readonly Sheet[]): readonly Pag
     ...logPages(context),
     ...measurementPages(context),
     ...back,
+    ...tablePages(context),
     ...manualPages(context),
     ...sheetPages(context, new Set(sheets.map((sheet) => sheet.id))),
     ...jobPages(context),

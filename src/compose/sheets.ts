@@ -49,7 +49,7 @@ function sheetOf(context: ViewContext, named: NamedSheet, paper: Paper | undefin
 /** The last six characters of the frame number as stamped; empty when it is not known. */
 export function frameEnd(book: Book): string {
   const stamped = book.records.machine.numbers.find((number) => number.name === 'frame')?.stamped ?? '';
-  return stamped === '?' ? '' : stamped.slice(-6);
+  return stamped === '?' ? '' : stamped.slice(-6).replace(/^[^\p{L}\p{N}]+/u, '');
 }
 
 /** What every sheet says at its head when a record could not be read. */

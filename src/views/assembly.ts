@@ -2,7 +2,7 @@
 import { printRange } from '../figure/print.ts';
 import type { Block, Cell, Row } from '../sheet/sheet.ts';
 import type { TorqueRow } from '../book/book.ts';
-import { column, joined, lines, stack } from './wording/blocks.ts';
+import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
@@ -64,8 +64,8 @@ function tick({ job }: ViewContext, one: NumberedStep, more: string): Cell {
 function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const { step, procedure } = one;
   const say = (text: string): string => ours(context, procedure.at, text);
-  const way = step.wayRound === undefined ? undefined : say(step.wayRound);
-  const does = joined([say(step.do), way, step.note === undefined ? undefined : say(step.note)], '. ');
+  const way = step.wayRound === undefined ? undefined : sentence(say(step.wayRound));
+  const does = joined([say(step.do), way, step.note === undefined ? undefined : sentence(say(step.note))], '. ');
   const main: readonly Cell[] = [tick(context, one, ''), { text: count(one.number) }, { text: does }];
   const [first, ...rest] = step.fasteners.map((id) => fastenerCells(context, id));
   const begin: Row = { kind: 'cells', cells: [...main, ...(first ?? [{}, {}, {}, {}])] };
@@ -117,7 +117,7 @@ function settings(context: ViewContext): readonly Block[] {
       unit: setting.value.kind === 'read' ? setting.value.written.unit.symbol : (setting.range?.unit.symbol ?? ''),
       standard: valueText(setting.value) ?? say('not known'),
       ...(setting.range === undefined ? {} : { limit: printRange(setting.range) }),
-      condition: setting.condition.join(', '),
+      ...(setting.condition.length === 0 ? {} : { condition: setting.condition.join(', ') }),
     }));
   return items.length === 0 ? [] : [{ type: 'blanks', items, empty: '' }];
 }

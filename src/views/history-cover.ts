@@ -3,7 +3,7 @@ import type { Block } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
 import { fact, heading, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { dayText, withDates } from './wording/day.ts';
 import { distanceText } from './wording/distance.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -20,7 +20,10 @@ export const historyCover = defineView({
 
 function facts({ book, say }: ViewContext): Block {
   const { jobs, machine } = book.records;
-  const days = jobs.map((job) => job.date.from).toSorted();
+  const days = jobs
+    .filter((job) => job.state !== 'planned')
+    .map((job) => job.date.from)
+    .toSorted();
   const [first] = days;
   const last = days.at(-1);
   return {
@@ -29,7 +32,7 @@ function facts({ book, say }: ViewContext): Block {
     facts: [
       ...fact(say('Make and model'), `${machine.make} ${machine.model}`),
       ...fact(say('Year'), machine.year),
-      ...fact(say('Records'), count(jobs.length)),
+      ...fact(say('Records'), count(days.length)),
       ...fact(
         say('First record'),
         first === undefined ? undefined : dayText(first),
@@ -37,7 +40,7 @@ function facts({ book, say }: ViewContext): Block {
       ),
       ...fact(say('Last record'), last === undefined ? undefined : dayText(last)),
       ...fact(say('Distance'), distanceText(say, book.odometer.now)),
-      ...fact(say('Odometer'), say(book.odometer.statement.word), book.odometer.statement.why),
+      ...fact(say('Odometer'), say(book.odometer.statement.word), withDates(book.odometer.statement.why)),
     ],
   };
 }

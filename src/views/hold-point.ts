@@ -24,7 +24,10 @@ export const holdPoint = defineView({
 export function pointBlocks(context: ViewContext, hold: HoldState): readonly Block[] {
   const { say } = context;
   const asked = hold.checks.filter((check) => check.state !== 'not for this machine');
-  const list: ChecklistBlock = { type: 'checklist', items: asked.map((check) => item(context, hold, check)) };
+  const list: ChecklistBlock = {
+    type: 'checklist',
+    items: asked.map((check, index) => item(context, hold, check, isFirst(asked, index))),
+  };
   return stack(
     heading(2, ours(context, hold.point.at, hold.point.title), hold.point.id),
     paragraphs([{ kind: 'strong', text: standing(context, asked) }, ` ${say('The person at the machine decides.')}`]),
@@ -43,9 +46,20 @@ function standing({ say }: ViewContext, asked: readonly CheckState[]): string {
   return `${say('Held, because')} ${countOf(open.length, say('check is not proved'), say('checks are not proved'))}${more}.`;
 }
 
-function item(context: ViewContext, hold: HoldState, state: CheckState): ChecklistBlock['items'][number] {
+/** A caution stands once in a list, at the first check that needs it. */
+function isFirst(checks: readonly CheckState[], index: number): boolean {
+  const caution = checks[index]?.check.caution;
+  return checks.findIndex((one) => one.check.caution === caution) === index;
+}
+
+function item(
+  context: ViewContext,
+  hold: HoldState,
+  state: CheckState,
+  cautioned: boolean,
+): ChecklistBlock['items'][number] {
   const { check } = state;
-  const caution = check.caution === undefined ? undefined : cautionNamed(context, check.caution);
+  const caution = check.caution === undefined || !cautioned ? undefined : cautionNamed(context, check.caution);
   return {
     id: `${hold.point.id}/${check.id}`,
     text: ours(context, check.at, check.text),

@@ -1,6 +1,7 @@
 // One record's whole story: its facts, the work line by line, readings, parts, findings, money, photos and the owner's own words.
 import type { Block } from '../sheet/sheet.ts';
-import { stack } from './wording/blocks.ts';
+import { lines, stack } from './wording/blocks.ts';
+import { sheetsOf } from './wording/sheet-names.ts';
 import { jobFacts } from './job/facts.ts';
 import { jobFindings } from './job/findings.ts';
 import { jobMoney } from './job/money.ts';
@@ -24,6 +25,7 @@ export const jobStory = defineView({
 export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job']>, within: string): readonly Block[] {
   return stack(
     jobFacts(context, job),
+    planned(context),
     words(context, job),
     jobWork(context, job, within),
     jobReadings(context, job, within),
@@ -33,6 +35,13 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     jobMoney(context, job, within),
     jobPhotos(job),
   );
+}
+
+/** A planned job leads to its sheets. */
+function planned({ book, plan }: ViewContext): readonly Block[] {
+  if (plan === undefined) return [];
+  const sheets = sheetsOf(book).filter((sheet) => sheet.plan === plan);
+  return [lines(sheets.map((sheet) => [{ kind: 'link', text: sheet.title, to: `sheet:${sheet.id}` }]))];
 }
 
 function words(context: ViewContext, job: NonNullable<ViewContext['job']>): readonly Block[] {

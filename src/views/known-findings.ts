@@ -43,7 +43,7 @@ function rows({ book, say }: ViewContext): readonly Row[] {
     open
       .filter(({ finding }) => finding.weight === weight)
       .map(({ job, finding }): Row => {
-        const line = findingRow(say, finding);
+        const line = findingRow(book, say, finding);
         return line.kind === 'cells' ? { ...line, cells: [...line.cells, { text: jobNamed(job) }] } : line;
       }),
   );

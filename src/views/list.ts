@@ -31,6 +31,7 @@ import { standing } from './standing.ts';
 import { stateLeft } from './state-left.ts';
 import { story } from './story.ts';
 import { teardown } from './teardown.ts';
+import { tables } from './tables.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
 import type { View } from './view.ts';
@@ -70,6 +71,7 @@ export const views: readonly View[] = [
   standing,
   stateLeft,
   story,
+  tables,
   teardown,
   torqueTable,
   turn,

@@ -43,7 +43,7 @@ function entry(context: ViewContext, job: Job): readonly Block[] {
   const { say } = context;
   const [photo] = job.photos;
   const what = joined([say(job.kind), stateWord(say, job), distance(job), job.purpose], '; ');
-  const done = workText(context, job);
+  const done = [job.ride?.whatHappened ?? '', workText(context, job)].filter((text) => text !== '').join('; ');
   return [
     heading(3, [`${spanText(job.date)}  `, jobTitle(job)], `log-${job.id}`),
     done === '' ? paragraphs(what) : paragraphs(what, done),

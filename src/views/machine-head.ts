@@ -5,7 +5,7 @@ import type { Features, StampedNumber } from '../records/model.ts';
 import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
 import type { Fact } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { dayText, looseDateText, withDates } from './wording/day.ts';
 import { writtenText } from './wording/value.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { defineView } from './view.ts';
@@ -34,12 +34,12 @@ function identity({ book, say }: ViewContext): readonly Fact[] {
     ...fact(say('Make'), machine.make),
     ...fact(say('Model'), machine.model),
     ...fact(say('Year'), machine.year),
-    ...fact(say('First used'), machine.firstUse),
+    ...fact(say('First used'), machine.firstUse === undefined ? undefined : looseDateText(machine.firstUse)),
     ...fact(say('On the clock'), now.clock === undefined ? undefined : [inlineFigure(now.clock)]),
     ...fact(
       say('Distance of the machine'),
       now.machine === undefined ? say('not known') : [inlineFigure(now.machine, 'distance-now')],
-      `${say(statement.word)}: ${statement.why}`,
+      `${say(statement.word)}: ${withDates(statement.why)}`,
     ),
     ...fact(say('Last reading'), now.job === undefined ? undefined : dayText(now.day)),
   ];

@@ -35,10 +35,17 @@ function groupRows(context: ViewContext, group: NoStartLine['group']): readonly 
     (line) => line.group === group && appliesTo(line.applies, book.records.machine.features),
   );
   if (fitting.length === 0) return [];
-  const cautions = new Set(fitting.flatMap((line) => line.caution ?? []));
   return [
     { kind: 'band', text: [{ kind: 'strong', text: say(group) }] },
-    ...[...cautions].flatMap((id) => cautionRow(context, id)),
-    ...fitting.map((line) => row(say(line.saw), say(line.means), say(line.next))),
+    ...fitting.flatMap((line, index) => [
+      ...(isFirst(fitting, index) ? cautionRow(context, line.caution ?? '') : []),
+      row(say(line.saw), say(line.means), say(line.next)),
+    ]),
   ];
+}
+
+/** A caution stands once in its group, at the first line that needs it. */
+function isFirst(lines: readonly NoStartLine[], index: number): boolean {
+  const caution = lines[index]?.caution;
+  return caution !== undefined && lines.findIndex((line) => line.caution === caution) === index;
 }

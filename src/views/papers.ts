@@ -1,7 +1,7 @@
 // Papers and ownership: what was done on paper, and the chain of owners as dates and places, never as names.
 import type { Block } from '../sheet/sheet.ts';
 import { column, fact, heading, row, stack } from './wording/blocks.ts';
-import { spanText } from './wording/day.ts';
+import { looseDateText, spanText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { newestFirst } from './log.ts';
 import { defineView } from './view.ts';
@@ -43,7 +43,7 @@ function owners({ book, say }: ViewContext): readonly Block[] {
     {
       type: 'facts',
       facts: [
-        ...fact(say('First used'), book.records.machine.firstUse ?? say('not known')),
+        ...fact(say('First used'), looseDateText(book.records.machine.firstUse ?? say('not known'))),
         ...fact(
           say('With the keeper of these records since'),
           bought === undefined ? say('not recorded') : spanText(bought.date),

@@ -1,5 +1,6 @@
 // Parts: what is wanted or on its way, by supplier; then what was fitted, with its numbers and where it came from.
 import type { Book } from '../book/book.ts';
+import type { PartEntry } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { partCells, partColumns, partRow } from './job/parts.ts';
 import { column, heading, row, stack } from './wording/blocks.ts';
@@ -10,6 +11,8 @@ import type { ViewContext } from './view.ts';
 
 type Line = Book['parts'][number];
 
+const toCome: ReadonlySet<PartEntry['state']> = new Set(['wanted', 'ordered', 'here']);
+
 export const parts = defineView({
   id: 'parts',
   purpose: 'Parts wanted, ordered and here, by supplier; then parts fitted, moved and returned.',
@@ -17,9 +20,7 @@ export const parts = defineView({
   options: ['of'],
   blocks: (context) => {
     const { book, say, options } = context;
-    const open = book.parts.filter(
-      ({ part }) => part.state === 'wanted' || part.state === 'ordered' || part.state === 'here',
-    );
+    const open = stillToCome(book.parts);
     const fitted = book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned');
     return stack(
       options['of'] === 'fitted'
@@ -29,6 +30,12 @@ export const parts = defineView({
     );
   },
 });
+
+/** A part that another record fits or sends back later is no longer to get. */
+function stillToCome(all: readonly Line[]): readonly Line[] {
+  const newest = new Map(all.map((line) => [line.part.part.toLowerCase(), line]));
+  return all.filter((line) => toCome.has(line.part.state) && newest.get(line.part.part.toLowerCase()) === line);
+}
 
 function toGet(context: ViewContext, open: readonly Line[]): Block {
   const { say } = context;

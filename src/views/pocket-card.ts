@@ -8,7 +8,7 @@ import { torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
-const card = { width: 86, height: 54, lines: 7 } as const;
+const card = { width: 86, height: 54, lines: 5 } as const;
 
 export const pocketCard = defineView({
   id: 'pocket-card',
@@ -26,7 +26,8 @@ export const pocketCard = defineView({
 });
 
 function torqueLines({ book, say }: ViewContext): readonly Text[] {
-  return book.torque.map((one): Text => [`${one.fastener.name}: `, ...torqueWords(one, say)]);
+  const carrying = book.torque.filter((one) => one.basis === 'maker');
+  return carrying.map((one): Text => [`${one.fastener.name}: `, ...torqueWords(one, say)]);
 }
 
 function torqueWords({ value, fastener }: TorqueRow, say: (words: string) => string): Exclude<Text, string> {

@@ -2,8 +2,7 @@
 import type { DueLine, DueState } from '../book/book.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
-import { countOf } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { dayText, withDates } from './wording/day.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { jobTitle } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
@@ -69,7 +68,7 @@ function dueRow(context: ViewContext, due: DueLine): Row {
     say(service.action),
     lastDone(context, due),
     dueText(context, due),
-    joined([due.why]),
+    withDates(due.why),
   );
 }
 
@@ -82,7 +81,7 @@ export function lastDone({ say }: ViewContext, due: DueLine): Text {
   return joined([dayText(last.day), distance, [jobTitle(last.job)]], ', ');
 }
 
-/** The day, the figure on the clock fitted now, and how much is left of each. */
+/** The day and the figure on the clock fitted now; what is left of each stands in the sentence beside it. */
 export function dueText({ say }: ViewContext, due: DueLine): Text {
   const onClock = due.dueOnClock ?? due.dueAt;
   const distance: readonly Inline[] | undefined =
@@ -94,24 +93,5 @@ export function dueText({ say }: ViewContext, due: DueLine): Text {
           due.dueOnClock === undefined ? ` ${say('of the machine')}` : ` ${say('on the clock')}`,
         ];
   const day = due.dueDay === undefined ? undefined : dayText(due.dueDay);
-  return joined([joined([day, distance], ` ${say('or')} `), left(say, due)], '; ');
-}
-
-function left(say: (words: string) => string, due: DueLine): Text | undefined {
-  const days = due.left?.days;
-  const distance = due.left?.distance;
-  const inDays =
-    days === undefined
-      ? undefined
-      : days < 0
-        ? overBy(say, -days)
-        : `${countOf(days, say('day'), say('days'))} ${say('left')}`;
-  const inDistance: Text | undefined =
-    distance === undefined || distance.quantity < 0 ? undefined : [inlineFigure(distance), ` ${say('left')}`];
-  const text = joined([inDays, inDistance], ', ');
-  return text.length === 0 ? undefined : text;
-}
-
-function overBy(say: (words: string) => string, days: number): string {
-  return `${countOf(days, say('day'), say('days'))} ${say('over')}`;
+  return joined([day, distance], ` ${say('or')} `);
 }

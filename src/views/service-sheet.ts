@@ -26,15 +26,18 @@ export const serviceSheet = defineView({
   },
 });
 
-function head({ book, say }: ViewContext): Block {
-  return {
+function head({ book, say }: ViewContext): readonly Block[] {
+  const facts: Block = {
     type: 'facts',
     across: 2,
-    facts: [
-      ...fact(say('Last on the clock'), distanceText(say, book.odometer.now)),
-      { name: say('On the clock today'), value: '______________' },
-    ],
+    facts: [...fact(say('Last on the clock'), distanceText(say, book.odometer.now))],
   };
+  const today: Block = {
+    type: 'grid',
+    columns: [column(say('Date'), 3), column(say('On the clock today'), 3), column(say('Hand'), 3)],
+    rows: 1,
+  };
+  return [facts, today];
 }
 
 /** What a service uses and sets: fluids with quantity and grade, settings with value and range. */

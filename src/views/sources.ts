@@ -1,4 +1,5 @@
 // Where the figures come from: the makers' books with their corrections, and the published tables.
+import { table, tableIds } from '../table/table.ts';
 import type { Source } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
@@ -10,7 +11,7 @@ export const sources = defineView({
   purpose: 'The books and tables that the figures come from, and where a book was corrected.',
   needs: 'machine',
   options: [],
-  blocks: (context) => stack(books(context), corrected(context)),
+  blocks: (context) => stack(books(context), corrected(context), published(context)),
 });
 
 function books({ book, say }: ViewContext): readonly Block[] {
@@ -25,6 +26,18 @@ function books({ book, say }: ViewContext): readonly Block[] {
       empty: say('No maker’s book is recorded: no value on these sheets is a specification.'),
       use: 'read',
     },
+  ];
+}
+
+function published({ say }: ViewContext): readonly Block[] {
+  return [
+    heading(2, say('Published tables'), 'tables'),
+    lines(
+      tableIds.map((id) => {
+        const { about } = table(id);
+        return [{ kind: 'link', text: about.title, to: `page:tables/${id}.html` }, `: ${about.edition}`];
+      }),
+    ),
   ];
 }
 

@@ -32,7 +32,7 @@ export const stateLeft = defineView({
   blocks: (context) => stack(cards(context), lastWords(context)),
 });
 
-/** What is open in the order of the card, with its state in capitals nowhere: a word is enough. */
+/** What is open, in the order of the card. */
 function cardLines({ book, say }: ViewContext): readonly Text[] {
   return openStates.flatMap((state) => {
     const things = book.off.open.filter((line) => line.state === state);
@@ -48,15 +48,19 @@ function cards(context: ViewContext): CardsBlock {
   const { book, say } = context;
   const open = book.off.open.length;
   const all = cardLines(context);
+  const warning: Text = [
+    { kind: 'strong', text: `${say('Before you turn, start or move it')}: ` },
+    `${countOf(open, say('thing is open'), say('things are open'))}.`,
+  ];
   const none: readonly Text[] = [say('Nothing is off, loose, empty, disconnected, open or away, by the records.')];
-  const groups = all.length === 0 ? [none] : inGroups(all, card.lines);
+  const groups = all.length === 0 ? [none] : inGroups([warning, ...all], card.lines);
   const next: Text = [{ kind: 'strong', text: say('Next: ') }, book.off.next?.text ?? say('not written down')];
   return {
     type: 'cards',
     size: { width: card.width, height: card.height },
     hole: true,
     cards: groups.map((group, index) => ({
-      title: open === 0 ? say('State left in') : say('Do not start or ride'),
+      title: say('State left in'),
       lines: index === groups.length - 1 ? [...group, next] : group,
       foot: footOf(context, index, groups.length),
     })),

@@ -1,6 +1,6 @@
 // The teardown sheet: step by step, an off and an on tick for each part, fasteners by size, length and number, bag, way round, caution at the step.
-import type { Block, Cell, Row } from '../sheet/sheet.ts';
-import { column, heading, joined, stack } from './wording/blocks.ts';
+import type { Block, Cell, Row, Text } from '../sheet/sheet.ts';
+import { column, heading, joined, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
@@ -30,10 +30,10 @@ function table(context: ViewContext): Block {
       column(say('Off'), 1, 'centre'),
       column(say('On'), 1, 'centre'),
       column(say('Step'), 1, 'right'),
-      column(say('Do, take off'), 8),
+      column(say('Part'), 4),
+      column(say('Do'), 9),
       column(say('Fasteners'), 5),
-      column(say('Bag'), 1),
-      column(say('Way round'), 4),
+      column(say('Bag'), 1.4),
       column(say('Condition, photo no.'), 4),
     ],
     rows: steps.flatMap((one, index) => [
@@ -55,7 +55,10 @@ function spareRow({ job }: ViewContext, one: NumberedStep): Row {
     { box: 'tick', id: `${id}/off` },
     { box: 'tick', id: `${id}/on` },
   ];
-  return { kind: 'cells', cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, {}, {}, {}] };
+  return {
+    kind: 'cells',
+    cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, { box: 'line' }, {}, { box: 'line' }],
+  };
 }
 
 /** Ids of the ticks of a part: permanent, by record and part. */
@@ -70,43 +73,43 @@ function ticks({ job, plan }: ViewContext, part: string): readonly Cell[] {
   ];
 }
 
-function fastenersOf({ book, say }: ViewContext, ids: readonly string[]): string {
-  return ids
-    .map((id) => {
-      const { name, size } = fastenerNamed(book, id);
-      return `${size === '' ? say('size and number: ______') : size} ${name}`;
-    })
-    .join('; ');
+/** Size, length and number with the name; a line to write on where the maker's data does not know the fastener. */
+function fastenersOf({ book }: ViewContext, ids: readonly string[]): Cell {
+  const named = ids.map((id) => fastenerNamed(book, id));
+  const text = named.map(({ name, size }) => (size === '' ? name : `${size} ${name}`)).join('; ');
+  return named.some(({ size }) => size === '') ? { text, box: 'line' } : { text };
 }
 
 function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const { step, procedure } = one;
   const say = (text: string): string => ours(context, procedure.at, text);
-  const note = step.note === undefined ? undefined : say(step.note);
-  const shared: readonly Cell[] = [
-    { text: fastenersOf(context, step.fasteners) },
-    one.bag === undefined ? {} : { text: count(one.bag), big: true },
-    { text: step.wayRound === undefined ? '' : say(step.wayRound) },
-    { box: 'line' },
-  ];
   const parts = step.off.length === 0 ? [undefined] : step.off;
   const rows = parts.map((part, index): Row => {
-    const first = index === 0;
-    const does = joined([say(step.do), note], '. ');
-    const named = part === undefined ? does : joined([first ? does : undefined, say(part)], ': ');
     const both: readonly Cell[] =
       part === undefined ? [{ box: 'tick', id: tickOf(context, one) }, {}] : ticks(context, part);
-    return {
-      kind: 'cells',
-      cells: [
-        ...both,
-        { text: first ? count(one.number) : '' },
-        { text: named },
-        ...(first ? shared : [{}, {}, {}, { box: 'line' } as const]),
-      ],
-    };
+    const name: Cell = part === undefined ? {} : { text: [{ kind: 'strong', text: say(part) }] };
+    if (index > 0) return { kind: 'cells', cells: [...both, {}, name, {}, {}, {}, { box: 'line' }] };
+    const bag: Cell = one.bag === undefined ? {} : { text: count(one.bag), big: true };
+    const cells = [
+      { text: count(one.number) },
+      name,
+      { text: stepText(context, one) },
+      fastenersOf(context, step.fasteners),
+    ];
+    return { kind: 'cells', cells: [...both, ...cells, bag, { box: 'line' }] };
   });
   return [...step.cautions.flatMap((id) => cautionRow(context, id)), ...rows];
+}
+
+/** What to do, the note, and the way round, in this order. */
+function stepText(context: ViewContext, { step, procedure }: NumberedStep): Text {
+  const say = (text: string): string => ours(context, procedure.at, text);
+  const note = step.note === undefined ? undefined : sentence(say(step.note));
+  const way: Text | undefined =
+    step.wayRound === undefined
+      ? undefined
+      : [{ kind: 'strong', text: `${context.say('Way round')}: ` }, say(step.wayRound)];
+  return joined([say(step.do), note, way], '. ');
 }
 
 function tickOf({ job }: ViewContext, one: NumberedStep): string {

@@ -52,7 +52,6 @@ export function lockingText({ say }: ViewContext, row: TorqueRow): Text {
 function rowOf(context: ViewContext, one: TorqueRow): Row {
   const { say } = context;
   const { fastener } = one;
-  const source = one.basis === 'maker' ? joined([say('maker'), pageText(context, one)], ', ') : say(basisWord(one));
   return {
     kind: 'cells',
     id: `torque-${fastener.id}`,
@@ -63,9 +62,17 @@ function rowOf(context: ViewContext, one: TorqueRow): Row {
       { text: fastener.threads === undefined ? '' : say(fastener.threads) },
       { text: stagesAndOrder(context, one) },
       { text: lockingText(context, one) },
-      { text: joined([source, one.note]) },
+      { text: fromText(context, one) },
     ],
   };
+}
+
+/** Origin in a word, the page of the book, and what a repair or a correction changed. */
+function fromText(context: ViewContext, one: TorqueRow): Text {
+  const { say } = context;
+  if (one.basis !== 'maker') return say(basisWord(one));
+  const repaired = one.changed === undefined ? one.note : say('hole repaired, see below');
+  return joined([joined([say('maker'), pageText(context, one)], ', '), repaired]);
 }
 
 function pageText({ say }: ViewContext, one: TorqueRow): string | undefined {

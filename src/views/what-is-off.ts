@@ -56,25 +56,27 @@ function open(context: ViewContext): Block {
 }
 
 function bagRows({ book, say }: ViewContext, bag: BagLine): readonly Row[] {
-  const title = `${say('Bag')} ${bag.bag}`;
-  const band: Row = {
-    kind: 'band',
-    text: [{ kind: 'strong', text: bag.emptied ? `${title}: ${say('emptied')}` : title }],
-  };
+  const band: Row = { kind: 'band', text: [{ kind: 'strong', text: `${say('Bag')} ${bag.bag}` }] };
   const contents = bag.contents.map((line) =>
     row(workThing(book, line.entry), workParticulars(book, say, line.entry), [jobTitle(line.job)]),
   );
   return [band, ...contents];
 }
 
+function emptied({ book, say }: ViewContext): readonly Row[] {
+  const names = book.off.bags.filter((bag) => bag.emptied).map((bag) => bag.bag);
+  return names.length === 0 ? [] : [{ kind: 'band', text: `${say('Emptied')}: ${names.join(', ')}` }];
+}
+
 function bags(context: ViewContext): readonly Block[] {
   const { book, say } = context;
+  const full = book.off.bags.filter((bag) => !bag.emptied);
   return [
     heading(2, say('Bags'), 'bags'),
     {
       type: 'table',
       columns: [column(say('In the bag'), 4), column(say('Particulars'), 5), column(say('Record'), 4)],
-      rows: book.off.bags.flatMap((bag) => bagRows(context, bag)),
+      rows: [...full.flatMap((bag) => bagRows(context, bag)), ...emptied(context)],
       empty: say('No bag is recorded.'),
       use: 'read',
     },

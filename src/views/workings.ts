@@ -1,8 +1,9 @@
 // Workings: every worked-out figure with its formula, what went in and where that came from, source and remarks.
-import { printFigure, printWithUncertainty } from '../figure/print.ts';
+import { calculations } from '../calc/list.ts';
 import type { Figure, Working } from '../figure/figure.ts';
 import type { Block, Text } from '../sheet/sheet.ts';
 import { column, fact, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { resultText } from './wording/figure.ts';
 import { workedFigures } from './wording/worked-figures.ts';
 import type { WorkedFigure } from './wording/worked-figures.ts';
 import { defineView } from './view.ts';
@@ -32,7 +33,7 @@ function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure)
         ...fact(say('Result'), resultText(figure)),
         ...fact(say('Formula'), working.formula),
         ...fact(say('Source'), working.source),
-        ...fact(say('Rule'), working.calculation),
+        ...fact(say('Rule'), ruleText(working)),
       ],
     },
     inputs(context, working),
@@ -40,8 +41,11 @@ function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure)
   );
 }
 
-function resultText(figure: Figure): string {
-  return figure.uncertainty === undefined ? printFigure(figure) : printWithUncertainty(figure);
+/** A calculation of the list leads to its page; a rule of the book is only named. */
+function ruleText(working: Working): Text {
+  const known = calculations.find((one) => one.id === working.calculation);
+  if (known === undefined) return working.calculation;
+  return [{ kind: 'link', text: known.name, to: `page:calculations.html#${known.id}` }];
 }
 
 function inputs({ book, say }: ViewContext, working: Working): Block {
@@ -59,7 +63,10 @@ function inputs({ book, say }: ViewContext, working: Working): Block {
 /** Where an input came from: a record or a book, a row of a table, or another calculation. */
 function from(book: ViewContext['book'], say: (words: string) => string, figure: Figure): Text {
   const { origin } = figure;
-  if (origin.kind === 'published') return `${say('table')} ${origin.table}, ${say('row')} ${origin.row}`;
+  if (origin.kind === 'published') {
+    const link = { kind: 'link', text: origin.table, to: `page:tables/${origin.table}.html` } as const;
+    return [`${say('table')} `, link, `, ${say('row')} ${origin.row}`];
+  }
   if (origin.kind === 'worked out') return `${say('worked out')}: ${origin.working.formula}`;
   const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);

@@ -1,19 +1,21 @@
 // What was seen on a job, how heavily it weighs, and what became of it.
+import type { Book } from '../../book/book.ts';
 import type { Finding, Job } from '../../records/model.ts';
 import type { Block, Row } from '../../sheet/sheet.ts';
 import { column, heading, joined, row } from '../wording/blocks.ts';
 import { dayText } from '../wording/day.ts';
+import { withJobs } from '../wording/job.ts';
 import type { ViewContext } from '../view.ts';
 
 /** A table of the findings, or nothing. */
-export function jobFindings({ say }: ViewContext, job: Job, within: string): readonly Block[] {
+export function jobFindings({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
   if (job.findings.length === 0) return [];
   return [
     heading(3, say('Findings'), `${within}findings`),
     {
       type: 'table',
       columns: [column(say('Weight'), 2), column(say('Seen'), 7), column(say('What became of it'), 5)],
-      rows: job.findings.map((finding) => findingRow(say, finding)),
+      rows: job.findings.map((finding) => findingRow(book, say, finding)),
       empty: '',
       use: 'read',
     },
@@ -21,7 +23,7 @@ export function jobFindings({ say }: ViewContext, job: Job, within: string): rea
 }
 
 /** `stops`, `limits until …`, `not done`, `note`: what was seen, and what became of it. */
-export function findingRow(say: (words: string) => string, finding: Finding): Row {
+export function findingRow(book: Book, say: (words: string) => string, finding: Finding): Row {
   const until = finding.until === undefined ? undefined : `${say('until')} ${dayText(finding.until)}`;
-  return row(joined([say(finding.weight), until], ' '), finding.saw, finding.became);
+  return row(joined([say(finding.weight), until], ' '), finding.saw, withJobs(book, finding.became));
 }

@@ -43,3 +43,18 @@ export function spanText(span: DaySpan): string {
 export function yearOf(day: Day): string {
   return day.slice(0, 4);
 }
+
+/** A date as a machine's papers give it, `1969-05` as `May 1969`; other words stand as they are. */
+export function looseDateText(text: string): string {
+  const month = /^(\d{4})-(\d{2})$/.exec(text);
+  if (month === null) return withDates(text);
+  return `${months[Number(month[2]) - 1] ?? month[2] ?? ''}\u00a0${month[1] ?? ''}`;
+}
+
+/** A sentence of the book with its dates as they are read aloud; never used on the owner's own words. */
+export function withDates(sentence: string): string {
+  return sentence.replaceAll(/\b(\d{4})-(\d{2})-(\d{2})\b/g, (_, year: string, month: string, date: string) => {
+    const name = months[Number(month) - 1] ?? month;
+    return `${date.replace(/^0/, '')}\u00a0${name}\u00a0${year}`;
+  });
+}

@@ -6,7 +6,7 @@ import { writtenText } from './value.ts';
 
 /** `8 × M8×1.25 × 30 mm`; of mixed lengths `5 × 30 mm, 4 × 45 mm, M6×1.0`; as much as is known. */
 export function fastenerSize(fastener: Fastener): string {
-  const thread = fastener.thread ?? '';
+  const thread = threadText(fastener.thread ?? '');
   if (fastener.lengths.length > 0) {
     const each = fastener.lengths.map((one) => `${times(one.count)}\u00a0${writtenText(one.length)}`);
     return [thread, each.join(', ')].filter((text) => text !== '').join(': ');
@@ -15,6 +15,11 @@ export function fastenerSize(fastener: Fastener): string {
   const text = size.filter((piece) => piece !== '').join(' × ');
   if (fastener.count === undefined) return text;
   return text === '' ? times(fastener.count) : `${times(fastener.count)}\u00a0${text}`;
+}
+
+/** `M8x1.25` as it is set in books: `M8×1.25`; other threads stand as they are written. */
+function threadText(thread: string): string {
+  return /^M[\d.]+x[\d.]+/.test(thread) ? thread.replace('x', '×') : thread;
 }
 
 /** Name and size of a fastener by its id; the id in plain words when the maker's data does not know it. */

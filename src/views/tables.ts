@@ -1,0 +1,43 @@
+// The published tables that calculations use: title, edition, how obtained, and the very rows that the code is tested against.
+import { table, tableIds } from '../table/table.ts';
+import type { Block } from '../sheet/sheet.ts';
+import { column, fact, heading, row } from './wording/blocks.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const tables = defineView({
+  id: 'tables',
+  purpose: 'Published tables with their rows; one of them where `of` names it.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const wanted = context.options['of'];
+    return tableIds.filter((id) => wanted === undefined || id === wanted).flatMap((id) => tableBlocks(context, id));
+  },
+});
+
+/** One table with what stands above it. */
+export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] {
+  const { about, columns, rows } = table(id);
+  return [
+    heading(2, about.title, id),
+    {
+      type: 'facts',
+      facts: [
+        ...fact(say('Edition'), about.edition),
+        ...fact(say('Number'), about.number),
+        ...fact(say('How obtained'), about.obtained),
+        ...fact(say('Units'), about.units),
+        ...fact(say('Used for'), about.use),
+        ...fact(say('Remarks'), about.remarks),
+      ],
+    },
+    {
+      type: 'table',
+      columns: columns.map(({ name, unit }) => column(unit === '' ? name : `${name}, ${unit}`, 3)),
+      rows: rows.map((one) => row(...columns.map(({ name }) => one.cells[name] ?? ''))),
+      empty: say('This table has no rows.'),
+      use: 'read',
+    },
+  ];
+}

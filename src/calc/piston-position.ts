@@ -74,7 +74,7 @@ export const pistonPosition = calculation({
   tables: ['values-engine'],
   example: {
     given: { stroke: '58 mm', rod: '110 mm', angle: '23°' },
-    gives: { position: '2.890 mm', 'per degree': '0.247 mm' },
+    gives: { position: '2.891 mm', 'per degree': '0.246 mm' },
   },
   work: (given) => {
     const [stroke, rod, offset] = [

@@ -70,7 +70,7 @@ export const wrenchTorque = calculation({
   range: 'As for the setting.',
   source: 'Army TM 9-254, figures 45 and 46.',
   tables: ['values-torque-tools'],
-  example: { given: { setting: '60 lbf·in', length: '12 in', extension: '2 in' }, gives: { torque: '70.0 lbf·in' } },
+  example: { given: { setting: '60 lbf·in', length: '12 in', extension: '2 in' }, gives: { torque: '70 lbf·in' } },
   work: (given) => {
     const unitSetting = wrenchReading(
       1,

@@ -80,7 +80,7 @@ function noMachine(): Problem {
   const at = { file: 'machine.yaml', path: [] };
   const hint = 'Write one as the page of formats shows; everything else hangs on it.';
   return {
-    code: 'machine-missing',
+    code: 'not-a-machine-folder',
     severity: 'problem',
     at,
     message: 'There is no machine.yaml in this folder.',

@@ -33,7 +33,10 @@ const viewUse: Shape<ViewUse> = {
     const options = optionsOf(tree[name] ?? null, here, desk);
     return options && { view: name, options, at: { ...placeOf(desk, here), atKey: true } };
   },
-  told: { kind: 'either', of: [text.told, { kind: 'map', of: optionMap.told, keys: 'the view' }] },
+  told: {
+    kind: 'either',
+    of: [text.told, { kind: 'map', of: { kind: 'either', of: [text.told, optionMap.told] }, keys: 'the view' }],
+  },
 };
 
 function optionsOf(tree: Tree, spot: Spot, desk: Desk): ViewUse['options'] | undefined {

@@ -30,17 +30,22 @@ export function placeOf(desk: Desk, spot: Spot | undefined): Place {
   return { file: desk.file, path };
 }
 
-/** Puts a problem on the desk; gives `undefined`, so that a reader can return it. `atKey` points at the key, not the value. */
+/**
+ * Puts a problem on the desk; gives `undefined`, so that a reader can return it. `at key` points at the key, not the value;
+ * `at top` gives a problem of the whole file its first line.
+ */
 export function refuse(
   desk: Desk,
   spot: Spot | undefined,
   code: ProblemCode,
   message: string,
   hint?: string,
-  atKey?: 'at key',
+  where?: 'at key' | 'at top',
 ): undefined {
   const place = placeOf(desk, spot);
-  const at = atKey === undefined ? place : { ...place, atKey: true };
-  desk.problems.push({ code, severity: 'problem', at, message, ...(hint === undefined ? {} : { hint }) });
+  const atKey = where === 'at key' ? { atKey: true } : {};
+  const first = where === 'at top' && spot === undefined ? { line: 1, column: 1 } : {};
+  const said = hint === undefined ? {} : { hint };
+  desk.problems.push({ code, severity: 'problem', at: { ...place, ...atKey, ...first }, message, ...said });
   return undefined;
 }

@@ -134,7 +134,14 @@ function readField(
 function missing(desk: Desk, spot: Spot | undefined, tree: Branch, key: string, field: Field<unknown>): void {
   const example = field.example === undefined ? '' : ` For example \`${key}: ${field.example}\`.`;
   if (!Object.hasOwn(tree, key)) {
-    refuse(desk, spot, 'key-missing', `“${key}” is missing: ${field.says}.`, `Add the key “${key}”.${example}`);
+    refuse(
+      desk,
+      spot,
+      'key-missing',
+      `“${key}” is missing: ${field.says}.`,
+      `Add the key “${key}”.${example}`,
+      'at top',
+    );
   } else if (tree[key] === '?') {
     refuse(
       desk,

@@ -4,23 +4,40 @@ import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
 import { textHtml } from './text-html.ts';
 
+/** How the cells of a column are set: worked out once for all its rows. */
+export interface CellSetting {
+  readonly align: string;
+  /** The head of the column as an attribute, where narrow screens show it in the cell. */
+  readonly head: string;
+}
+
+const unknown: CellSetting = { align: '', head: '' };
+
+/** Settings of the columns of a table. */
+export function cellSettings(columns: readonly Column[], withHeads: boolean): readonly CellSetting[] {
+  return columns.map(({ head, align }) => ({
+    align: align === undefined || align === 'left' ? '' : align,
+    head: withHeads && head !== '' ? ` data-head="${escapeHtml(head)}"` : '',
+  }));
+}
+
 /** The cells of one row as `td` elements; a column's alignment is a class. */
-export function cellsHtml(cells: readonly Cell[], columns: readonly Column[], scope: Scope): string {
+export function cellsHtml(cells: readonly Cell[], settings: readonly CellSetting[], scope: Scope): string {
   let html = '';
   let index = 0;
   for (const cell of cells) {
-    html += cellHtml(cell, columns[index]?.align, scope);
+    html += cellHtml(cell, settings[index] ?? unknown, scope);
     index += 1;
   }
   return html;
 }
 
-function cellHtml(cell: Cell, align: Column['align'], scope: Scope): string {
+function cellHtml(cell: Cell, { align, head }: CellSetting, scope: Scope): string {
   const text = cell.text === undefined ? '' : textHtml(cell.text, scope);
-  const aligned = align === undefined || align === 'left' ? '' : align;
-  const classes = cell.big === true ? `${aligned} big`.trim() : aligned;
+  const classes = cell.big === true ? `${align} big`.trim() : align;
   const inside = cell.box === undefined ? text : boxHtml(cell, text);
-  return classes === '' ? `<td>${inside}</td>` : `<td class="${classes}">${inside}</td>`;
+  if (inside === '') return '<td></td>';
+  return classes === '' ? `<td${head}>${inside}</td>` : `<td class="${classes}"${head}>${inside}</td>`;
 }
 
 function boxHtml(cell: Cell, text: string): string {

@@ -10,9 +10,9 @@ import { photoHtml } from './photo-html.ts';
 import { plotSvg } from './plot-svg.ts';
 import { proseHtml } from './prose-html.ts';
 import type { Scope } from './scope.ts';
-import { isUnder, type ContentsLine } from './site-frame.ts';
+import { lineOf } from './site-frame.ts';
 import { squareCodeSvg } from './square-code.ts';
-import { gridRowsHtml, headsHtml, rowsHtml } from './table-html.ts';
+import { gridRowsHtml, headsHtml, rowsHtml, tableClass } from './table-html.ts';
 import { templateOptions } from './template-options.ts';
 import { templateLoader } from './template-source.ts';
 import { textHtml } from './text-html.ts';
@@ -43,14 +43,8 @@ export function blocksHtml(blocks: readonly Block[], scope: Scope): string {
 }
 
 function contentsHtml(page: Page, scope: Scope): string {
-  const lines = scope.site.contents.map((line) => ({ ...line, current: currentWord(line, page) }));
-  return renderTemplate('contents.njk', { lines, scope });
-}
-
-/** What `aria-current` says of a line of the contents: this very page, or that this page belongs under it. */
-function currentWord(line: ContentsLine, page: Page): 'page' | 'true' | undefined {
-  if (line.file === page.file) return 'page';
-  return isUnder(line, page) ? 'true' : undefined;
+  const lines = scope.site.contents;
+  return renderTemplate('contents.njk', { lines, page, here: lineOf(lines, page), scope });
 }
 
 /** Registers a filter whose result is HTML, made from a value and the scope of the page. */
@@ -85,6 +79,7 @@ plain<CardsBlock['size'], string>('cardShape', cardShape);
 engine.addFilter('rows', function (this: Asking, rows: readonly Row[], columns: readonly Column[]) {
   return new nunjucks.runtime.SafeString(rowsHtml(rows, columns, this.ctx.scope));
 });
+engine.addFilter('tableClass', tableClass);
 engine.addFilter('write', (text: string, unit: string | undefined) => {
   return new nunjucks.runtime.SafeString(writeHtml(escapeHtml(text), unit));
 });

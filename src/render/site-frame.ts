@@ -77,9 +77,11 @@ function firstOfEachSection(pages: readonly PageName[]): readonly ContentsLine[]
   return [...lines.values()];
 }
 
-/** True when a page belongs under a line of the contents: by its section, or as `sheets/x.html` belongs under `sheets.html`. */
-export function isUnder(line: ContentsLine, page: PageName): boolean {
-  return line.section === page.section || page.file.startsWith(`${line.file.slice(0, -'.html'.length)}/`);
+/** The line of the contents that a page belongs under: as `sheets/x.html` under `sheets.html`, else that of its section. */
+export function lineOf(lines: readonly ContentsLine[], page: PageName): ContentsLine | undefined {
+  const folder = page.file.split('/')[0] ?? '';
+  const above = page.file.includes('/') ? lines.find((line) => line.file === `${folder}.html`) : undefined;
+  return above ?? lines.find((line) => line.section === page.section);
 }
 
 /** Where pages of each kind of reference may lie, in order of preference; `#` begins a fragment. */

@@ -1,6 +1,6 @@
 // The heads and rows of tables, written out by hand because every page has them.
 import type { Column, GridBlock, Row } from '../sheet/sheet.ts';
-import { cellsHtml } from './cell-html.ts';
+import { cellSettings, cellsHtml, type CellSetting } from './cell-html.ts';
 import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
 import { textHtml } from './text-html.ts';
@@ -15,18 +15,27 @@ export function headsHtml(columns: readonly Column[]): string {
   return html;
 }
 
+/** From so many columns on, a table is set line under line where the screen is narrow, and each cell carries its head. */
+const tooBroad = 4;
+
+/** Class of a table by its use and breadth. */
+export function tableClass(use: string, columns: number): string {
+  return columns < tooBroad ? use : `${use} stacks`;
+}
+
 /** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
 export function rowsHtml(rows: readonly Row[], columns: readonly Column[], scope: Scope): string {
+  const settings = cellSettings(columns, columns.length >= tooBroad);
   let html = '';
   for (const row of rows)
-    html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, columns, scope);
+    html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, settings, scope);
   return html;
 }
 
-function rowHtml(row: Extract<Row, { kind: 'cells' }>, columns: readonly Column[], scope: Scope): string {
+function rowHtml(row: Extract<Row, { kind: 'cells' }>, settings: readonly CellSetting[], scope: Scope): string {
   const id = row.id === undefined ? '' : ` id="${escapeHtml(row.id)}"`;
   const struck = row.struck === true ? ' class="struck"' : '';
-  return `<tr${id}${struck}>${cellsHtml(row.cells, columns, scope)}</tr>\n`;
+  return `<tr${id}${struck}>${cellsHtml(row.cells, settings, scope)}</tr>\n`;
 }
 
 function bandHtml(row: Extract<Row, { kind: 'band' }>, across: number, scope: Scope): string {

@@ -23,14 +23,19 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
   facts: ['<dl class="facts across-2">', '<dt>Engine number</dt><dd>PT1E-04452</dd>', 'read from the headstock'],
   table: [
     '<caption>Fasteners of the top end</caption>',
-    '<tr id="head-nut"><td>Head nut, four</td>',
-    '<td class="centre"><span class="tick done" role="img" aria-label="ticked">',
+    '<tr id="head-nut"><td data-head="Fastener">Head nut, four</td>',
+    '<td class="centre" data-head="Off"><span class="tick done" role="img" aria-label="ticked">',
     '<span class="unit">N·m</span>',
     '<strong>CAUTION</strong> Slacken crosswise',
     '<tr class="struck">',
   ],
   checklist: ['<li data-blank="fuel-off">', '<strong>WARNING</strong> Petrol vapour', 'proved 2026-05-01', '0.5–0.6'],
-  blanks: ['<td class="right">48.10</td>', '<span class="write">48.11</span>', 'past the limit', 'cold, bore gauge'],
+  blanks: [
+    '<td class="right" data-head="Limit">48.10</td>',
+    '<span class="write">48.11</span>',
+    'past the limit',
+    'cold, bore gauge',
+  ],
   caution: ['<p class="caution grade-note" role="note"><strong>NOTE</strong> Left and right'],
   plot: ['<svg class="broad"', '<svg class="slim"', 'rising towards the limit.</desc>', 'class="triangle"'],
   photo: [

@@ -3,7 +3,7 @@ import type { Sheet } from '../sheet/sheet.ts';
 import { allSlabs } from './block-slabs.ts';
 import type { Measure } from './measure.ts';
 import { paginate } from './paginate.ts';
-import { leaf } from './paper.ts';
+import { leaf, unprintable } from './paper.ts';
 import type { PlacedPage, Tag } from './placed.ts';
 import { runningHead } from './running-head.ts';
 import type { Setting } from './setting.ts';
@@ -23,7 +23,10 @@ export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
   const back = leaf(sheet, true);
   const whole: Tag = { role: 'Document' };
   const links = new Set(anchors(sheet));
+  const right = Math.max(front.area.x + front.area.width, back.area.x + back.area.width);
+  const bleed = Math.max(0, front.width - unprintable - right);
   const bare: Setting = {
+    bleed,
     width: front.area.width,
     height: front.area.height,
     measure,

@@ -75,9 +75,11 @@ function finished(page: Open): PlacedPage {
 function turned(page: Open, to: 'page' | 'back', leaves: Leaves, head: RunningHead): readonly Open[] {
   if (page.empty && (to === 'page' || page.number % 2 === 0)) return [];
   if (to === 'page') return [begin(page.number + 1, leaves.front, head)];
-  const back = begin(page.number + 1, leaves.back, head);
-  if (back.number % 2 === 0) return [back];
-  return [begin(page.number + 1, leaves.front, head), begin(page.number + 2, leaves.back, head)];
+  if (!page.empty && page.number % 2 === 1) return [begin(page.number + 1, leaves.back, head)];
+  const front = page.empty ? page : begin(page.number + 1, leaves.front, head);
+  head.blank(front.frame.x, front.frame.y, front.items);
+  const next = begin(front.number + 1, leaves.back, head);
+  return front === page ? [next] : [front, next];
 }
 
 interface Turn {
@@ -137,6 +139,7 @@ function place(slab: Slab, page: Open): void {
     page.y += slab.again.height;
   }
   const y = slab.foot === true ? bottom(page) - slab.height : page.y + before(slab, page);
+  if (!page.empty) slab.parting?.(page.frame.x, y, page.items);
   slab.draw(page.frame.x, y, page.items);
   page.y = y + slab.height;
   if (slab.height > 0) page.empty = false;

@@ -7,6 +7,8 @@ import { linesOf, type Setting } from './setting.ts';
 
 export interface RunningHead {
   readonly height: number;
+  /** Says of a page that it is meant to be empty. */
+  readonly blank: (x: number, y: number, out: PlacedItem[]) => void;
   readonly draw: (page: number, x: number, y: number, out: PlacedItem[]) => void;
 }
 
@@ -18,9 +20,8 @@ const most = 3;
 export function runningHead(sheet: Sheet, setting: Setting): RunningHead {
   const width = setting.width - right - 12;
   const frame = sheet.frame === '' ? '' : 'frame ' + sheet.frame;
-  const about = [sheet.machine, frame, 'records of ' + sheet.recordsDate, sheet.recordsVersion].filter(
-    (part) => part !== '',
-  );
+  const records = 'records of ' + sheet.recordsDate;
+  const about = [sheet.machine, frame, records, sheet.recordsVersion].filter((part) => part !== '').map(unparted);
   const left = [
     ...capped(
       linesOf([{ kind: 'strong', text: sheet.code }, '\u2002', sheet.title], least, width, setting),
@@ -38,6 +39,10 @@ export function runningHead(sheet: Sheet, setting: Setting): RunningHead {
   const height = Math.max(heightOf(left), heightOf(under) + least.leading) + 5;
   return {
     height: height + 12,
+    blank: (x, y, out) => {
+      const lines = linesOf('This page is left blank; the back of the leaf follows.', least, setting.width, setting);
+      setLines(lines, { x, y, width: setting.width }, out);
+    },
     draw: (page, x, y, out) => {
       setLines(left, { x, y, width }, out);
       const edge = x + setting.width;
@@ -60,4 +65,9 @@ function capped(lines: readonly SetLine[], count: number, width: number, setting
       .slice(0, Math.max(1, Math.floor(Array.from(text).length * 0.9) - 2))
       .join('') + '…';
   return [...lines.slice(0, count - 1), ...linesOf(short, last.type, width, setting).slice(0, 1)];
+}
+
+/** A short part of the head stays on one line. */
+function unparted(part: string): string {
+  return part.length > 30 ? part : part.replaceAll(' ', '\u00a0');
 }

@@ -9,6 +9,8 @@ import { words } from './words.ts';
 
 export interface Setting {
   readonly width: number;
+  /** Printable room to the right of the frame, for what is cut out. */
+  readonly bleed: number;
   /** The most that one slab may be high. */
   readonly height: number;
   readonly measure: Measure;

@@ -9,6 +9,8 @@ export interface Slab {
   readonly keep?: boolean;
   /** Draws the slab with its upper left corner at (x, y). */
   readonly draw: (x: number, y: number, out: PlacedItem[]) => void;
+  /** Drawn as well where the slab does not begin a page: a rule that parts it from what is above. */
+  readonly parting?: (x: number, y: number, out: PlacedItem[]) => void;
   /** Repeated above this slab when it begins a page: the head of its table. */
   readonly again?: Slab;
   /** Begins a new page, or the back of the leaf. */

@@ -90,7 +90,7 @@ function gather(runs: readonly Run[], measure: Measure): readonly Word[] {
     open = [];
   };
   for (const run of runs) {
-    const parts = run.text.replace(units, '$1\u00a0').split(' ');
+    const parts = run.text.replace(units, '$1\u00a0').replaceAll(' × ', '\u00a0×\u00a0').split(' ');
     for (const [index, part] of parts.entries()) {
       if (index > 0) close();
       if (part !== '') open.push({ ...run, text: part, em: measure.width(part, run.face) });

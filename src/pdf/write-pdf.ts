@@ -6,6 +6,7 @@ import { destinations } from './destinations.ts';
 import { drawPage } from './draw-page.ts';
 import type { PhotoAt } from './draw-photo.ts';
 import { widthOf } from './faces.ts';
+import { sink } from './sink.ts';
 import { pdfText, structure } from './structure.ts';
 import { total } from './total.ts';
 import { typesetter } from './type.ts';
@@ -50,7 +51,8 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
     },
   });
   const ended = new Promise<void>((resolve, reject) => void doc.once('end', resolve).once('error', reject));
-  doc.on('data', (chunk: Uint8Array) => options.out(chunk));
+  const bytes = sink(options.out);
+  doc.on('data', (chunk: Uint8Array) => bytes.take(chunk));
   // Only after a turn of the loop does the stream hand chunks out at once instead of keeping them.
   await turn();
   const type = typesetter(doc);
@@ -77,6 +79,7 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   // Everything above is written at once; an object that was begun and never ended would make the stream wait for ever.
   if (doc._waiting > 0) throw new Error('Objects of the PDF were begun and never ended: ' + String(doc._waiting));
   await ended;
+  bytes.end();
   return { pages, missingCharacters: [...type.missing].toSorted() };
 }
 

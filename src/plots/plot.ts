@@ -1,11 +1,11 @@
 // One plot as a list of primitives: axes, limits, series, and the names of the series above them.
 import type { PlotBlock } from '../sheet/sheet.ts';
 import { labelSize, xAxis, yAxis, type Field } from './axes.ts';
-import { limitLines } from './limits.ts';
+import { limitLines, limitRooms } from './limits.ts';
 import type { Primitive } from './primitive.ts';
 import { textRoom } from './room.ts';
 import { xScale, yScale } from './scales.ts';
-import { pointLabels, seriesLine, seriesMarks } from './series.ts';
+import { pointLabels, seriesLine, seriesMarks, seriesRoom } from './series.ts';
 import { seriesNames } from './names.ts';
 
 export type { Primitive } from './primitive.ts';
@@ -19,20 +19,21 @@ export function drawPlot(
   size: { readonly width: number; readonly height: number },
 ): readonly Primitive[] {
   const names = seriesNames(block.series, size.width, labelSize + 6);
-  const top = labelSize + 8 + names.height;
+  const top = labelSize + 10 + names.height + (names.height > 0 ? 3 : 0);
   const bottom = size.height - 2 * labelSize - 10;
   const y = yScale(block, bottom, top);
   const left = Math.max(20, ...y.ticks.map((tick) => textRoom(tick.label, labelSize) + 6));
   const field: Field = { left, right: size.width - 6, top, bottom };
   const x = xScale(block, left, field.right - 14);
-  const limits = limitLines(block.limits, y, field);
+  const limits = limitLines(block.limits, y, field, seriesRoom(block.series, x, y));
   return [
     ...yAxis(y, field, block.y.label),
     ...xAxis(x, field, block.x.label),
-    ...limits.drawn,
+    ...limits.lines,
     ...block.series.flatMap((series) => seriesLine(series, x, y)),
     ...block.series.flatMap((series) => seriesMarks(series, x, y)),
-    ...pointLabels(block.series, x, y, field, limits.taken),
+    ...limits.names,
+    ...pointLabels(block.series, x, y, field, [...limits.taken, ...limitRooms(block.limits, y, field)]),
     ...names.drawn,
   ];
 }

@@ -30,7 +30,7 @@ export function padded(values: readonly number[], air: number): Span {
 
 /** Scale of plain numbers over a span, drawn from `start` to `end`, with about `count` ticks. */
 export function numberScale(span: Span, start: number, end: number, count: number): Scale {
-  const scale = scaleLinear().domain([span.from, span.to]).nice(count).range([start, end]);
+  const scale = scaleLinear().domain([span.from, span.to]).range([start, end]);
   const values = scale.ticks(count);
   const decimals = decimalsOf(values);
   return {

@@ -32,6 +32,26 @@ export function seriesMarks(series: Series, x: Scale, y: Scale): readonly Primit
     }));
 }
 
+/** The places that marks and lines take up, as small rectangles along them. */
+export function seriesRoom(series: readonly Series[], x: Scale, y: Scale): readonly Taken[] {
+  return series.flatMap((one) => {
+    const points = one.points.map((point) => ({ x: x.place(point.x), y: y.place(point.y) }));
+    const between = one.line === 'none' ? [] : points.slice(1).flatMap((to, index) => steps(points[index] ?? to, to));
+    return [...points, ...between].map((point) => markRoom(point.x, point.y));
+  });
+}
+
+function steps(
+  from: { readonly x: number; readonly y: number },
+  to: { readonly x: number; readonly y: number },
+): readonly { x: number; y: number }[] {
+  const count = Math.min(200, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 4));
+  return Array.from({ length: count }, (_, index) => ({
+    x: from.x + ((to.x - from.x) * index) / count,
+    y: from.y + ((to.y - from.y) * index) / count,
+  }));
+}
+
 /** Labels of points, above the mark or below it; a label without room is left out (the table has it). */
 export function pointLabels(
   series: readonly Series[],
@@ -41,7 +61,7 @@ export function pointLabels(
   before: readonly Taken[],
 ): readonly Primitive[] {
   const taken: Taken[] = [...before];
-  const marks = series.flatMap((one) => one.points.map((point) => markRoom(x.place(point.x), y.place(point.y))));
+  const marks = seriesRoom(series, x, y);
   const drawn: Primitive[] = [];
   for (const point of series.flatMap((one) => one.points)) {
     if (point.label === undefined || point.label === '') continue;

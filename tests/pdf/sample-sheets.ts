@@ -82,20 +82,44 @@ const prose: readonly Paragraph[] = [
       [{ kind: 'paragraph', text: 'Base gasket torn at the transfer port, left side.' }],
       [
         { kind: 'paragraph', text: 'Two studs came out with the nuts:' },
-        { kind: 'list', ordered: true, items: [[{ kind: 'paragraph', text: 'front left' }], [{ kind: 'paragraph', text: 'rear right' }]] },
+        {
+          kind: 'list',
+          ordered: true,
+          items: [[{ kind: 'paragraph', text: 'front left' }], [{ kind: 'paragraph', text: 'rear right' }]],
+        },
       ],
     ],
   },
   { kind: 'quote', paragraphs: [{ kind: 'paragraph', text: 'Ring gap is measured square in the bore, 20 mm down.' }] },
   { kind: 'code', text: 'E 19 -> 21\n  main jet  90\n  needle    3rd groove\n' },
-  { kind: 'table', head: ['jet', 'was', 'is'], rows: [['main', '95', '90'], ['pilot', '20', '20']] },
+  {
+    kind: 'table',
+    head: ['jet', 'was', 'is'],
+    rows: [
+      ['main', '95', '90'],
+      ['pilot', '20', '20'],
+    ],
+  },
 ];
 
 const teardown: Row[] = [
   { kind: 'band', text: 'Before the head comes off' },
-  { kind: 'band', grade: 'WARNING', text: 'Hot exhaust burns. Let the engine cool down to the hand before a nut is touched.' },
+  {
+    kind: 'band',
+    grade: 'WARNING',
+    text: 'Hot exhaust burns. Let the engine cool down to the hand before a nut is touched.',
+  },
 ];
-const parts = ['Exhaust pipes, both', 'Carburettor and manifold', 'Plug caps', 'Cylinder head nuts', 'Cylinder head', 'Head gasket', 'Cylinders', 'Gudgeon pin circlips'];
+const parts = [
+  'Exhaust pipes, both',
+  'Carburettor and manifold',
+  'Plug caps',
+  'Cylinder head nuts',
+  'Cylinder head',
+  'Head gasket',
+  'Cylinders',
+  'Gudgeon pin circlips',
+];
 for (const [index, part] of parts.entries()) {
   teardown.push({
     kind: 'cells',
@@ -110,11 +134,16 @@ for (const [index, part] of parts.entries()) {
       { box: 'tick' },
     ],
   });
-  if (index === 3) teardown.push({ kind: 'band', grade: 'CAUTION', text: 'Slacken crosswise in three passes, or the head warps.' });
+  if (index === 3)
+    teardown.push({ kind: 'band', grade: 'CAUTION', text: 'Slacken crosswise in three passes, or the head warps.' });
 }
 
 export const everyBlock: readonly Block[] = [
-  { type: 'caution', grade: 'WARNING', text: 'Petrol vapour sinks and travels to a flame. Work outdoors, no pilot light, extinguisher in reach, approved can.' },
+  {
+    type: 'caution',
+    grade: 'WARNING',
+    text: 'Petrol vapour sinks and travels to a flame. Work outdoors, no pilot light, extinguisher in reach, approved can.',
+  },
   { type: 'caution', grade: 'CAUTION', text: 'Start every thread by hand, three turns.' },
   { type: 'caution', grade: 'NOTE', text: 'Set tappets cold, timing after gap.' },
   {
@@ -149,8 +178,29 @@ export const everyBlock: readonly Block[] = [
     type: 'blanks',
     empty: 'Nothing to measure.',
     items: [
-      { id: 'bore.right.top', item: 'Bore', position: 'right, top', unit: 'mm', standard: '50.00–50.02', limit: '50.10', last: '50.03 mm on 2025-03-02', expected: '50.05 to 50.07 mm', instrument: 'bore gauge', condition: 'cold' },
-      { id: 'bore.right.bottom', item: 'Bore', position: 'right, bottom', unit: 'mm', standard: '50.00–50.02', limit: '50.10', last: '50.06 mm on 2025-03-02', found: '50.09', verdict: 'worn, usable' },
+      {
+        id: 'bore.right.top',
+        item: 'Bore',
+        position: 'right, top',
+        unit: 'mm',
+        standard: '50.00–50.02',
+        limit: '50.10',
+        last: '50.03 mm on 2025-03-02',
+        expected: '50.05 to 50.07 mm',
+        instrument: 'bore gauge',
+        condition: 'cold',
+      },
+      {
+        id: 'bore.right.bottom',
+        item: 'Bore',
+        position: 'right, bottom',
+        unit: 'mm',
+        standard: '50.00–50.02',
+        limit: '50.10',
+        last: '50.06 mm on 2025-03-02',
+        found: '50.09',
+        verdict: 'worn, usable',
+      },
       { id: 'ring.gap', item: 'Ring gap, top ring', unit: 'mm', standard: '0.15–0.30', limit: '0.80' },
     ],
   },
@@ -158,9 +208,20 @@ export const everyBlock: readonly Block[] = [
   {
     type: 'checklist',
     items: [
-      { id: 'stop', text: 'The engine can be stopped: ignition switch earths the points', why: 'It must be possible to stop it at any speed.', state: 'proved 2026-10-04' },
+      {
+        id: 'stop',
+        text: 'The engine can be stopped: ignition switch earths the points',
+        why: 'It must be possible to stop it at any speed.',
+        state: 'proved 2026-10-04',
+      },
       { id: 'oil', text: 'Gearbox oil filled', blank: { unit: 'ml', hint: '650' }, state: 'open' },
-      { id: 'fuel', text: 'Temporary supply hung, 25:1', caution: { grade: 'WARNING', text: 'Petrol: no flame, no spark.' }, done: true, state: 'proved 2026-10-05' },
+      {
+        id: 'fuel',
+        text: 'Temporary supply hung, 25:1',
+        caution: { grade: 'WARNING', text: 'Petrol: no flame, no spark.' },
+        done: true,
+        state: 'proved 2026-10-05',
+      },
       { id: 'compression', text: 'Compression, throttle open, warm', blank: { unit: 'bar', hint: '6.5 to 8.0' } },
     ],
   },
@@ -181,19 +242,73 @@ export const everyBlock: readonly Block[] = [
       { head: 'origin', width: 3 },
     ],
     rows: [
-      { kind: 'cells', cells: [{ text: 'Cylinder head nuts' }, { text: 'M8 × 1.25' }, { text: '21.6', big: true }, { text: '2.2', big: true }, { text: '15.9', big: true }, { text: 'dry' }, { text: 'workshop book 1968, page 31' }] },
-      { kind: 'cells', struck: true, cells: [{ text: 'Flywheel nut' }, { text: 'M10 × 1.25' }, { text: '49', big: true }, { text: '5', big: true }, { text: '36', big: true }, { text: 'dry' }, { text: 'corrected 2025-01-04' }] },
-      { kind: 'cells', cells: [{ text: 'Clutch centre nut' }, { text: 'M14 × 1.5' }, { box: 'write', unit: 'N·m' }, {}, {}, { text: 'oiled' }, { text: 'not known' }] },
+      {
+        kind: 'cells',
+        cells: [
+          { text: 'Cylinder head nuts' },
+          { text: 'M8 × 1.25' },
+          { text: '21.6', big: true },
+          { text: '2.2', big: true },
+          { text: '15.9', big: true },
+          { text: 'dry' },
+          { text: 'workshop book 1968, page 31' },
+        ],
+      },
+      {
+        kind: 'cells',
+        struck: true,
+        cells: [
+          { text: 'Flywheel nut' },
+          { text: 'M10 × 1.25' },
+          { text: '49', big: true },
+          { text: '5', big: true },
+          { text: '36', big: true },
+          { text: 'dry' },
+          { text: 'corrected 2025-01-04' },
+        ],
+      },
+      {
+        kind: 'cells',
+        cells: [
+          { text: 'Clutch centre nut' },
+          { text: 'M14 × 1.5' },
+          { box: 'write', unit: 'N·m' },
+          {},
+          {},
+          { text: 'oiled' },
+          { text: 'not known' },
+        ],
+      },
     ],
   },
   { type: 'table', use: 'read', empty: 'Nothing is off.', columns: [{ head: 'part', width: 1 }], rows: [] },
   { type: 'prose', paragraphs: prose },
-  { type: 'photo', file: 'photos/head.jpg', caption: 'The head from below, as it came off', alt: 'Two combustion chambers, the right one wet', taken: '2024-06-01', size: 'half', width: 800, height: 600 },
-  { type: 'photo', file: 'photos/missing.jpg', caption: 'Left piston, ring ends', alt: 'A piston', size: 'half', width: 600, height: 800 },
+  {
+    type: 'photo',
+    file: 'photos/head.jpg',
+    caption: 'The head from below, as it came off',
+    alt: 'Two combustion chambers, the right one wet',
+    taken: '2024-06-01',
+    size: 'half',
+    width: 800,
+    height: 600,
+  },
+  {
+    type: 'photo',
+    file: 'photos/missing.jpg',
+    caption: 'Left piston, ring ends',
+    alt: 'A piston',
+    size: 'half',
+    width: 600,
+    height: 800,
+  },
   {
     type: 'grid',
     caption: 'Run log',
-    columns: ['minute', 'choke', 'throttle', 'rpm or feel', 'smoke', 'leak, noise, note'].map((head, index) => ({ head, width: index === 5 ? 4 : 1 })),
+    columns: ['minute', 'choke', 'throttle', 'rpm or feel', 'smoke', 'leak, noise, note'].map((head, index) => ({
+      head,
+      width: index === 5 ? 4 : 1,
+    })),
     rows: 6,
     filled: [['0', 'on', 'shut']],
   },
@@ -207,7 +322,12 @@ export const everyBlock: readonly Block[] = [
     hole: true,
     cards: ['A1', 'A2', 'A3', 'A4'].map((bag) => ({
       title: 'Bag ' + bag,
-      lines: ['Carburettor and manifold', 'job 2026-11 top end', 'M6 × 20, 4 off', ['since ', { kind: 'strong' as const, text: '2026-11-20' }]],
+      lines: [
+        'Carburettor and manifold',
+        'job 2026-11 top end',
+        'M6 × 20, 4 off',
+        ['since ', { kind: 'strong' as const, text: '2026-11-20' }],
+      ],
       code: 'pipit/' + bag,
       foot: 'Larkmoor Pipit 175 …04417',
     })),
@@ -216,23 +336,58 @@ export const everyBlock: readonly Block[] = [
 
 /** Many pages of history: prose, a table and a plot for every record. */
 export function longHistory(records: number): readonly Block[] {
-  const stems = ['gear', 'pin', 'rod', 'seal', 'hub', 'cam', 'jet', 'clip', 'fork', 'lamp', 'coil', 'shim', 'stud', 'ring', 'chain', 'cable'];
+  const stems = [
+    'gear',
+    'pin',
+    'rod',
+    'seal',
+    'hub',
+    'cam',
+    'jet',
+    'clip',
+    'fork',
+    'lamp',
+    'coil',
+    'shim',
+    'stud',
+    'ring',
+    'chain',
+    'cable',
+  ];
   const word = (seed: number): string => {
     const value = (seed * 2_654_435_761) >>> 0;
     const first = stems[value % 16] ?? '';
-    return value % 7 === 0 ? String(value % 9000) + '.' + String(value % 10) : first + (stems[(value >>> 4) % 16] ?? '') + (value % 3 === 0 ? 's' : '');
+    return value % 7 === 0
+      ? String(value % 9000) + '.' + String(value % 10)
+      : first + (stems[(value >>> 4) % 16] ?? '') + (value % 3 === 0 ? 's' : '');
   };
-  const text = (seed: number, count: number): string => Array.from({ length: count }, (_, index) => word(seed * 1009 + index)).join(' ') + '.';
+  const text = (seed: number, count: number): string =>
+    Array.from({ length: count }, (_, index) => word(seed * 1009 + index)).join(' ') + '.';
   return Array.from({ length: records }, (_, index): readonly Block[] => {
     const id = 'record-' + String(index);
     return [
       { type: 'heading', level: 2, id, text: 'Record ' + String(index) },
-      { type: 'facts', across: 2, facts: [{ name: 'date', value: '2024-05-04' }, { name: 'odometer', value: String(index) + ' mi' }] },
+      {
+        type: 'facts',
+        across: 2,
+        facts: [
+          { name: 'date', value: '2024-05-04' },
+          { name: 'odometer', value: String(index) + ' mi' },
+        ],
+      },
       {
         type: 'prose',
         paragraphs: [
           { kind: 'paragraph', text: text(index * 3, 90) },
-          { kind: 'paragraph', text: [text(index * 3 + 1, 60), ' See ', { kind: 'link', text: 'the record before', to: 'record-' + String(Math.max(0, index - 1)) }, '.'] },
+          {
+            kind: 'paragraph',
+            text: [
+              text(index * 3 + 1, 60),
+              ' See ',
+              { kind: 'link', text: 'the record before', to: 'record-' + String(Math.max(0, index - 1)) },
+              '.',
+            ],
+          },
           { kind: 'paragraph', text: text(index * 3 + 2, 70) },
         ],
       },
@@ -241,7 +396,10 @@ export function longHistory(records: number): readonly Block[] {
         use: 'read',
         empty: 'None.',
         columns: ['item', 'position', 'value', 'limit', 'verdict'].map((head) => ({ head, width: 1 })),
-        rows: Array.from({ length: 6 }, (_row, at) => ({ kind: 'cells' as const, cells: Array.from({ length: 5 }, (_cell, column) => ({ text: word(index * 31 + at * 5 + column) })) })),
+        rows: Array.from({ length: 6 }, (_row, at) => ({
+          kind: 'cells' as const,
+          cells: Array.from({ length: 5 }, (_cell, column) => ({ text: word(index * 31 + at * 5 + column) })),
+        })),
       },
       { ...plot, title: 'Bore at record ' + String(index) },
     ];

@@ -1,6 +1,6 @@
 // The measuring table: what to measure, what it should be, two boxes to write in: as found, as left.
 import type { BlankRow, BlanksBlock, Text } from '../../sheet/sheet.ts';
-import { big, half, leading, small } from '../scale.ts';
+import { big, half, small } from '../scale.ts';
 import type { Setting } from '../setting.ts';
 import { spaced, type Slab } from '../slab.ts';
 import type { CellModel, ColumnModel, Part, RowModel } from '../table/model.ts';
@@ -21,8 +21,11 @@ export function* blanksSlabs(block: BlanksBlock, setting: Setting): Generator<Sl
   ];
   const rows = block.items.map((item) => blankRow(item));
   let first = true;
-  for (const slab of tableSlabs({ columns, rows, work: true, head: true, reads: 'table', rowHeads: true }, setting)) {
-    yield first ? { ...slab, before: leading } : slab;
+  for (const slab of tableSlabs(
+    { columns, rows, work: true, head: true, secondTier: 3, reads: 'table', rowHeads: true },
+    setting,
+  )) {
+    yield first ? { ...slab, before: half } : slab;
     first = false;
   }
 }

@@ -17,7 +17,7 @@ const holeRoom = 12 * millimetre;
 export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab> {
   const width = Math.min(block.size.width * millimetre, setting.width);
   const height = Math.min(block.size.height * millimetre, setting.height);
-  const across = Math.max(1, Math.floor((setting.width + 0.5) / width));
+  const across = Math.max(1, Math.floor((setting.width + setting.bleed + 0.5) / width));
   const cards = block.cards.flatMap((card) => setCard(card, { width, height, hole: block.hole, setting }));
   for (let from = 0; from < cards.length; from += across) {
     const row = cards.slice(from, from + across);
@@ -46,7 +46,10 @@ function setCard(card: Card, size: Size): readonly Draw[] {
   const code = card.code === undefined ? undefined : squareCode(card.code, Math.min(20 * millimetre, room / 3));
   const titleRoom = code === undefined ? room : room - code.side - 4;
   const foot = card.foot === undefined ? [] : linesOf(card.foot, small, room, setting).slice(0, 2);
-  const head = Math.max(heightOf(linesOf(card.title, big, titleRoom, setting, 'strong').slice(0, 3)), code?.side ?? 0);
+  const titles = [card.title, card.title + ' (continued)'].map((title) =>
+    linesOf(title, big, titleRoom, setting, 'strong').slice(0, 3),
+  );
+  const head = Math.max(...titles.map(heightOf), code?.side ?? 0);
   const free = size.height - 2 * inside - (size.hole ? holeRoom : 0) - head - 4 - heightOf(foot);
   const lines = card.lines.flatMap((line) => linesOf(line, textType, room, setting));
   const parts = inParts(lines, free);
@@ -54,8 +57,7 @@ function setCard(card: Card, size: Size): readonly Draw[] {
     drawCut(x, y, size, out);
     const tag = under(setting.section, 'P');
     const top = y + inside + (size.hole ? holeRoom : 0);
-    const title = index === 0 ? card.title : card.title + ' (continued)';
-    const titleLines = linesOf(title, big, titleRoom, setting, 'strong').slice(0, 3);
+    const titleLines = titles[index === 0 ? 0 : 1] ?? [];
     setLines(titleLines, { x: x + inside, y: top, width: titleRoom, tag }, out);
     if (code !== undefined)
       drawModules(

@@ -45,7 +45,7 @@ function factLine(facts: readonly Fact[], measures: Measures): readonly Slab[] {
     cell: under(row, 'TD'),
   }));
   const tallest = set.reduce(
-    (most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1),
+    (most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1.5),
     textType.leading,
   );
   const parts = Math.max(1, Math.ceil((tallest + 4) / setting.height));
@@ -56,13 +56,13 @@ function factLine(facts: readonly Fact[], measures: Measures): readonly Slab[] {
       value: share(one.value, part, parts),
     }));
     const height =
-      cut.reduce((most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1), textType.leading) + 4;
+      cut.reduce((most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1.5), textType.leading) + 4;
     return {
       height,
       draw: (x, y, out) => {
         for (const [index, one] of cut.entries()) {
           const left = x + index * (pair + gutter * 2);
-          setLines(one.name, { x: left, y: y + 3, width: nameWidth - 4, tag: one.head }, out);
+          setLines(one.name, { x: left, y: y + 3.5, width: nameWidth - 4, tag: one.head }, out);
           if (one.value.length === 0) out.push({ kind: 'empty', tag: one.cell });
           setLines(one.value, { x: left + nameWidth, y: y + 2, width: pair - nameWidth, tag: one.cell }, out);
           out.push({ kind: 'line', x1: left, y1: y + height, x2: left + pair, y2: y + height, weight: thin });

@@ -1,6 +1,6 @@
 // An empty ruled grid to write in.
 import type { GridBlock } from '../../sheet/sheet.ts';
-import { leading } from '../scale.ts';
+import { half, leading } from '../scale.ts';
 import type { Setting } from '../setting.ts';
 import { spaced, type Slab } from '../slab.ts';
 import type { RowModel } from '../table/model.ts';
@@ -25,7 +25,7 @@ export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> 
   }));
   let first = caption.length === 0;
   for (const slab of tableSlabs({ columns, rows, work: true, head: true, uprights: true, reads: 'table' }, setting)) {
-    yield first ? { ...slab, before: leading } : slab;
+    yield first ? { ...slab, before: half } : slab;
     first = false;
   }
 }

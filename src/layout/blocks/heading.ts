@@ -1,6 +1,6 @@
 // A heading: never the last thing on a page; an anchor for links and the outline.
 import type { HeadingBlock } from '../../sheet/sheet.ts';
-import type { Role } from '../placed.ts';
+import type { PlacedItem, Role } from '../placed.ts';
 import { firm, headings, leading, text as textType } from '../scale.ts';
 import { setLines } from '../set-line.ts';
 import { linesOf, under, type Setting } from '../setting.ts';
@@ -22,17 +22,22 @@ export function headingSlabs(block: HeadingBlock, depth: number, setting: Settin
   const ruled = depth === 2;
   const slabs = lines.map((line, index): Slab => {
     const first = index === 0;
+    const inset = first && ruled ? 5 : 0;
     return {
-      height: line.type.leading + (first && ruled ? 5 : 0),
+      height: line.type.leading + inset,
+      ...(first && ruled ? { parting: (x, y, out) => void out.push(rule(x, y, setting.width)) } : {}),
       draw: (x, y, out) => {
         const entry = { title: plainText(block.text), depth };
         if (first) out.push({ kind: 'anchor', id: block.id, x, y, entry });
-        if (first && ruled) out.push({ kind: 'line', x1: x, y1: y, x2: x + setting.width, y2: y, weight: firm });
-        setLines([line], { x, y: y + (first && ruled ? 5 : 0), width: setting.width, tag }, out);
+        setLines([line], { x, y: y + inset, width: setting.width, tag }, out);
       },
     };
   });
   const below: Slab = { height: 3, keep: true, draw: () => undefined };
   const above = depth === 2 ? leading * 1.5 : leading;
   return together([...slabs, below], true).map((slab, index) => (index === 0 ? { ...slab, before: above } : slab));
+}
+
+function rule(x: number, y: number, width: number): PlacedItem {
+  return { kind: 'line', x1: x, y1: y, x2: x + width, y2: y, weight: firm };
 }

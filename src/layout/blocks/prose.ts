@@ -107,7 +107,7 @@ function* codeSlabs(code: string, setting: Setting): Generator<Slab> {
     .replace(/\n$/, '')
     .split('\n')
     .flatMap((line) => {
-      const kept = line.replace(/^[ \t]+/, (start) => '\u00a0'.repeat(start.replaceAll('\t', '  ').length));
+      const kept = line.replaceAll('\t', '  ').replace(/^ | {2,}/g, (spaces) => '\u00a0'.repeat(spaces.length));
       return linesOf(kept === '' ? '\u00a0' : kept, small, setting.width - indent, setting);
     });
   const slabs = lineSlabs(lines, { ...setting, width: setting.width - indent }, tag);

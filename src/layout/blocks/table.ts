@@ -16,7 +16,7 @@ export function* tableBlockSlabs(block: TableBlock, setting: Setting): Generator
   }
   let first = caption.length === 0;
   for (const slab of tableSlabs(model(block), setting)) {
-    yield first ? { ...slab, before: leading } : slab;
+    yield first ? { ...slab, before: half } : slab;
     first = false;
   }
 }

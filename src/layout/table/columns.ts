@@ -5,35 +5,75 @@ import type { ColumnNeed } from './prepare.ts';
 
 export interface ColumnPlace {
   readonly index: number;
+  /** Where the cell itself begins, after its label. */
   readonly x: number;
   readonly width: number;
+  /** Room to the left of the cell for the name of its column; 0 where the head of the table says it. */
+  readonly label: number;
 }
 export type Tier = readonly ColumnPlace[];
 
-/** Places the columns side by side, in as few tiers as their narrowest widths allow. */
-export function placeColumns(table: TableModel, needs: readonly ColumnNeed[], width: number): readonly Tier[] {
+/**
+ * Places the columns side by side, in as few tiers as their narrowest widths allow.
+ * In the second tier and below every cell carries the name of its column, for which `labels` gives the room.
+ */
+export function placeColumns(
+  table: TableModel,
+  needs: readonly ColumnNeed[],
+  labels: readonly number[],
+  width: number,
+): readonly Tier[] {
+  const all = needs.map((_need, index) => index);
+  const oneTier = needs.reduce((sum, need) => sum + need.least + gutter, -gutter);
+  if (oneTier <= width + 0.01)
+    return [
+      placeTier(
+        all,
+        table,
+        needs,
+        labels.map(() => 0),
+        width,
+      ),
+    ];
   const tiers: number[][] = [[]];
   let used = 0;
-  for (const [index, need] of needs.entries()) {
+  for (const index of all) {
     const tier = tiers.at(-1);
-    const room = Math.min(need.least, width);
-    if (tier !== undefined && (tier.length === 0 || used + gutter + room <= width + 0.01)) {
+    const label = tiers.length > 1 ? (labels[index] ?? 0) : 0;
+    const room = Math.min((needs[index]?.least ?? 0) + label, width);
+    const must = index === table.secondTier;
+    if (tier !== undefined && !must && (tier.length === 0 || used + gutter + room <= width + 0.01)) {
       used += (tier.length === 0 ? 0 : gutter) + room;
       tier.push(index);
       continue;
     }
     tiers.push([index]);
-    used = room;
+    used = Math.min((needs[index]?.least ?? 0) + (labels[index] ?? 0), width);
   }
-  return tiers.map((tier) => placeTier(tier, table, needs, width));
+  return tiers.map((tier, at) =>
+    placeTier(
+      tier,
+      table,
+      needs,
+      labels.map((label) => (at === 0 ? 0 : label)),
+      width,
+    ),
+  );
 }
 
-function placeTier(tier: readonly number[], table: TableModel, needs: readonly ColumnNeed[], width: number): Tier {
+function placeTier(
+  tier: readonly number[],
+  table: TableModel,
+  needs: readonly ColumnNeed[],
+  labels: readonly number[],
+  width: number,
+): Tier {
   const room = width - gutter * (tier.length - 1);
   const columns = tier.map((index) => ({
     index,
-    least: Math.min(room, needs[index]?.least ?? 0),
-    likes: needs[index]?.likes ?? 0,
+    label: labels[index] ?? 0,
+    least: Math.min(room, (needs[index]?.least ?? 0) + (labels[index] ?? 0)),
+    likes: (needs[index]?.likes ?? 0) + (labels[index] ?? 0),
     ticks: needs[index]?.ticks ?? false,
     share: Math.max(0.01, table.columns[index]?.width ?? 1),
   }));
@@ -41,7 +81,8 @@ function placeTier(tier: readonly number[], table: TableModel, needs: readonly C
   let x = 0;
   return columns.map((column, at) => {
     const wide = widths[at] ?? column.least;
-    const place = { index: column.index, x, width: wide };
+    const label = Math.min(column.label, wide / 2);
+    const place = { index: column.index, x: x + label, width: wide - label, label };
     x += wide + gutter;
     return place;
   });

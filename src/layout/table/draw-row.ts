@@ -1,9 +1,9 @@
 // A set row drawn: texts, boxes with their units, ticks, and the rule below.
 import type { PlacedItem, Tag } from '../placed.ts';
-import { big, firm, text as textType, thin, tickBox, workRow, writeBox } from '../scale.ts';
+import { baseline, big, firm, text as textType, thin, tickBox, workRow, writeBox } from '../scale.ts';
 import { heightOf, setLines, tagged, type Place } from '../set-line.ts';
 import { linesOf, type Setting } from '../setting.ts';
-import { rowPadding, type SetCell, type SetTier } from './set-row.ts';
+import { type SetCell, type SetTier } from './set-row.ts';
 
 export interface RowStyle {
   readonly work: boolean;
@@ -19,22 +19,23 @@ export interface RowStyle {
 export function drawRow(tiers: readonly SetTier[], x: number, y: number, style: RowStyle, out: PlacedItem[]): void {
   let top = y;
   for (const tier of tiers) {
-    for (const cell of tier.cells) drawCell(cell, x, top, tier.height, style, out);
+    for (const cell of tier.cells) drawCell(cell, x, top, tier, style, out);
     if (style.uprights) drawUprights(tier, x, top, out);
     top += tier.height;
   }
   out.push({ kind: 'line', x1: x, y1: top, x2: x + style.width, y2: top, weight: thin });
 }
 
-function drawCell(set: SetCell, x: number, y: number, height: number, style: RowStyle, out: PlacedItem[]): void {
+function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowStyle, out: PlacedItem[]): void {
   const tag = style.tagOf(set.column);
   const left = x + set.x;
   const { box } = set.cell;
   const before = out.length;
   const textHeight = heightOf(set.lines);
-  const row = style.work || box !== undefined ? workRow : 0;
   const boxBelow = box === 'write' && textHeight > 0;
-  const top = y + (boxBelow ? rowPadding(style.work) : Math.max(rowPadding(style.work), (row - textHeight) / 2));
+  const first = set.lines[0];
+  const top = first === undefined ? y : y + tier.base - baseline(first.type);
+  drawLabel(set, left, y, tier, tag, out);
   const beside = box === 'tick' ? tickBox + 5 : 0;
   const place: Place = {
     x: left + beside,
@@ -46,12 +47,31 @@ function drawCell(set: SetCell, x: number, y: number, height: number, style: Row
   };
   if (box === 'tick') drawTick(set, left, y, tag, out);
   const below = setLines(set.lines, place, out);
-  if (box === 'write') drawWrite(set, left, boxBelow ? below + 2 : y + (workRow - writeBox.height) / 2, style, out);
+  if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (workRow - writeBox.height) / 2, style, out);
   if (box === 'line') {
-    const at = y + height - 5;
+    const at = y + tier.height - 5;
     out.push({ kind: 'line', x1: left, y1: at, x2: left + set.width, y2: at, weight: firm / 2, ...tagged(tag) });
   }
   if (out.length === before && tag !== undefined) out.push({ kind: 'empty', tag });
+}
+
+/** The name of the column to the left of its cell, on the common baseline or level with the box. */
+function drawLabel(
+  set: SetCell,
+  left: number,
+  y: number,
+  tier: SetTier,
+  tag: Tag | undefined,
+  out: PlacedItem[],
+): void {
+  const [label] = set.label;
+  if (label === undefined) return;
+  const base = set.lines.length > 0 ? tier.base : workRow / 2 + 3.5;
+  setLines(
+    [label],
+    { x: left - set.labelRoom, y: y + base - baseline(label.type), width: set.labelRoom - 4, tag },
+    out,
+  );
 }
 
 function drawTick(set: SetCell, left: number, y: number, tag: Tag | undefined, out: PlacedItem[]): void {

@@ -47,6 +47,8 @@ export interface TableModel {
   readonly uprights?: boolean;
   /** Read as a table or as a list of one item a row. */
   readonly reads: 'table' | 'list';
+  /** Columns from this one on begin the second tier where the paper is too narrow for one. */
+  readonly secondTier?: number;
   /** The first cell of a row heads it. */
   readonly rowHeads?: boolean;
 }

@@ -1,6 +1,6 @@
 // One row set into its tiers: lines of text for every cell, and the height that the row takes.
 import { breakLines } from '../lines.ts';
-import { leading, readRow, text as textType, tickBox, workRow, writeBox } from '../scale.ts';
+import { baseline, leading, least, readRow, text as textType, tickBox, workRow, writeBox } from '../scale.ts';
 import { heightOf, type Align, type SetLine } from '../set-line.ts';
 import { linesOf, type Setting } from '../setting.ts';
 import type { Tier } from './columns.ts';
@@ -14,10 +14,15 @@ export interface SetCell {
   readonly x: number;
   readonly width: number;
   readonly align: Align;
+  /** The name of the column, where no head says it, and the room it has. */
+  readonly label: readonly SetLine[];
+  readonly labelRoom: number;
 }
 export interface SetTier {
   readonly cells: readonly SetCell[];
   readonly height: number;
+  /** The common first baseline of its cells, below the top of the tier. */
+  readonly base: number;
 }
 
 /** White space above and below the text of a row. */
@@ -42,10 +47,15 @@ export function setRow(
         column: place.index,
         x: place.x,
         width: place.width,
-        align: table.columns[place.index]?.align ?? 'left',
+        align: place.label > 0 ? 'left' : (table.columns[place.index]?.align ?? 'left'),
+        label:
+          place.label > 0
+            ? linesOf(table.columns[place.index]?.head ?? '', least, place.label - 4, setting).slice(0, 1)
+            : [],
+        labelRoom: place.label,
       };
     });
-    return { cells, height: tierHeight(cells, table.work) };
+    return tierOf(cells, table.work);
   });
 }
 
@@ -55,18 +65,29 @@ function cellLines(measured: MeasuredCell, width: number, setting: Setting): rea
   );
 }
 
-/** Height of a tier: the tallest of its cells, never under the row height of its kind. */
-export function tierHeight(cells: readonly SetCell[], work: boolean): number {
-  const least = work ? workRow : readRow;
-  return cells.reduce((most, cell) => Math.max(most, cellHeight(cell, work)), least);
+/** A tier of cells: all first lines stand on one baseline; the tallest cell gives the height. */
+export function tierOf(cells: readonly SetCell[], work: boolean): SetTier {
+  const row = work || cells.some((cell) => cell.cell.box !== undefined) ? workRow : readRow;
+  const base = cells.reduce((most, cell) => Math.max(most, cellTop(cell, work, row) + firstBase(cell)), 0);
+  return { cells, base, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, work, base)), row) };
 }
 
-function cellHeight(set: SetCell, work: boolean): number {
+function firstBase(set: SetCell): number {
+  const first = set.lines[0] ?? set.label[0];
+  return first === undefined ? 0 : baseline(first.type);
+}
+
+/** Text that is lower than the row stands in its middle. */
+function cellTop(set: SetCell, work: boolean, row: number): number {
+  return Math.max(rowPadding(work), (row - heightOf(set.lines)) / 2);
+}
+
+function cellHeight(set: SetCell, work: boolean, base: number): number {
   const textHeight = heightOf(set.lines);
-  const plain = textHeight + 2 * rowPadding(work);
-  if (set.cell.box === 'tick' || set.cell.box === 'line') return Math.max(plain, workRow);
-  if (set.cell.box !== 'write') return plain;
-  return textHeight === 0 ? workRow : plain + writeBox.height;
+  const top = textHeight === 0 ? 0 : base - firstBase(set);
+  const plain = top + textHeight + rowPadding(work);
+  if (set.cell.box !== 'write' || textHeight === 0) return plain;
+  return plain + writeBox.height + 1;
 }
 
 /** Parts of a row too tall for a page: every part but the first says that it goes on. */
@@ -91,9 +112,10 @@ function splitTier(tier: SetTier, most: number, work: boolean, setting: Setting)
     const cells = rest.map((cell, index) => ({
       ...cell,
       cell: parts.length === 0 ? cell.cell : { parts: [] },
+      label: parts.length === 0 ? cell.label : [],
       lines: [...(parts.length === 0 ? [] : goesOn(cell, setting)), ...cell.lines.slice(0, taken[index])],
     }));
-    parts.push({ cells, height: tierHeight(cells, work) });
+    parts.push(tierOf(cells, work));
     rest = rest.map((cell, index) => ({ ...cell, lines: cell.lines.slice(taken[index]) }));
   }
   return parts;

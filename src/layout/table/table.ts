@@ -3,7 +3,7 @@ import { cautionSlab } from '../caution-line.ts';
 import type { Tag } from '../placed.ts';
 import { firm, half, heavy, least, text as textType, thin } from '../scale.ts';
 import { heightOf, setLines } from '../set-line.ts';
-import { linesOf, under, type Setting } from '../setting.ts';
+import { linesOf, under, widthOf, type Setting } from '../setting.ts';
 import type { Slab } from '../slab.ts';
 import { placeColumns, type Tier } from './columns.ts';
 import { drawRow } from './draw-row.ts';
@@ -14,7 +14,8 @@ import { setRow, splitRow } from './set-row.ts';
 /** Sets a table; a table without rows gives no slabs. */
 export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab> {
   const rows = measureRows(table, setting);
-  const tiers = placeColumns(table, columnNeeds(table, rows, setting), setting.width);
+  const labels = table.columns.map((column) => (column.head === '' ? 0 : widthOf(column.head, least, setting) + 5));
+  const tiers = placeColumns(table, columnNeeds(table, rows, setting), labels, setting.width);
   const whole = under(setting.section, table.reads === 'table' ? 'Table' : 'L');
   const head = table.head ? headSlab(table, tiers, setting, whole) : undefined;
   const again = table.head ? { again: headSlab(table, tiers, setting, undefined) } : {};
@@ -113,7 +114,7 @@ function* bandSlabs(row: Extract<MeasuredRow, { kind: 'band' }>['row'], around: 
 /** The head: names of the columns at the foot of their lines, a firm rule below. Without a tag it is a repeated one. */
 function headSlab(table: TableModel, tiers: readonly Tier[], setting: Setting, whole: Tag | undefined): Slab {
   const row = whole === undefined ? undefined : under(whole, 'TR');
-  const cells = tiers.map((tier) =>
+  const cells = tiers.slice(0, 1).map((tier) =>
     tier.map((place) => ({
       place,
       lines: linesOf(table.columns[place.index]?.head ?? '', least, place.width, setting),

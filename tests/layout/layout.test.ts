@@ -1,0 +1,309 @@
+// Sheets on paper: sizes that a hand and an eye need, margins, heads, what stays together and what may be parted.
+import { describe, expect, it } from 'vitest';
+import { layOut } from '../../src/layout/layout.ts';
+import type { PlacedItem, PlacedPage } from '../../src/layout/placed.ts';
+import { breakMark } from '../../src/layout/lines.ts';
+import { widthOf } from '../../src/pdf/faces.ts';
+import type { Block, Paper, Row, Sheet } from '../../src/sheet/sheet.ts';
+import { everyBlock, longHistory, sheetOf } from '../pdf/sample-sheets.ts';
+import { faults, inkOf, mm } from './lint-page.ts';
+
+const papers: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
+
+function pagesOf(sheet: Sheet): readonly PlacedPage[] {
+  return [...layOut(sheet, { width: widthOf })];
+}
+function itemsOf<K extends PlacedItem['kind']>(
+  pages: readonly PlacedPage[],
+  kind: K,
+): readonly Extract<PlacedItem, { kind: K }>[] {
+  const is = (item: PlacedItem): item is Extract<PlacedItem, { kind: K }> => item.kind === kind;
+  return pages.flatMap((page) => page.items.filter(is));
+}
+function textOf(page: PlacedPage): string {
+  return page.items.map((item) => (item.kind === 'text' && item.tag !== undefined ? item.text : '')).join('');
+}
+function steps(count: number, text = 'Remove the part'): Row[] {
+  return Array.from({ length: count }, (_, index) => ({
+    kind: 'cells' as const,
+    cells: [{ text: String(index + 1) }, { text: text + ' no. ' + String(index + 1) }, { box: 'tick' as const }],
+  }));
+}
+function workTable(rows: readonly Row[]): Block {
+  const columns = [
+    { head: 'step', width: 1 },
+    { head: 'remove', width: 5 },
+    { head: 'off', width: 1, align: 'centre' as const },
+  ];
+  return { type: 'table', use: 'work', empty: 'none', columns, rows };
+}
+
+describe('every block on every paper', () => {
+  for (const paper of papers) {
+    for (const binding of ['left', 'top'] as const) {
+      it('has no fault on ' + paper + ', bound ' + binding, () => {
+        const sheet = sheetOf(everyBlock, {
+          paper,
+          binding,
+          foot: 'sign off',
+          squareCode: 'pipit/SM',
+          leftOut: ['The ride of 2026-05-01 could not be read.'],
+          continues: 'AS-1',
+        });
+        const pages = pagesOf(sheet);
+        expect(pages.length).toBeGreaterThan(3);
+        expect(pages.flatMap(faults)).toEqual([]);
+      });
+    }
+  }
+});
+
+describe('sizes', () => {
+  const pages = pagesOf(sheetOf(everyBlock));
+  it('draws tick boxes of 5 to 6 mm', () => {
+    const boxes = itemsOf(pages, 'box').filter((box) => box.use === 'tick');
+    expect(boxes.length).toBeGreaterThan(15);
+    for (const box of boxes) {
+      expect(box.width / mm).toBeGreaterThanOrEqual(5);
+      expect(box.width / mm).toBeLessThanOrEqual(6);
+      expect(box.height).toBe(box.width);
+    }
+  });
+  it('draws boxes to write in of at least 25 by 9 mm with their unit after them', () => {
+    const boxes = itemsOf(pages, 'box').filter((box) => box.use === 'write');
+    expect(boxes.length).toBeGreaterThan(7);
+    for (const box of boxes) {
+      expect(box.width / mm).toBeGreaterThanOrEqual(25);
+      expect(box.height / mm).toBeGreaterThanOrEqual(9);
+    }
+    const first = boxes[0];
+    const page = pages.find((each) => each.items.some((item) => item === first));
+    const unit = page?.items.find(
+      (item) =>
+        item.kind === 'text' &&
+        first !== undefined &&
+        item.x > first.x + first.width &&
+        item.y > first.y &&
+        item.y < first.y + first.height,
+    );
+    expect(unit).toMatchObject({ text: 'mm ' });
+  });
+  it('sets values large and no text under 9 points', () => {
+    const values = itemsOf(pages, 'text').filter(
+      (item) => item.text.startsWith('50.00–50.02') || item.text.startsWith('21.6'),
+    );
+    expect(values.map((item) => item.size)).toEqual([14, 14, 14]);
+    expect(Math.min(...itemsOf(pages, 'text').map((item) => item.size))).toBeGreaterThanOrEqual(9);
+    expect(itemsOf(pages, 'text').find((item) => item.text.startsWith('Base gasket'))?.size).toBe(11);
+  });
+  it('gives rows to write in at least 9 mm', () => {
+    const ticks = itemsOf(pagesOf(sheetOf([workTable(steps(12))])), 'box');
+    const gaps = ticks.slice(1).map((box, index) => box.y - (ticks[index]?.y ?? 0));
+    expect(gaps).toHaveLength(11);
+    for (const gap of gaps) expect(gap / mm).toBeGreaterThanOrEqual(9);
+  });
+  it('stands all first lines of a row on one baseline', () => {
+    const row = itemsOf(pages, 'text').filter(
+      (item) =>
+        ['Cylinder head nuts ', 'M8\u00a0×\u00a01.25 ', '21.6 ', '2.2 ', '15.9 '].includes(item.text) &&
+        item.size >= 11,
+    );
+    const last = row.slice(-5);
+    expect(last).toHaveLength(5);
+    expect(new Set(last.map((item) => Math.round(item.y * 100))).size).toBe(1);
+  });
+});
+
+describe('margins', () => {
+  it('leaves 20 to 25 mm at the bound side', () => {
+    for (const paper of papers) {
+      for (const page of pagesOf(sheetOf(longHistory(2), { paper }))) {
+        const left = Math.min(...page.items.flatMap((item) => (item.kind === 'text' ? [item.x] : [])));
+        expect(left / mm).toBeGreaterThanOrEqual(19.99);
+        expect(left / mm).toBeLessThanOrEqual(25);
+      }
+      const [top] = pagesOf(sheetOf(longHistory(1), { paper, binding: 'top' }));
+      const highest = Math.min(
+        ...(top?.items.flatMap((item) => (item.kind === 'text' ? [inkOf(item).top] : [])) ?? []),
+      );
+      expect(highest / mm).toBeGreaterThanOrEqual(20);
+    }
+  });
+  it('puts the wide margin at the right on the back of a leaf', () => {
+    const pages = pagesOf(
+      sheetOf([
+        { type: 'break', to: 'back' },
+        { type: 'heading', level: 2, id: 'back', text: 'No start' },
+      ]),
+    );
+    expect(pages).toHaveLength(2);
+    const back = pages[1];
+    expect(((back?.width ?? 0) - (back?.frame.x ?? 0) - (back?.frame.width ?? 0)) / mm).toBeCloseTo(22, 1);
+  });
+  it('begins a back on an even page, and says of a page that it is left blank', () => {
+    const blocks: Block[] = [
+      { type: 'heading', level: 2, id: 'a', text: 'A' },
+      { type: 'break', to: 'page' },
+      { type: 'heading', level: 2, id: 'b', text: 'B' },
+      { type: 'break', to: 'back' },
+      { type: 'heading', level: 2, id: 'c', text: 'C' },
+    ];
+    const pages = pagesOf(sheetOf(blocks));
+    expect(pages.map((page) => page.number)).toEqual([1, 2, 3, 4]);
+    expect(
+      pages[2]?.items.some((item) => item.kind === 'text' && item.text.startsWith('This page is left blank')),
+    ).toBe(true);
+    expect(
+      textOf(pages[3] ?? { number: 0, width: 0, height: 0, frame: { x: 0, y: 0, width: 0, height: 0 }, items: [] }),
+    ).toContain('C');
+  });
+});
+
+describe('pages', () => {
+  it('has the head on every page: sheet, machine, frame, records, page, where it goes on', () => {
+    const pages = pagesOf(sheetOf(longHistory(4), { continues: 'HI-2' }));
+    expect(pages.length).toBeGreaterThan(3);
+    for (const page of pages) {
+      const head = page.items
+        .flatMap((item) =>
+          item.kind === 'text' && item.tag === undefined ? [item.text] : item.kind === 'total' ? [item.before] : [],
+        )
+        .join('')
+        .replaceAll('\u00a0', ' ');
+      for (const part of [
+        'SM',
+        'Strip the top end',
+        'Larkmoor Pipit 175',
+        '04417',
+        '2026-11-20',
+        '3f9a1c',
+        'page ' + String(page.number) + ' of',
+        'continues at HI-2',
+      ])
+        expect(head).toContain(part);
+    }
+  });
+  it('repeats the head of a table, keeps rows whole, loses none of 400', () => {
+    const pages = pagesOf(sheetOf([workTable(steps(400))]));
+    expect(pages.flatMap(faults)).toEqual([]);
+    for (const page of pages)
+      expect(page.items.some((item) => item.kind === 'text' && item.text === 'remove ')).toBe(true);
+    const text = pages.map(textOf).join('');
+    for (const index of [1, 17, 399, 400]) expect(text).toContain('Remove the part no. ' + String(index) + ' ');
+    expect(itemsOf(pages, 'box')).toHaveLength(400);
+  });
+  it('splits only a row taller than a page, and says that it goes on', () => {
+    const long = Array.from({ length: 900 }, (_, index) => 'word' + String(index)).join(' ');
+    const pages = pagesOf(sheetOf([workTable([...steps(2), ...steps(1, long), ...steps(1)])], { paper: 'a5' }));
+    expect(pages.flatMap(faults)).toEqual([]);
+    const text = pages.map(textOf).join(' ');
+    expect(text).toContain('continued');
+    for (const index of [0, 450, 899]) expect(text).toMatch(new RegExp('word' + String(index) + '\\b'));
+  });
+  it('never leaves a heading alone at the foot of a page', () => {
+    const blocks = Array.from({ length: 60 }, (_, index): readonly Block[] => [
+      { type: 'heading', level: index % 3 === 0 ? 1 : 2, id: 'h' + String(index), text: 'Heading ' + String(index) },
+      index % 4 === 0
+        ? workTable(steps(1 + (index % 5)))
+        : { type: 'prose', paragraphs: [{ kind: 'paragraph', text: 'Some words. '.repeat(1 + index * 2) }] },
+    ]).flat();
+    const pages = pagesOf(sheetOf(blocks));
+    expect(pages.length).toBeGreaterThan(5);
+    for (const page of pages) {
+      const last = page.items
+        .flatMap((item) => (item.kind === 'text' && item.tag !== undefined ? [item.tag.role] : []))
+        .at(-1);
+      expect(['H1', 'H2', 'H3', 'TH']).not.toContain(last);
+    }
+  });
+  it('puts the sign-off at the foot of the last page', () => {
+    const pages = pagesOf(sheetOf([workTable(steps(3))], { foot: 'sign off' }));
+    const last = pages.at(-1);
+    const label = last?.items.find((item) => item.kind === 'text' && item.text === 'hand ');
+    expect(label?.kind === 'text' ? label.y : 0).toBeGreaterThan((last?.height ?? 0) * 0.85);
+  });
+  it('makes pages one by one', () => {
+    const pages = layOut(sheetOf(longHistory(500)), { width: widthOf });
+    expect(pages.next().value).toMatchObject({ number: 1 });
+    expect(pages.next().value).toMatchObject({ number: 2 });
+  });
+});
+
+describe('words', () => {
+  it('breaks a part number of 200 characters with a visible mark and loses nothing', () => {
+    const part = 'XQ7-'.repeat(50);
+    const pages = pagesOf(
+      sheetOf([workTable(steps(1, part)), { type: 'prose', paragraphs: [{ kind: 'paragraph', text: part }] }], {
+        title: 'T',
+        machine: part,
+      }),
+    );
+    expect(pages.flatMap(faults)).toEqual([]);
+    const marks = itemsOf(pages, 'text').filter((item) => item.text === breakMark);
+    expect(marks.length).toBeGreaterThan(2);
+    const inProse = pages.map(textOf).join('').replaceAll(' ', '');
+    expect(inProse.split(part).length).toBeGreaterThanOrEqual(3);
+  });
+  it('never parts a value from its unit', () => {
+    for (let pad = 1; pad < 60; pad += 1) {
+      const text = 'x'.repeat(pad) + ' compression was 11.2 bar cold and 6 lbf·ft on M8 × 1.25 then';
+      const pages = pagesOf(
+        sheetOf(
+          [
+            {
+              type: 'prose',
+              paragraphs: [{ kind: 'paragraph', text: [text, ' ', { kind: 'figure', text: '24.5 N·m', mark: 'M' }] }],
+            },
+          ],
+          { paper: 'a5' },
+        ),
+      );
+      const lines = itemsOf(pages, 'text').map((item) => item.text.trimEnd());
+      for (const line of lines) expect(line).not.toMatch(/(11\.2|[ \u00a0]6|24\.5|M8|×)$/);
+    }
+  });
+  it('strikes a corrected row through with one line a text', () => {
+    const rows: Row[] = [{ kind: 'cells', struck: true, cells: [{ text: 'was' }, { text: '5 kgf·m' }, {}] }];
+    const pages = pagesOf(sheetOf([workTable(rows)]));
+    const text = itemsOf(pages, 'text').find((item) => item.text.startsWith('5'));
+    const through = itemsOf(pages, 'line').filter(
+      (line) =>
+        text !== undefined &&
+        line.y1 < text.y &&
+        line.y1 > text.y - text.size * 0.7 &&
+        line.x1 < text.x &&
+        line.x2 > text.x + text.width,
+    );
+    expect(through).toHaveLength(1);
+  });
+  it('tells cautions apart by word and shape', () => {
+    const grades = ['WARNING', 'CAUTION', 'NOTE'] as const;
+    const shapes = grades.map((grade) => {
+      const pages = pagesOf(sheetOf([{ type: 'caution', grade, text: 'Hot.' }]));
+      expect(pages.map(textOf).join('')).toContain(grade);
+      const frame = itemsOf(pages, 'box').length;
+      return (
+        frame +
+        ':' +
+        itemsOf(pages, 'fill')
+          .map((fill) => fill.width)
+          .join()
+      );
+    });
+    expect(new Set(shapes).size).toBe(3);
+  });
+  it('prints the sentence for an empty table, and no head', () => {
+    const text = pagesOf(
+      sheetOf([
+        { type: 'table', use: 'read', empty: 'Nothing is off.', columns: [{ head: 'part', width: 1 }], rows: [] },
+      ]),
+    )
+      .map(textOf)
+      .join('');
+    expect(text).toContain('Nothing is off.');
+    expect(text).not.toContain('part');
+  });
+  it('gives the same pages twice', () => {
+    expect(pagesOf(sheetOf(everyBlock))).toEqual(pagesOf(sheetOf(everyBlock)));
+  });
+});

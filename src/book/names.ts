@@ -64,3 +64,15 @@ export function makeNamer(maker: MakerData): Namer {
 export function hasWords(text: string, words: string): boolean {
   return ` ${plainName(text).replaceAll(/[^\p{L}\p{N} ]+/gu, ' ')} `.includes(` ${plainName(words)} `);
 }
+
+/** The same answer for the same text, worked out once: for looks that ask the same few names of thousands of records. */
+export function remembered<T>(answer: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const fresh = answer(text);
+    known.set(text, fresh);
+    return fresh;
+  };
+}

@@ -216,14 +216,12 @@ export function setting(id: string, text: string, more: Partial<Setting> & { ran
 
 export function interval(text: string): Interval {
   const parts = text.split(' or ').map((one) => one.trim());
-  const made: { distance?: Interval['distance']; months?: number; running?: Interval['running']; text: string } = {
-    text,
-  };
+  let made: Interval = { text };
   for (const one of parts) {
     const months = /^(\d+) months?$/.exec(one);
-    if (months !== null) made.months = Number(months[1]);
-    else if (one.endsWith(' h')) made.running = quantity(one, 'running time');
-    else made.distance = ridden(one);
+    if (months !== null) made = { ...made, months: Number(months[1]) };
+    else if (one.endsWith(' h')) made = { ...made, running: quantity(one, 'running time') };
+    else made = { ...made, distance: ridden(one) };
   }
   return made;
 }

@@ -1,0 +1,192 @@
+// The bench: things that were never put back on paper, and things put back that were never off.
+import type { Job } from '../../records/model.ts';
+import type { OpenLine } from '../book.ts';
+import { hasWords, remembered } from '../names.ts';
+import { stateInWords } from '../off-states.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** Kinds of work that are done with things still off. */
+const leavesOff: ReadonlySet<string> = new Set([
+  'strip',
+  'measuring',
+  'machining',
+  'intake',
+  'buying',
+  'lay-up',
+  'cleaning',
+  'waking',
+  'handover',
+]);
+
+/** A closed record with open lines. */
+export const doneWithThingsOpen: Look = ({ offWork }) => {
+  const lines = offWork.off.open.filter(
+    (line) => line.job.state === 'done' && !leavesOff.has(line.job.kind) && line.state !== 'sent out',
+  );
+  const byJob = groupLines(lines);
+  return [...byJob].map(([job, open]) => {
+    const things = open.map((line) => `${line.entry.thing} ${stateInWords(line.state)}`).join('; ');
+    return query(
+      'done-with-things-open',
+      { file: job.file, path: ['state'] },
+      `${job.title} is done, and on the records still: ${things}`,
+      'write the entry that put it back',
+    );
+  });
+};
+
+function groupLines(lines: readonly OpenLine[]): ReadonlyMap<Job, readonly OpenLine[]> {
+  const found = new Map<Job, OpenLine[]>();
+  for (const line of lines) {
+    const list = found.get(line.job) ?? [];
+    list.push(line);
+    found.set(line.job, list);
+  }
+  return found;
+}
+
+/** Put back what was never off. */
+export const putBackNeverOff: Look = ({ offWork }) =>
+  offWork.putBackNeverOff.map(({ entry }) =>
+    query(
+      'put-back-never-off',
+      entry.at,
+      `${entry.thing} ${entry.verb}, and no record says that it was off before`,
+      'write when it came off, or look at its name',
+    ),
+  );
+
+/** Tightened, and neither it nor its part was ever touched before; services and running-in tighten for its own sake. */
+export const tightenedNeverLoose: Look = ({ ground }) => {
+  const touched = new Set<string>();
+  return ground.jobs.flatMap((job) =>
+    job.work.flatMap((entry) => {
+      const key = ground.key(entry.thing);
+      const holds = ground.fasteners.get(key)?.of;
+      const known = touched.has(key) || (holds !== undefined && touched.has(ground.key(holds)));
+      touched.add(key);
+      for (const one of entry.fasteners) touched.add(ground.key(one.id));
+      if (
+        entry.verb !== 'tightened' ||
+        known ||
+        job.kind === 'service' ||
+        job.kind === 'running-in' ||
+        job.heatCycles > 0
+      )
+        return [];
+      return [
+        query(
+          'tightened-never-loose',
+          entry.at,
+          `${entry.thing} tightened, and no record says that it was loose`,
+          'write when it was loosened, or look at its name',
+        ),
+      ];
+    }),
+  );
+};
+
+/** Off twice without going back between. */
+export const takenTwice: Look = ({ offWork }) =>
+  offWork.takenTwice.map(({ entry, first }) =>
+    query(
+      'taken-off-twice',
+      entry.at,
+      `${entry.thing} ${entry.verb} again; it is ${stateInWords(first.state)} since ${first.since}`,
+      'write when it went back between',
+    ),
+  );
+
+/** Fewer fasteners went back than came off. */
+export const fastenersLeftOver: Look = ({ ground, offWork }) =>
+  offWork.off.closed.flatMap((line) => {
+    if (line.by.fasteners.length === 0) return [];
+    const back = new Map(line.by.fasteners.map((one) => [ground.key(one.id), one.count]));
+    const short = line.entry.fasteners.filter((one) => (back.get(ground.key(one.id)) ?? 0) < one.count);
+    return short.map((one) =>
+      query(
+        'fasteners-left-over',
+        line.by.at,
+        `${line.entry.thing}: ${String(one.count)} of ${one.id} came off and ${String(back.get(ground.key(one.id)) ?? 0)} went back`,
+        'find the place of the rest before it runs',
+      ),
+    );
+  });
+
+/** A bag from which something was fitted while the rest stayed in it. */
+export const bagHalfEmptied: Look = ({ offWork }) => {
+  const used = new Map(
+    offWork.off.closed
+      .filter((line) => line.entry.bag !== undefined && line.by.verb !== 'lost')
+      .map((line) => [line.entry.bag, line]),
+  );
+  return offWork.off.bags.flatMap((bag) => {
+    const line = used.get(bag.bag);
+    if (bag.emptied || line === undefined) return [];
+    const rest = bag.contents.map((one) => one.entry.thing).join(', ');
+    return [
+      query(
+        'bag-half-emptied',
+        line.by.at,
+        `bag ${bag.bag} was opened for ${line.entry.thing}, and still holds ${rest}`,
+        'look in the bag',
+      ),
+    ];
+  });
+};
+
+/** Refitted while it was still away. */
+export const backBeforeItCame: Look = ({ ground, offWork }) => {
+  const away = new Map(
+    offWork.off.open.filter((line) => line.state === 'sent out').map((line) => [ground.key(line.entry.thing), line]),
+  );
+  const refitted = offWork.off.closed.filter((line) => line.by.verb === 'refitted');
+  const odd = refitted.flatMap((line) => {
+    const out = away.get(ground.key(line.entry.thing));
+    if (out === undefined || (ground.order.get(out.job) ?? 0) > (ground.order.get(line.byJob) ?? 0)) return [];
+    return [
+      query(
+        'refitted-while-sent-out',
+        line.by.at,
+        `${line.by.thing} refitted, and it is still away at ${out.entry.to ?? 'a firm'} since ${out.since}`,
+        'write when it came back',
+      ),
+    ];
+  });
+  const late = offWork.off.open.filter(
+    (line) => line.state === 'sent out' && line.entry.promised !== undefined && line.entry.promised < ground.today,
+  );
+  return [
+    ...odd,
+    ...late.map((line) =>
+      query(
+        'promised-day-passed',
+        line.entry.at,
+        `${line.entry.thing} was promised for ${line.entry.promised ?? ''}`,
+        'ask, and write the new day',
+      ),
+    ),
+  ];
+};
+
+/** Oil without its quantity or grade. */
+export const oilWithoutQuantity: Look = ({ ground }) => {
+  const isOil = remembered((thing) => hasWords(thing, 'oil'));
+  return ground.jobs.flatMap((job) =>
+    job.work
+      .filter(
+        (entry) =>
+          entry.verb === 'filled' && (entry.quantity === undefined || entry.grade === undefined) && isOil(entry.thing),
+      )
+      .map((entry) => {
+        const missing = entry.quantity === undefined ? 'how much' : 'which grade';
+        return query(
+          'oil-without-quantity-or-grade',
+          entry.at,
+          `${entry.thing} filled, and ${missing} is not written`,
+          'write `quantity:` and `grade:`',
+        );
+      }),
+  );
+};

@@ -1,0 +1,95 @@
+// Rides and starts that the records speak against.
+import type { Place } from '../../problem/problem.ts';
+import type { Ground } from '../ground.ts';
+import { hasWords, remembered } from '../names.ts';
+import { stateInWords } from '../off-states.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** Ridden or started while its hold point was held: the first time per point, with how often after it. */
+export const riddenWhileHeld: Look = ({ holds }) => {
+  const first = new Map<string, { readonly one: (typeof holds.ridden)[number]; again: number }>();
+  for (const one of holds.ridden) {
+    const known = first.get(one.point.id);
+    if (known === undefined) first.set(one.point.id, { one, again: 0 });
+    else known.again += 1;
+  }
+  return [...first.values()].map(({ one, again }) => {
+    const more = again === 0 ? '' : `, and ${String(again)} more after it`;
+    const message = `${one.job.title}: done while “${one.point.title}” was held (${one.check} was open)${more}`;
+    return query(
+      'ridden-while-held',
+      { file: one.job.file, path: [] },
+      message,
+      'tick the check in the record that proved it, or prove it now',
+    );
+  });
+};
+
+/** Ridden with something still off, loose, empty or open. */
+export const riddenWithThingsOpen: Look = ({ ground, offWork }) => {
+  const ride = ground.jobs.findLast((job) => job.ride !== undefined || job.kind === 'ride');
+  if (ride === undefined) return [];
+  const order = ground.order.get(ride) ?? 0;
+  const open = offWork.off.open.filter(
+    (line) => line.state !== 'sent out' && (ground.order.get(line.job) ?? 0) < order,
+  );
+  return open.map((line) => {
+    const message = `${line.entry.thing} is ${stateInWords(line.state)} since ${line.since}, and the machine was ridden on ${ride.date.from}`;
+    return query('ridden-with-thing-open', line.entry.at, message, 'write the entry that put it back, or put it back');
+  });
+};
+
+const fuel: ReadonlySet<string> = new Set(['fuel', 'petrol', 'fuel tank', 'tank', 'gasoline', 'gas']);
+
+/** Petrol without oil into an engine that is oiled by its fuel. */
+export const plainPetrolInPremix: Look = ({ ground }) => {
+  if (ground.records.machine.features.lubrication !== 'premix') return [];
+  return ground.jobs.flatMap((job) =>
+    job.work
+      .filter((entry) => entry.verb === 'filled' && fuel.has(ground.key(entry.thing)) && entry.ratio === undefined)
+      .map((entry) =>
+        query(
+          'petrol-without-oil',
+          entry.at,
+          `${entry.thing} filled with no oil written, and this engine is oiled by its fuel`,
+          'write `ratio:`, for example 25:1',
+        ),
+      ),
+  );
+};
+
+/** What the records say of the mixture, with the places. */
+function mixtureWords(ground: Ground): readonly { readonly at: Place; readonly text: string }[] {
+  const isMixture = remembered((item) => hasWords(item, 'premix') || hasWords(item, 'mixture'));
+  const entries = ground.jobs.flatMap((job) => job.work.filter((entry) => entry.verb === 'filled'));
+  const read = ground.jobs.flatMap((job) =>
+    job.readings.filter((one) => isMixture(one.item)).flatMap((one) => [...one.found, ...one.left]),
+  );
+  return [
+    ...entries.map((entry) => ({
+      at: entry.at,
+      text: [entry.ratio?.text, entry.grade, entry.note].filter((one) => one !== undefined).join(' '),
+    })),
+    ...read.map(({ at, value }) => ({
+      at,
+      text: value.kind === 'read' ? value.written.text : value.kind === 'words' ? value.text : '',
+    })),
+  ];
+}
+
+/** One machine, two ways of writing its mixture: 25:1 is 4 % of the petrol and 3.85 % of the mixture. */
+export const mixtureWrittenTwoWays: Look = ({ ground }) => {
+  const words = mixtureWords(ground);
+  const asRatio = words.find((one) => /\b\d{2}\s*:\s*1\b/u.test(one.text));
+  const asShare = words.find((one) => /\b\d(?:[.,]\d+)?\s*(?:%|per cent)/iu.test(one.text));
+  if (asRatio === undefined || asShare === undefined) return [];
+  return [
+    query(
+      'mixture-written-two-ways',
+      asShare.at,
+      'the mixture is written as a ratio in one place and in per cent in another',
+      'write it as a ratio everywhere; per cent of what is not said',
+    ),
+  ];
+};

@@ -8,7 +8,7 @@ const unequal = /^(.+?)\s*\+\s*([\d.,]+)\s*[/,; ]\s*[-−]\s*([\d.,]+)\s*(.*)$/;
 const most =
   /^(?:(?:max(?:imum)?\.?|at most|up to|not (?:over|above)|under|less than|below|[≤<])\s*(.+)|(.+?)\s*(?:max(?:imum)?\.?|or less|at most))$/i;
 const least =
-  /^(?:(?:min(?:imum)?\.?|at least|not (?:under|below)|over|more than|above|from|[≥>])\s*(.+)|(.+?)\s*(?:min(?:imum)\.?|min\.|\bmin|or more|at least))$/i;
+  /^(?:(?:min(?:imum)?\.?|at least|not (?:under|below)|over|more than|above|from|[≥>])\s*(.+)|(.+?)\s*(?:\smin(?:imum)?\.?|\sor more|\sat least))$/i;
 const between = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞"′″%°\p{L}²³)])\s*(?:\bto\b|…|\.{2,3}|\s[-–—]\s|[–—]|-)\s*([+−-]?[\d.½¼¾⅛⅜⅝⅞].*)$/u;
 const oneMixed = /^[+−-]?\d+-\d+[/\u2044]\d+(?![\d/])\s*[^\d]*$/;
 
@@ -86,6 +86,18 @@ function readAround<D extends Dimension>(
   return range({ low: low as Quantity<D>, high: high as Quantity<D> }, centre.value, decimals, text);
 }
 
+/** `50.10 mm max`, `at least 2.0 mm`; undefined when no word of a bound stands there. */
+function readBound<D extends Dimension>(text: string, dimension: D): Read<WrittenRange<D>> | undefined {
+  const upper = most.exec(text);
+  const lower = upper === null ? least.exec(text) : null;
+  const found = upper ?? lower;
+  if (found === null) return undefined;
+  const bound = readQuantity(found[1] ?? found[2] ?? '', dimension);
+  if (!bound.ok) return bound;
+  const side = upper === null ? { low: bound.value.quantity } : { high: bound.value.quantity };
+  return range(side, bound.value, bound.value.decimals, text);
+}
+
 /**
  * Reads a bound, two bounds, a nominal with plus/minus, or one value (then both bounds are it). In a range the unit may
  * stand once. A range that runs backwards is refused.
@@ -103,17 +115,8 @@ export function readRange<D extends Dimension>(text: string, dimension: D): Read
   const whole = readQuantity(trimmed, dimension);
   if (whole.ok)
     return range({ low: whole.value.quantity, high: whole.value.quantity }, whole.value, whole.value.decimals, trimmed);
-  const upper = most.exec(trimmed);
-  if (upper !== null) {
-    const bound = readQuantity(upper[1] ?? upper[2] ?? '', dimension);
-    return bound.ok ? range({ high: bound.value.quantity }, bound.value, bound.value.decimals, trimmed) : bound;
-  }
-  const lower = least.exec(trimmed);
-  if (lower !== null) {
-    const bound = readQuantity(lower[1] ?? lower[2] ?? '', dimension);
-    return bound.ok ? range({ low: bound.value.quantity }, bound.value, bound.value.decimals, trimmed) : bound;
-  }
   const two = oneMixed.test(trimmed) ? null : between.exec(trimmed);
-  if (two !== null) return readBetween(two[1] ?? '', two[2] ?? '', dimension, trimmed);
-  return whole;
+  const both = two === null ? undefined : readBetween(two[1] ?? '', two[2] ?? '', dimension, trimmed);
+  if (both?.ok === true) return both;
+  return readBound(trimmed, dimension) ?? both ?? whole;
 }

@@ -1,11 +1,12 @@
 // A file as data and body: Markdown with front matter, or YAML from top to bottom.
 import type { Outcome, Problem } from '../problem/problem.ts';
+import { markUnknown } from './bare-unknown.ts';
 import { cleanText, unreadableText } from './clean-text.ts';
 import type { SourceFile } from './files.ts';
 import { splitFrontMatter, type Split } from './front-matter.ts';
 import { isBranch, type Branch } from './tree.ts';
-import { anchorProblems, yamlProblems } from './yaml-problems.ts';
-import { mayHaveAnchors, yamlTree } from './yaml-tree.ts';
+import { oddProblems, yamlProblems } from './yaml-problems.ts';
+import { mayBeAnchor, mayBeOdd, yamlTree } from './yaml-tree.ts';
 
 export type { Branch, Tree } from './tree.ts';
 
@@ -27,8 +28,8 @@ export function readDocument(source: SourceFile): Outcome<Document | undefined> 
   const reading = yamlTree(split.yaml);
   if (!reading.ok)
     return { value: undefined, problems: yamlProblems(split.yaml, source.file, split.yamlLine, reading) };
-  if (mayHaveAnchors(split.yaml)) {
-    const problems = anchorProblems(split.yaml, source.file, split.yamlLine);
+  if (mayBeAnchor.test(split.yaml) || mayBeOdd.test(markUnknown(split.yaml))) {
+    const problems = oddProblems(split.yaml, source.file, split.yamlLine, reading.tree);
     if (problems.length > 0) return { value: undefined, problems };
   }
   const data = reading.tree ?? {};

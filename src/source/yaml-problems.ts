@@ -1,8 +1,11 @@
 // What is wrong with YAML, in the owner's words and with its place: broken text, and what records may not use.
+import type { Document, LineCounter } from 'yaml';
 import type { ProblemCode } from '../problem/codes.ts';
 import type { Problem } from '../problem/problem.ts';
+import { markUnknown, unmarkUnknown } from './bare-unknown.ts';
 import { parseWithPlaces, yamlPackage } from './slow-parser.ts';
-import { yamlTree, type YamlReading } from './yaml-tree.ts';
+import { isTree, type Tree } from './tree.ts';
+import { mayBeOdd, type YamlReading } from './yaml-tree.ts';
 
 interface Fault {
   readonly code: ProblemCode;
@@ -61,11 +64,13 @@ export function yamlProblems(text: string, file: string, firstLine: number, firs
     const at = { file, path: [], line: first.line + firstLine - 1, column: first.column };
     return [{ code: 'yaml-broken', severity: 'problem', at, message: otherwise[0], hint: otherwise[1] }];
   }
-  return faults.map((fault) => {
-    const { line, col } = lines.linePos(fault.offset);
-    const at = { file, path: [], line: line + firstLine - 1, column: Math.max(col, 1) };
-    return { code: fault.code, severity: 'problem' as const, at, message: fault.message, hint: fault.hint };
-  });
+  return faults.map((fault) => placed(fault, lines, file, firstLine));
+}
+
+function placed({ code, offset, message, hint }: Fault, lines: LineCounter, file: string, firstLine: number): Problem {
+  const { line, col } = lines.linePos(offset);
+  const at = { file, path: [], line: line + firstLine - 1, column: Math.max(col, 1) };
+  return { code, severity: 'problem', at, message, hint };
 }
 
 /** One broken place makes a parser stumble on, so only the first of these is told; tabs and double keys are all told. */
@@ -98,7 +103,7 @@ function brokenText(
 }
 
 /** Anchors, aliases and tags: YAML allows them, a record has no use for them, and they hide what a value is. */
-function forbidden(text: string, document: ReturnType<typeof parseWithPlaces>['document']): readonly Fault[] {
+function forbidden(text: string, document: Document): readonly Fault[] {
   const faults: Fault[] = [];
   const add = (code: ProblemCode, mark: string, end: number, what: string): void => {
     const offset = Math.max(text.lastIndexOf(mark, end), 0);
@@ -123,7 +128,29 @@ function forbidden(text: string, document: ReturnType<typeof parseWithPlaces>['d
   return faults;
 }
 
-/** For texts that look as if they had anchors: the problems, if they do. */
-export function anchorProblems(text: string, file: string, firstLine: number): readonly Problem[] {
-  return yamlProblems(text, file, firstLine, yamlTree(text)).filter((p) => p.code !== 'yaml-broken');
+/** For text that the fast reader took, but that may hold what records do not use: the problems, if it does. */
+export function oddProblems(text: string, file: string, firstLine: number, tree: Tree): readonly Problem[] {
+  const { document, lines } = parseWithPlaces(text);
+  const faults = forbidden(text, document);
+  if (faults.length > 0) return faults.map((fault) => placed(fault, lines, file, firstLine));
+  if (document.errors.length === 0 && sameTree(tree, seen(document))) return [];
+  const offset = mayBeOdd.exec(markUnknown(text))?.index ?? 0;
+  const hint = 'Put a question mark, a colon or a hyphen that belongs to a text in quotes.';
+  const message = 'What stands here can be read in two ways.';
+  return [placed({ code: 'yaml-broken', offset, message, hint }, lines, file, firstLine)];
+}
+
+function seen(document: Document): Tree {
+  const tree: unknown = document.toJS({ maxAliasCount: 0 }) ?? null;
+  return isTree(tree) ? unmarkUnknown(tree) : null;
+}
+
+/** An empty value is `null` to one parser and an empty text to the other. */
+function sameTree(a: Tree, b: Tree): boolean {
+  if (a === null || b === null || typeof a === 'string' || typeof b === 'string') return (a ?? '') === (b ?? '');
+  const [mine, theirs] = [Object.entries(a), new Map(Object.entries(b))];
+  return (
+    mine.length === theirs.size &&
+    mine.every(([key, value]) => theirs.has(key) && sameTree(value, theirs.get(key) ?? null))
+  );
 }

@@ -28,10 +28,10 @@ export function yamlTree(text: string): YamlReading {
   throw new Error('the YAML reader gave something that is not text, list or map');
 }
 
-/** Characters that may begin an anchor, an alias or a tag where a value begins; whether they do, the slow parser says. */
-export function mayHaveAnchors(text: string): boolean {
-  return /(?:^|[\s,[{:?-])[&*!]\S/u.test(text);
-}
+/** Anchors, aliases and tags begin so; whether they are any, the slow parser says. */
+export const mayBeAnchor = /(?:^|[\s,[{:?-])[&*!]\S/u;
+/** An empty key, a key that begins with a question mark, a list begun inside a list on one line: parsers do not read these alike. */
+export const mayBeOdd = /(?:^|[\n,[{-])[ \t]*(?:\?(?=\s|$)|:(?=\s|$))|-[ \t]+-(?=\s|$)/u;
 
 function tooDeep(text: string): { line: number; column: number } | undefined {
   let depth = 0;

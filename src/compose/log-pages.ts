@@ -19,6 +19,8 @@ interface Part {
   readonly jobs: readonly Job[];
 }
 
+type Beside = Pick<Part, 'file' | 'title'>;
+
 /** Pages of the log; the first is `log.html`. */
 export function logPages(context: ViewContext): readonly PageSpec[] {
   const { book, say } = context;
@@ -71,7 +73,7 @@ function yearParts({ say }: ViewContext, jobs: readonly Job[]): readonly Part[] 
 }
 
 /** The newer page is before, the older after, as the records stand. */
-function beside(parts: readonly Part[], index: number): { previous?: Part; next?: Part } {
+function beside(parts: readonly Part[], index: number): { readonly previous?: Beside; readonly next?: Beside } {
   const previous = parts[index - 1];
   const next = parts[index + 1];
   return {
@@ -80,6 +82,6 @@ function beside(parts: readonly Part[], index: number): { previous?: Part; next?
   };
 }
 
-function nameOf({ file, title }: Part): Part {
-  return { file, title, jobs: [] };
+function nameOf({ file, title }: Part): Beside {
+  return { file, title };
 }

@@ -18,7 +18,7 @@ const front: readonly Plain[] = [
   { file: 'index.html', title: 'The machine', views: ['standing', 'machine-head'], sheet: 'machine-card' },
   { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
   { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
-  { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'] },
+  { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table'], sheet: 'torque-table' },
   { file: 'service.html', title: 'Service', views: ['service-due'], sheet: 'service-due' },
 ];

@@ -7,6 +7,7 @@ import type { Fact } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText, looseDateText, withDates } from './wording/day.ts';
 import { writtenText } from './wording/value.ts';
+import { machineFigures } from './wording/machine-figures.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -95,6 +96,7 @@ function geometry(book: Book, say: (words: string) => string): readonly Fact[] {
     bore === undefined || stroke === undefined ? undefined : `${writtenText(bore)} × ${writtenText(stroke)}`;
   return [
     ...fact(say('Bore and stroke'), square),
+    ...machineFigures(book).flatMap(({ id, name, figure }) => fact(say(name), [inlineFigure(figure, id)])),
     ...fact(say('Front tyre'), frontTyre),
     ...fact(say('Rear tyre'), rearTyre),
     ...fact(say('Chain pitch'), chainPitch === undefined ? undefined : writtenText(chainPitch)),

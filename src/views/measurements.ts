@@ -18,6 +18,7 @@ export const measurements = defineView({
   purpose: 'Every series of readings: its table, its corrections, and a plot with the limit.',
   needs: 'machine',
   options: [],
+  long: { page: 'measurements.html', title: 'Measurements' },
   blocks: (context) => {
     const { book, say } = context;
     if (book.series.length === 0) return [lines([say('No reading is recorded.')])];

@@ -31,7 +31,9 @@ function where({ book }: ViewContext, problem: Problem): Text {
   const id = /^jobs\/(.+)\.md$/.exec(problem.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   const file: Text = job === undefined ? problem.at.file : [jobTitle(job)];
-  return joined([file, [{ kind: 'link', text: problem.code, to: `page:problems-manual.html#${problem.code}` }]], ', ');
+  const explained = (book.content.pages.get('problems')?.body ?? '').includes(`\n## ${problem.code}\n`);
+  const to = `page:problems-manual.html#${problem.code}`;
+  return joined([file, explained ? [{ kind: 'link', text: problem.code, to }] : problem.code], ', ');
 }
 
 function unread({ book, say }: ViewContext): ReturnType<typeof stack> {

@@ -1,5 +1,5 @@
 // Workings: every worked-out figure with its formula, what went in and where that came from, source and remarks.
-import { calculations } from '../calc/list.ts';
+import { calculationById } from '../calc/list.ts';
 import type { Figure, Working } from '../figure/figure.ts';
 import type { Block, Text } from '../sheet/sheet.ts';
 import { column, fact, heading, joined, lines, row, stack } from './wording/blocks.ts';
@@ -43,7 +43,7 @@ function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure)
 
 /** A calculation of the list leads to its page; a rule of the book is only named. */
 function ruleText(working: Working): Text {
-  const known = calculations.find((one) => one.id === working.calculation);
+  const known = calculationById(working.calculation);
   if (known === undefined) return working.calculation;
   return [{ kind: 'link', text: known.name, to: `page:calculations.html#${known.id}` }];
 }

@@ -10,7 +10,7 @@ import { viewsOnPages } from '../../src/compose/site-pages.ts';
 const shelves = [
   { folder: 'src/views', list: 'src/views/list.ts', declares: /\bdefineView\(\{/ },
   { folder: 'src/calc', list: 'src/calc/list.ts', declares: /\bcalculation\(\{/ },
-  { folder: 'src/records/kinds', list: 'src/records/kinds/list.ts', declares: /\bdefineRecord\(\{/ },
+  { folder: 'src/records/kinds', list: 'src/records/kinds/list.ts', declares: /\bdefineRecord<.*>\(\{/ },
 ] as const;
 
 describe.each(shelves)('the shelf $folder', ({ folder, list, declares }) => {

@@ -1,6 +1,6 @@
 // Millilitres of oil for the small amounts of petrol that a first start takes.
 import type { Book } from '../../book/book.ts';
-import { calculations } from '../../calc/list.ts';
+import { calculationById } from '../../calc/list.ts';
 import type { Figure } from '../../figure/figure.ts';
 import { written } from '../../figure/print.ts';
 import { readQuantity } from '../../quantity/read-quantity.ts';
@@ -23,8 +23,8 @@ export function premixSetting(book: Book): Setting | undefined {
 /** One line for each supply; none where the ratio is not known. */
 export function oilForFuel(book: Book): readonly Mix[] {
   const setting = premixSetting(book);
-  const premix = calculations.find((one) => one.id === 'premix');
-  if (setting?.value.kind !== 'read' || premix === undefined) return [];
+  const mixing = calculationById('oil-in-fuel');
+  if (setting?.value.kind !== 'read' || mixing === undefined) return [];
   const ratio = written(setting.value.written, setting.at, setting.source.title);
   return supplies.flatMap((text): readonly Mix[] => {
     const read = readQuantity(text, 'volume');
@@ -34,7 +34,7 @@ export function oilForFuel(book: Book): readonly Mix[] {
       { file: 'content/sheets/before-first-start.md', path: [] },
       'the supply that is filled',
     );
-    const { oil } = premix.run({ fuel, ratio }).figures;
+    const { oil } = mixing.run({ fuel, ratio }).figures;
     return oil === undefined ? [] : [{ id: text.replace(' ', '-'), fuel, oil }];
   });
 }

@@ -1,6 +1,7 @@
 // Every figure of a binder that was worked out, under the id that the sheets lead to. A view that shows a new one names it here.
 import type { Book } from '../../book/book.ts';
 import type { Figure } from '../../figure/figure.ts';
+import { machineFigures } from './machine-figures.ts';
 import { oilForFuel } from './oil-for-fuel.ts';
 
 export interface WorkedFigure {
@@ -24,5 +25,12 @@ export function workedFigures(book: Book): readonly WorkedFigure[] {
     named(`due-${line.service.id}`, `Due: ${line.service.item}`, line.dueOnClock ?? line.dueAt),
   );
   const oil = oilForFuel(book).flatMap((mix) => named(`oil-${mix.id}`, 'Oil in the fuel', mix.oil));
-  return [...named('distance-now', 'Distance of the machine', book.odometer.now.machine), ...oil, ...torques, ...due];
+  const machine = machineFigures(book).flatMap(({ id, name, figure }) => named(id, name, figure));
+  return [
+    ...machine,
+    ...named('distance-now', 'Distance of the machine', book.odometer.now.machine),
+    ...oil,
+    ...torques,
+    ...due,
+  ];
 }

@@ -50,6 +50,9 @@ function textOf(value: ReadingValue): string {
   return value.value.kind === 'words' ? value.value.text : value.value.written.text;
 }
 
+/** Verdicts that let a reading prove its check; without a limit the person judges the value. */
+const good: ReadonlySet<string> = new Set(['within standard', 'worn, usable', 'no limit known']);
+
 /** Why these values prove nothing, if so. */
 function flaw(
   reading: Reading,
@@ -65,9 +68,9 @@ function flaw(
   );
   if (missing.length > 0) return `not read: ${missing.join(', ')}`;
   for (const one of values) {
-    const verdict = judge(item, job, one.position)?.verdict;
-    if (verdict === 'past the limit' || verdict === 'too close to call with this instrument')
-      return `${textOf(one)}: ${verdict}`;
+    const point = judge(item, job, one.position);
+    const verdict = point?.value.kind === 'read' ? (point.verdict ?? 'better than new, not believed') : undefined;
+    if (verdict !== undefined && !good.has(verdict)) return `${textOf(one)}: ${verdict}`;
   }
   return undefined;
 }

@@ -38,7 +38,8 @@ function sameDimension(written: Written, range: WrittenRange | undefined): boole
 /**
  * The verdict. At the limit the guard band of ISO 14253-1 is kept on both sides: a part is called good only when the
  * limit lies outside the reading's uncertainty, and past the limit only then too; between them it is too close to call.
- * The standard is not guarded: both sides of it are usable, so nothing is decided there.
+ * The standard is not guarded: both sides of it are usable, so nothing is decided there. No verdict on words, blanks, and
+ * what is far better than new.
  */
 export function verdictOf(
   value: Value | undefined,
@@ -54,9 +55,22 @@ export function verdictOf(
   const room = roomInside(reading.quantity, limit);
   const guard = expandedUncertainty(reading, instrument);
   if (limit === standard) return settingVerdict(room, guard, reading.quantity);
+  if (standard !== undefined && betterBy(reading.quantity, standard, limit) > 2 * guard) return undefined;
   if (room < -guard - hair(reading.quantity)) return 'past the limit';
   if (room < guard - hair(reading.quantity)) return 'too close to call with this instrument';
   return inStandard ? 'within standard' : 'worn, usable';
+}
+
+/**
+ * How far a value lies beyond the standard on the side away from the limit, SI: a worn part cannot be better than new, so
+ * such a reading gets no verdict but a query. Negative when it is not beyond.
+ */
+export function betterBy(value: number, standard: WrittenRange, limit: WrittenRange): number {
+  const upwards = limit.high !== undefined && limit.low === undefined;
+  const downwards = limit.low !== undefined && limit.high === undefined;
+  if (upwards && standard.low !== undefined) return standard.low - value;
+  if (downwards && standard.high !== undefined) return value - standard.high;
+  return Number.NEGATIVE_INFINITY;
 }
 
 /** A setting is set to its mark, not worn towards it: inside its range is inside, outside by more than the uncertainty is out. */

@@ -43,6 +43,10 @@ describe('verdicts', () => {
     ]);
     expect(points(made, item)[0]?.verdict).toBe(verdict);
   });
+  it('passes none on what is better than new', () => {
+    const made = make([job('2026-01-01', { readings: [reading('bore', { found: '1.97 mm' })] })]);
+    expect(points(made, 'bore')[0]?.verdict).toBeUndefined();
+  });
   it('passes none on what could not be read in full', () => {
     const made = make([job('2026-01-01', { readings: [reading('bore', { found: '50.?6 mm' })] })]);
     expect(points(made, 'bore')[0]).toMatchObject({ value: { kind: 'words', text: '50.?6 mm' } });

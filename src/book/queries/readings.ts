@@ -52,8 +52,7 @@ export const unitSlip: Look = ({ series }) =>
     const standard = expected(one);
     if (standard === undefined || standard === 0) return [];
     return counting(one).flatMap((point) => {
-      if (point.value.kind !== 'read' || point.verdict === 'within standard' || point.verdict === 'worn, usable')
-        return [];
+      if (point.value.kind !== 'read' || point.verdict === 'within standard') return [];
       const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
       if (factor === undefined) return [];
       return [

@@ -1,0 +1,487 @@
+// What an experienced reader would point at: for each, the smallest records that raise it and their neighbours that do not.
+import { readFileSync, readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { codes } from '../../src/problem/codes.ts';
+import type { Content } from '../../src/records/content-model.ts';
+import type { Job, Machine, MakerData } from '../../src/records/model.ts';
+import {
+  book,
+  check,
+  content,
+  fastener,
+  hold,
+  interval,
+  job,
+  limit,
+  machine,
+  maker,
+  money,
+  nowhere,
+  part,
+  period,
+  quantity,
+  reading,
+  ridden,
+  service,
+  setting,
+  source,
+  ticked,
+  work,
+} from './records.ts';
+
+interface Case {
+  readonly jobs?: readonly Job[];
+  readonly machine?: Partial<Machine>;
+  readonly maker?: Partial<MakerData>;
+  readonly content?: Content;
+}
+
+function raised({
+  jobs = [],
+  machine: more = {},
+  maker: data = {},
+  content: words = content(),
+}: Case): readonly string[] {
+  const made = book(jobs, '2026-06-01', { content: words, records: { machine: machine(more), maker: maker(data) } });
+  return made.queries.map((one) => one.code);
+}
+
+const ride = (date: string, more: Partial<Job> = {}): Job =>
+  job(date, { kind: 'ride', ride: { weather: 'dry' }, ...more });
+const removed = job('2026-01-01', { kind: 'strip', work: [work('removed', 'seat', { bag: '1' })] });
+const refitted = job('2026-01-02', { work: [work('refitted', 'seat')] });
+const found = (item: string, text: string, more: { condition?: readonly string[]; left?: string } = {}) =>
+  reading(item, {
+    found: text,
+    ...(more.left === undefined ? {} : { left: more.left }),
+    ...(more.condition === undefined ? {} : { condition: more.condition }),
+  });
+const read = (date: string, item: string, text: string, more: { condition?: readonly string[]; left?: string } = {}) =>
+  job(date, { readings: [found(item, text, more)] });
+const bore = { limits: [limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { of: 'barrels' })] };
+const gap = {
+  settings: [
+    setting('points-gap', '0.35 mm', { rangeText: '0.30 to 0.40 mm', disturbs: ['ignition-timing'] }),
+    setting('ignition-timing', '2.1 mm'),
+  ],
+};
+const headNut = { fasteners: [fastener('cylinder-head-nut', { name: 'Cylinder head nuts' })] };
+const tighten = (date: string) =>
+  job(date, {
+    kind: 'assembly',
+    work: [work('loosened', 'cylinder-head-nut'), work('tightened', 'cylinder-head-nut')],
+  });
+const again = (date: string) => job(date, { kind: 'service', work: [work('tightened', 'cylinder-head-nut')] });
+const heat = (date: string) => job(date, { heatCycles: 1 });
+const road = content({
+  holdPoints: [
+    hold('before-road', 6, [check('insured'), check('photo', { proof: 'photo' }), check('oil', { proof: 'value' })]),
+  ],
+});
+const allTicks = [ticked('insured'), ticked('oil', { value: '650 ml' })];
+const photo = { file: 'photos/a.png', caption: 'a', private: false, at: nowhere };
+const finding = (weight: 'stops' | 'note', became: string, until?: string) => ({
+  id: 'f',
+  saw: 'crack in the frame',
+  weight,
+  became,
+  at: nowhere,
+  ...(until === undefined ? {} : { until: ridden('1 mi') && dayOf(until) }),
+});
+const correction = (was: string) => ({
+  record: 'gap',
+  item: 'points-gap',
+  was,
+  is: '0.35 mm',
+  why: 'wrong blade',
+  at: nowhere,
+});
+const paid = (kind: 'paid' | 'deposit' | 'deposit back', amount: string) => ({
+  kind,
+  amount: money(amount),
+  for: 'x',
+  group: 'buying',
+  at: nowhere,
+});
+
+function dayOf(text: string) {
+  const span = job(text).date;
+  return span.from;
+}
+
+const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
+  'ridden-with-thing-open': [
+    { jobs: [removed, ride('2026-02-01')] },
+    { jobs: [removed, refitted, ride('2026-02-01')] },
+  ],
+  'ridden-while-held': [
+    { jobs: [ride('2026-02-01')], content: road },
+    {
+      jobs: [job('2026-01-01', { checks: [...allTicks, ticked('photo')], photos: [photo] }), ride('2026-02-01')],
+      content: road,
+    },
+  ],
+  'finding-past-its-day': [
+    { jobs: [job('2026-01-01', { findings: [finding('note', 'left for now', '2026-05-31')] })] },
+    { jobs: [job('2026-01-01', { findings: [finding('note', 'left for now', '2026-06-01')] })] },
+  ],
+  'ridden-with-stopping-fault': [
+    { jobs: [job('2026-01-01', { findings: [finding('stops', 'open')] }), ride('2026-02-01')] },
+    { jobs: [job('2026-01-01', { findings: [finding('stops', 'welded')] }), ride('2026-02-01')] },
+  ],
+  'stripped-not-repaired': [
+    { jobs: [job('2026-01-01', { kind: 'service', work: [work('tightened', 'drain plug', { result: 'stripped' })] })] },
+    {
+      jobs: [
+        job('2026-01-01', { kind: 'service', work: [work('tightened', 'drain plug', { result: 'stripped' })] }),
+        job('2026-01-02', { repairs: [{ of: 'drain plug', now: 'insert', at: nowhere }] }),
+      ],
+    },
+  ],
+  'duty-against-its-name': [
+    { maker: { fasteners: [fastener('a', { name: 'Brake plate nut', duty: 'cover' })] } },
+    { maker: { fasteners: [fastener('a', { name: 'Clutch cover screw', duty: 'cover' })] } },
+  ],
+  'safety-work-unchecked': [
+    { jobs: [job('2026-01-01', { work: [work('replaced', 'front brake cable')] })] },
+    {
+      jobs: [
+        job('2026-01-01', { work: [work('replaced', 'front brake cable')], checks: [ticked('front-brake-holds')] }),
+      ],
+    },
+  ],
+  'tyre-code-of-three-digits': [
+    { jobs: [read('2026-01-01', 'rear tyre date code', '129')] },
+    { jobs: [read('2026-01-01', 'rear tyre date code', '1219')] },
+  ],
+  'petrol-without-oil': [
+    {
+      jobs: [job('2026-01-01', { work: [work('filled', 'fuel tank')] })],
+      machine: { features: { ...machine().features, lubrication: 'premix' } },
+    },
+    {
+      jobs: [job('2026-01-01', { work: [work('filled', 'fuel tank', { ratio: quantity('25:1', 'ratio') })] })],
+      machine: { features: { ...machine().features, lubrication: 'premix' } },
+    },
+  ],
+  'mixture-written-two-ways': [
+    {
+      jobs: [
+        job('2026-01-01', { work: [work('filled', 'fuel', { ratio: quantity('25:1', 'ratio') })] }),
+        job('2026-02-01', { work: [work('filled', 'fuel', { note: '4 % oil' })] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { work: [work('filled', 'fuel', { ratio: quantity('25:1', 'ratio') })] }),
+        job('2026-02-01', { work: [work('filled', 'fuel', { note: '25:1 again' })] }),
+      ],
+    },
+  ],
+  'fasteners-left-over': [
+    {
+      jobs: [
+        job('2026-01-01', {
+          kind: 'strip',
+          work: [work('removed', 'cover', { fasteners: [{ id: 'screw', count: 9 }] })],
+        }),
+        job('2026-01-02', { work: [work('refitted', 'cover', { fasteners: [{ id: 'screw', count: 8 }] })] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', {
+          kind: 'strip',
+          work: [work('removed', 'cover', { fasteners: [{ id: 'screw', count: 9 }] })],
+        }),
+        job('2026-01-02', { work: [work('refitted', 'cover', { fasteners: [{ id: 'screw', count: 9 }] })] }),
+      ],
+    },
+  ],
+  'no-re-torque-after-heat': [
+    { jobs: [tighten('2026-01-01'), heat('2026-01-02')], maker: headNut },
+    { jobs: [tighten('2026-01-01'), heat('2026-01-02'), again('2026-01-03'), heat('2026-01-04')], maker: headNut },
+  ],
+  'unit-slip': [
+    { jobs: [read('2026-01-01', 'bore', '1.97 mm')], maker: bore },
+    { jobs: [read('2026-01-01', 'bore', '50.30 mm')], maker: bore },
+  ],
+  'left-past-its-limit': [
+    { jobs: [read('2026-01-01', 'bore', '50.20 mm')], maker: bore },
+    {
+      jobs: [
+        read('2026-01-01', 'bore', '50.20 mm'),
+        job('2026-01-02', { parts: [part('barrels', { price: money('9.00 GBP') })] }),
+      ],
+      maker: bore,
+    },
+  ],
+  'setting-older-than-its-mover': [
+    {
+      jobs: [
+        read('2026-01-01', 'ignition-timing', '2.1 mm'),
+        read('2026-01-02', 'points-gap', '0.30 mm', { left: '0.35 mm' }),
+      ],
+      maker: gap,
+    },
+    {
+      jobs: [
+        read('2026-01-02', 'points-gap', '0.30 mm', { left: '0.35 mm' }),
+        read('2026-01-03', 'ignition-timing', '2.1 mm'),
+      ],
+      maker: gap,
+    },
+  ],
+  'corrected-value-was-used': [
+    {
+      jobs: [
+        job('2026-01-01', { id: 'gap', readings: [found('points-gap', '0.50 mm')] }),
+        read('2026-01-02', 'ignition-timing', '2.1 mm'),
+        job('2026-01-03', { corrections: [correction('0.50 mm')] }),
+      ],
+      maker: gap,
+    },
+    {
+      jobs: [
+        job('2026-01-01', { id: 'gap', readings: [found('points-gap', '0.50 mm')] }),
+        job('2026-01-03', { corrections: [correction('0.50 mm')] }),
+        read('2026-01-04', 'ignition-timing', '2.1 mm'),
+      ],
+      maker: gap,
+    },
+  ],
+  'correction-of-nothing': [
+    {
+      jobs: [
+        job('2026-01-01', { id: 'gap', readings: [found('points-gap', '0.50 mm')] }),
+        job('2026-01-03', { corrections: [correction('0.55 mm')] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { id: 'gap', readings: [found('points-gap', '0.50 mm')] }),
+        job('2026-01-03', { corrections: [correction('0.50 mm')] }),
+      ],
+    },
+  ],
+  'compression-before-tappets': [
+    {
+      jobs: [read('2026-01-01', 'compression', '6.8 bar')],
+      machine: { features: { ...machine().features, stroke: 'four' } },
+    },
+    {
+      jobs: [read('2026-01-01', 'inlet tappet', '0.05 mm'), read('2026-01-02', 'compression', '6.8 bar')],
+      machine: { features: { ...machine().features, stroke: 'four' } },
+    },
+  ],
+  'done-with-things-open': [
+    { jobs: [job('2026-01-01', { work: [work('opened', 'points cover')] })] },
+    { jobs: [job('2026-01-01', { work: [work('opened', 'points cover'), work('closed', 'points cover')] })] },
+  ],
+  'bag-half-emptied': [
+    {
+      jobs: [
+        removed,
+        job('2026-01-02', { kind: 'strip', work: [work('removed', 'tank', { bag: '1' }), work('refitted', 'seat')] }),
+      ],
+    },
+    {
+      jobs: [
+        removed,
+        job('2026-01-02', { kind: 'strip', work: [work('removed', 'tank', { bag: '2' }), work('refitted', 'seat')] }),
+      ],
+    },
+  ],
+  'refitted-while-sent-out': [
+    {
+      jobs: [
+        removed,
+        job('2026-01-02', { work: [work('sent out', 'seat', { to: 'the trimmer' })] }),
+        job('2026-01-03', { work: [work('refitted', 'seat')] }),
+      ],
+    },
+    {
+      jobs: [
+        removed,
+        job('2026-01-02', { work: [work('sent out', 'seat', { to: 'the trimmer' })] }),
+        job('2026-01-03', { work: [work('come back', 'seat'), work('refitted', 'seat')] }),
+      ],
+    },
+  ],
+  'promised-day-passed': [
+    {
+      jobs: [
+        job('2026-01-02', { work: [work('sent out', 'seat', { to: 'the trimmer', promised: dayOf('2026-05-31') })] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-02', { work: [work('sent out', 'seat', { to: 'the trimmer', promised: dayOf('2026-06-01') })] }),
+      ],
+    },
+  ],
+  'taken-off-twice': [
+    { jobs: [removed, job('2026-01-03', { work: [work('removed', 'seat', { bag: '1' })] })] },
+    { jobs: [removed, refitted, job('2026-01-03', { kind: 'strip', work: [work('removed', 'seat', { bag: '1' })] })] },
+  ],
+  'put-back-never-off': [{ jobs: [refitted] }, { jobs: [removed, refitted] }],
+  'tightened-never-loose': [
+    { jobs: [job('2026-01-01', { work: [work('tightened', 'drain plug')] })] },
+    { jobs: [job('2026-01-01', { work: [work('loosened', 'drain plug'), work('tightened', 'drain plug')] })] },
+  ],
+  'wear-backwards': [
+    { jobs: [read('2026-01-01', 'bore', '50.08 mm'), read('2026-02-01', 'bore', '50.03 mm')], maker: bore },
+    { jobs: [read('2026-01-01', 'bore', '50.03 mm'), read('2026-02-01', 'bore', '50.08 mm')], maker: bore },
+  ],
+  'better-than-new': [
+    { jobs: [read('2026-01-01', 'bore', '49.80 mm')], maker: bore },
+    { jobs: [read('2026-01-01', 'bore', '50.00 mm')], maker: bore },
+  ],
+  'reading-without-condition': [
+    {
+      jobs: [read('2026-01-01', 'bore', '50.01 mm')],
+      maker: { limits: [limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { condition: ['cold'] })] },
+    },
+    {
+      jobs: [read('2026-01-01', 'bore', '50.01 mm', { condition: ['cold'] })],
+      maker: { limits: [limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { condition: ['cold'] })] },
+    },
+  ],
+  'reading-in-other-condition': [
+    {
+      jobs: [read('2026-01-01', 'bore', '50.01 mm', { condition: ['hot'] })],
+      maker: { limits: [limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { condition: ['cold'] })] },
+    },
+    {
+      jobs: [read('2026-01-01', 'bore', '50.01 mm', { condition: ['cold', 'clean'] })],
+      maker: { limits: [limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { condition: ['cold'] })] },
+    },
+  ],
+  'check-without-evidence': [
+    { jobs: [job('2026-01-01', { checks: [ticked('photo')] })], content: road },
+    { jobs: [job('2026-01-01', { checks: [ticked('photo')], photos: [photo] })], content: road },
+  ],
+  'service-without-reading': [
+    {
+      jobs: [job('2026-01-01', { services: ['gap'] })],
+      maker: {
+        ...gap,
+        services: [service('gap', { action: 'adjust', uses: ['points-gap'], every: interval('6 months') })],
+      },
+    },
+    {
+      jobs: [job('2026-01-01', { services: ['gap'], readings: [found('points-gap', '0.35 mm')] })],
+      maker: {
+        ...gap,
+        services: [service('gap', { action: 'adjust', uses: ['points-gap'], every: interval('6 months') })],
+      },
+    },
+  ],
+  'oil-without-quantity-or-grade': [
+    {
+      jobs: [job('2026-01-01', { work: [work('filled', 'gearbox-oil', { quantity: quantity('650 ml', 'volume') })] })],
+    },
+    {
+      jobs: [
+        job('2026-01-01', {
+          work: [work('filled', 'gearbox-oil', { quantity: quantity('650 ml', 'volume'), grade: 'SAE 30' })],
+        }),
+      ],
+    },
+  ],
+  'too-far-in-a-day': [
+    { jobs: [job('2026-01-01', { odometer: ridden('8000 mi') }), job('2026-01-02', { odometer: ridden('9000 mi') })] },
+    { jobs: [job('2026-01-01', { odometer: ridden('8000 mi') }), job('2026-01-02', { odometer: ridden('8300 mi') })] },
+  ],
+  'number-differs': [
+    { jobs: [job('2026-01-01', { checks: [ticked('frame-read', { value: 'LP175-04471' })] })] },
+    { jobs: [job('2026-01-01', { checks: [ticked('frame-read', { value: 'LP175-04417' })] })] },
+  ],
+  'data-for-other-frames': [
+    { maker: { settings: [setting('idle', '0.5 mm', { source: { ...source, frames: { from: 'LP175-05000' } } })] } },
+    { maker: { settings: [setting('idle', '0.5 mm', { source: { ...source, frames: { from: 'LP175-04000' } } })] } },
+  ],
+  'limit-without-page': [
+    { maker: { limits: [limit('bore', undefined, '50.10 mm max', { source: { title: 'book' } })] } },
+    { maker: bore },
+  ],
+  'part-from-nowhere': [
+    { jobs: [job('2026-01-01', { parts: [part('clip link')] })] },
+    {
+      jobs: [
+        job('2025-12-01', { parts: [part('clip link', { state: 'ordered' })] }),
+        job('2026-01-01', { parts: [part('Clip link')] }),
+      ],
+    },
+  ],
+  'deposit-not-back': [
+    { jobs: [job('2026-01-01', { money: [paid('deposit', '40.00 GBP')] })] },
+    {
+      jobs: [
+        job('2026-01-01', { money: [paid('deposit', '40.00 GBP')] }),
+        job('2026-02-01', { money: [paid('deposit back', '40.00 GBP')] }),
+      ],
+    },
+  ],
+  'spending-limit-passed': [
+    {
+      jobs: [job('2026-01-01', { money: [paid('paid', '900.01 GBP')] })],
+      machine: { spendingLimit: money('900.00 GBP') },
+    },
+    {
+      jobs: [job('2026-01-01', { money: [paid('paid', '900.00 GBP')] })],
+      machine: { spendingLimit: money('900.00 GBP') },
+    },
+  ],
+  'done-in-the-future': [{ jobs: [job('2026-06-02')] }, { jobs: [job('2026-06-01')] }],
+  'signed-before-its-work': [
+    { jobs: [job('2026-01-01 to 2026-01-03', { signed: { by: 'owner', date: dayOf('2026-01-02') } })] },
+    { jobs: [job('2026-01-01 to 2026-01-03', { signed: { by: 'owner', date: dayOf('2026-01-03') } })] },
+  ],
+  'planned-but-filled-in': [
+    { jobs: [job('2026-07-01', { state: 'planned', readings: [found('bore', '50.01 mm')] })] },
+    { jobs: [job('2026-07-01', { state: 'planned', readings: [reading('bore', {})] })] },
+  ],
+};
+
+/** Every code that some look may raise, taken from the sources. */
+function codesOfLooks(): readonly string[] {
+  const folder = new URL('../../src/book/queries/', import.meta.url);
+  const texts = readdirSync(folder).map((name) => readFileSync(new URL(name, folder), 'utf8'));
+  return [
+    ...new Set(texts.flatMap((text) => [...text.matchAll(/\bquery\(\s*'([a-z-]+)'/gu)].map((match) => match[1] ?? ''))),
+  ].toSorted();
+}
+
+describe('queries', () => {
+  it.each(Object.entries(cases))('%s', (code, [raises, quiet]) => {
+    expect(raised(raises)).toContain(code);
+    expect(raised(quiet)).not.toContain(code);
+  });
+  it('has a pair of cases for every code, and each code only asks', () => {
+    const found = codesOfLooks();
+    expect(found.length).toBeGreaterThan(30);
+    expect(Object.keys(cases).toSorted()).toEqual(found);
+    const severities: Readonly<Record<string, string>> = codes;
+    expect(found.filter((code) => severities[code] !== 'query')).toEqual([]);
+  });
+  it('puts what can hurt the rider before the paper', () => {
+    const jobs = [
+      job('2026-01-01', { money: [paid('deposit', '40.00 GBP')], work: [work('opened', 'points cover')] }),
+      ride('2026-02-01'),
+    ];
+    const order = raised({ jobs });
+    expect(order.indexOf('ridden-with-thing-open')).toBeLessThan(order.indexOf('done-with-things-open'));
+    expect(order.indexOf('done-with-things-open')).toBeLessThan(order.indexOf('deposit-not-back'));
+  });
+  it('counts later rides instead of repeating them', () => {
+    const jobs = [ride('2026-02-01'), ride('2026-02-02'), ride('2026-02-03')];
+    const made = book(jobs, '2026-06-01', { content: road });
+    const held = made.queries.filter((one) => one.code === 'ridden-while-held');
+    expect(held).toHaveLength(1);
+    expect(held[0]?.message).toContain('and 2 more after it');
+  });
+  it('raises nothing on an empty folder', () => {
+    expect(raised({ machine: { clock: [period('one', ['2020-01-01', '0 mi'])] } })).toEqual([]);
+  });
+});

@@ -1,0 +1,208 @@
+// What a job record says, once read: plain readonly data. Nothing here is derived.
+import type { Place } from '../problem/problem.ts';
+import type { Day, DaySpan } from '../quantity/day.ts';
+import type { Money } from '../quantity/money.ts';
+import type { Written, WrittenRange } from '../quantity/quantity.ts';
+import type { Value } from './machine-model.ts';
+
+export type Verb =
+  | 'removed'
+  | 'refitted'
+  | 'replaced'
+  | 'lost'
+  | 'loosened'
+  | 'tightened'
+  | 'drained'
+  | 'filled'
+  | 'disconnected'
+  | 'connected'
+  | 'opened'
+  | 'closed'
+  | 'sent out'
+  | 'come back'
+  | 'fitted temporarily'
+  | 'taken away';
+
+/** One action of off and on. */
+export interface WorkEntry {
+  readonly verb: Verb;
+  readonly thing: string;
+  readonly bag?: string;
+  readonly fromBag?: string;
+  readonly fasteners: readonly { readonly id: string; readonly count: number }[];
+  readonly count?: number;
+  readonly where?: string;
+  readonly wayRound?: string;
+  readonly quantity?: Written<'volume'>;
+  readonly grade?: string;
+  readonly ratio?: Written<'ratio'>;
+  /** Torque aimed at, for `tightened`. */
+  readonly torque?: Written<'torque'>;
+  /** Firm, for `sent out`. */
+  readonly to?: string;
+  readonly threads?: 'dry' | 'oiled' | 'locked';
+  readonly wrench?: string;
+  readonly result?: 'reached' | 'yielded' | 'stripped' | 'by feel';
+  readonly promised?: Day;
+  readonly price?: Money;
+  readonly note?: string;
+  readonly at: Place;
+}
+
+export interface ReadingValue {
+  readonly position: string;
+  readonly value: Value;
+  readonly at: Place;
+}
+
+export interface Reading {
+  readonly item: string;
+  readonly found: readonly ReadingValue[];
+  readonly left: readonly ReadingValue[];
+  readonly condition: readonly string[];
+  readonly instrument?: string;
+  readonly note?: string;
+  readonly at: Place;
+}
+
+export interface PartEntry {
+  readonly part: string;
+  readonly bookNumber?: string;
+  readonly number?: string;
+  readonly class?: 'original' | 'new old stock' | 'pattern' | 'used' | 'repaired' | 'made';
+  readonly count: number;
+  readonly from?: string;
+  readonly price?: Money;
+  readonly state: 'wanted' | 'ordered' | 'here' | 'fitted' | 'returned';
+  readonly insteadOf?: string;
+  readonly movedFrom?: string;
+  readonly movedTo?: string;
+  readonly note?: string;
+  readonly at: Place;
+}
+
+export interface Finding {
+  readonly id: string;
+  readonly saw: string;
+  readonly weight: 'stops' | 'limits' | 'not done' | 'note';
+  readonly became: string;
+  readonly until?: Day;
+  readonly at: Place;
+}
+
+export interface CheckDone {
+  readonly check: string;
+  readonly by?: string;
+  readonly checkedBy?: string;
+  readonly value?: string;
+  readonly at: Place;
+}
+
+export interface Repair {
+  readonly of: string;
+  readonly now: string;
+  readonly why?: string;
+  readonly standard?: WrittenRange;
+  readonly limit?: WrittenRange;
+  readonly at: Place;
+}
+
+export interface Correction {
+  readonly record: string;
+  readonly item: string;
+  readonly position?: string;
+  readonly was: string;
+  readonly is: string;
+  readonly why: string;
+  readonly at: Place;
+}
+
+export interface Ride {
+  readonly out?: Written<'distance ridden'>;
+  readonly in?: Written<'distance ridden'>;
+  readonly fuel?: Written<'volume'>;
+  readonly oil?: Written<'volume'>;
+  readonly weather?: string;
+  readonly whatHappened?: string;
+}
+
+export interface RunLogLine {
+  readonly minute: number;
+  readonly saw: string;
+}
+
+export interface MoneyEntry {
+  readonly kind: 'paid' | 'refund' | 'deposit' | 'deposit back';
+  readonly amount: Money;
+  readonly for: string;
+  readonly group: string;
+  readonly at: Place;
+}
+
+export interface Photo {
+  readonly file: string;
+  readonly caption: string;
+  /** Taken before the work. */
+  readonly before?: boolean;
+  readonly private: boolean;
+  readonly at: Place;
+}
+
+export type JobState = 'planned' | 'under way' | 'waiting' | 'done' | 'put aside';
+
+export type JobKind =
+  | 'buying'
+  | 'intake'
+  | 'cleaning'
+  | 'waking'
+  | 'first start'
+  | 'strip'
+  | 'measuring'
+  | 'machining'
+  | 'repair'
+  | 'assembly'
+  | 'setting up'
+  | 'running-in'
+  | 'ride'
+  | 'service'
+  | 'road test'
+  | 'paperwork'
+  | 'lay-up'
+  | 'return'
+  | 'handover';
+
+/** One job record: one Markdown file. */
+export interface Job {
+  readonly id: string;
+  readonly file: string;
+  readonly title: string;
+  readonly date: DaySpan;
+  readonly kind: JobKind;
+  readonly state: JobState;
+  readonly waitingFor?: string;
+  readonly purpose?: string;
+  readonly hands: readonly string[];
+  readonly odometer?: Written<'distance ridden'>;
+  readonly time?: Written<'duration'>;
+  readonly continues?: string;
+  readonly procedures: readonly string[];
+  readonly work: readonly WorkEntry[];
+  readonly readings: readonly Reading[];
+  readonly parts: readonly PartEntry[];
+  readonly findings: readonly Finding[];
+  readonly checks: readonly CheckDone[];
+  readonly services: readonly string[];
+  readonly repairs: readonly Repair[];
+  readonly corrections: readonly Correction[];
+  readonly ride?: Ride;
+  readonly runLog: readonly RunLogLine[];
+  readonly heatCycles: number;
+  readonly money: readonly MoneyEntry[];
+  readonly photos: readonly Photo[];
+  readonly stateLeft: readonly string[];
+  readonly next?: string;
+  readonly signed?: { readonly by: string; readonly date: Day };
+  /** Markdown, as written, and the line it begins on. */
+  readonly body: string;
+  readonly bodyLine: number;
+}

@@ -1,0 +1,98 @@
+// What machine.yaml says, once read: plain readonly data.
+import type { Place } from '../problem/problem.ts';
+import type { Day } from '../quantity/day.ts';
+import type { Money } from '../quantity/money.ts';
+import type { Written } from '../quantity/quantity.ts';
+
+/** A value that may be kept out of the buyer's copy. */
+export interface Kept<T> {
+  readonly value: T;
+  readonly private: boolean;
+}
+
+/** A reading's value: read, not yet read (a blank), or text that could not be read in full. */
+export type Value =
+  | { readonly kind: 'read'; readonly written: Written }
+  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'unknown' };
+
+export interface StampedNumber {
+  readonly name: 'frame' | 'engine' | 'registration' | 'key' | (string & {});
+  readonly stamped: string;
+  readonly knownBy: string;
+  readonly photo?: string;
+  readonly private: boolean;
+}
+
+export interface Features {
+  readonly stroke: 'two' | 'four';
+  readonly cylinders: number;
+  readonly cylinderNames: readonly string[];
+  readonly lubrication: 'premix' | 'pump' | 'wet sump' | 'dry sump';
+  readonly ignition: 'magneto' | 'battery and coil';
+  readonly trigger: 'points' | 'electronic';
+  readonly volts?: Written<'voltage'>;
+  readonly battery: boolean;
+  readonly lamps: boolean;
+  readonly frontBrake: 'drum' | 'disc';
+  readonly rearBrake: 'drum' | 'disc';
+  readonly finalDrive: 'chain' | 'shaft' | 'belt';
+  readonly wheels: 'spoked' | 'cast' | 'pressed';
+}
+
+export interface ToothPair {
+  readonly driving: number;
+  readonly driven: number;
+}
+
+export interface Geometry {
+  readonly bore?: Written<'length'>;
+  readonly stroke?: Written<'length'>;
+  readonly rod?: Written<'length'>;
+  readonly compressionRatio?: {
+    readonly ratio: number;
+    readonly decimals: number;
+    readonly from: 'full stroke' | 'port closing';
+  };
+  readonly primary?: ToothPair;
+  readonly gears: readonly ToothPair[];
+  readonly final?: ToothPair;
+  readonly frontTyre?: string;
+  readonly rearTyre?: string;
+  readonly chainPitch?: Written<'length'>;
+  readonly chainLinks?: number;
+}
+
+/** One odometer for the time it was on the machine. */
+export interface InstrumentPeriod {
+  readonly id: string;
+  readonly unit: Written<'distance ridden'>['unit'];
+  readonly digits: number;
+  readonly from: { readonly day: Day; readonly reads?: Written<'distance ridden'> };
+  readonly to?: { readonly day: Day; readonly reads?: Written<'distance ridden'> };
+  readonly state: 'working' | 'dead' | 'reset' | 'rolled over' | 'wrong drive';
+  readonly at: Place;
+}
+
+export interface Machine {
+  readonly file: string;
+  readonly format: number;
+  readonly name: string;
+  readonly make: string;
+  readonly model: string;
+  readonly year?: string;
+  readonly firstUse?: string;
+  readonly numbers: readonly StampedNumber[];
+  readonly features: Features;
+  readonly geometry: Geometry;
+  readonly clock: readonly InstrumentPeriod[];
+  readonly altitude?: Written<'length'>;
+  readonly site?: string;
+  readonly units: 'metric' | 'imperial';
+  readonly spelling: 'uk' | 'us';
+  readonly paper: 'a4' | 'letter' | 'a5' | 'half-letter';
+  readonly currency: string;
+  readonly rates: Readonly<Record<string, number>>;
+  readonly roadRules?: string;
+  readonly spendingLimit?: Money;
+}

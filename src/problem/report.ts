@@ -23,8 +23,8 @@ interface Found {
 /** Longest piece of the owner's line that is shown; the rest is cut with an ellipsis. */
 const widest = 100;
 
-// Control characters, and those that turn the direction of writing or hide: never sent to a terminal as they are.
-const unseen = /[\p{Cc}\p{Cf}\u2028\u2029]/gu;
+// Control characters, those that turn the direction of writing or hide, and the sign of a character lost in reading.
+const unseen = /[\p{Cc}\p{Cf}\u2028\u2029\uFFFD]/gu;
 
 /** Text from a record made harmless for a terminal: a tab becomes a space, other unseen characters their code point. */
 export function shown(text: string): string {

@@ -2,14 +2,16 @@
 import type { Book } from './book/book.ts';
 import { makeBook } from './book/make.ts';
 import { composePages, type PageSpec } from './compose/pages.ts';
-import { composeSheets } from './compose/sheets.ts';
+import { composeSheets, frameEnd } from './compose/sheets.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Day } from './quantity/day.ts';
 import { readDay } from './quantity/day-arithmetic.ts';
+import { checkContentReferences } from './records/check-content-references.ts';
 import type { Content } from './records/content-model.ts';
 import { readRecords } from './records/read.ts';
 import type { Paper, Sheet } from './sheet/sheet.ts';
 import type { Asset, SourceFile } from './source/files.ts';
+import { dayText } from './views/wording/day.ts';
 
 export { binderData } from './binder/binder-data.ts';
 export { binderSchema } from './binder/binder-schema.ts';
@@ -27,9 +29,13 @@ export interface BuildInput {
   readonly shared: readonly SourceFile[];
   /** What `readContent` made of the content folder. */
   readonly content: Outcome<Content>;
+  /** What was wrong with files before they could be read. */
+  readonly before: readonly Problem[];
   readonly today: Day;
   /** Paper of every sheet; without it, the machine's own. */
   readonly paper?: Paper;
+  /** Only pages are wanted: no sheet is printed, and no page leads to one. */
+  readonly siteOnly?: boolean;
 }
 
 /** Everything that the printers need. */
@@ -37,6 +43,10 @@ export interface Binder {
   readonly book: Book;
   readonly sheets: readonly Sheet[];
   readonly pages: readonly PageSpec[];
+  /** Last characters of the frame number; empty when it is not known. */
+  readonly frame: string;
+  /** Newest date in the records, ready to print. */
+  readonly recordsDate: string;
 }
 
 /**
@@ -45,12 +55,25 @@ export interface Binder {
  */
 export function build(input: BuildInput): Outcome<Binder | undefined> {
   const records = readRecords(input.files, input.assets, input.shared);
-  const before = [...input.content.problems, ...records.problems];
+  const before = [...input.before, ...input.content.problems, ...records.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
-  const book = makeBook(records.value, input.content.value, input.today);
+  before.push(...checkContentReferences(records.value, input.content.value));
+  const unread = [...records.value.unread, ...neverOpened(input.before)];
+  const book = makeBook({ ...records.value, unread }, input.content.value, input.today);
   const sheets = composeSheets(book, input.paper === undefined ? {} : { paper: input.paper });
-  const pages = composePages(book, sheets.value);
-  return { value: { book, sheets: sheets.value, pages }, problems: [...before, ...book.queries, ...sheets.problems] };
+  const printed = input.siteOnly === true ? [] : sheets.value;
+  const pages = composePages(book, printed);
+  return {
+    value: { book, sheets: printed, pages, frame: frameEnd(book), recordsDate: dayText(book.recordsDate) },
+    problems: [...before, ...book.queries, ...sheets.problems],
+  };
+}
+
+/** Files that could not even be opened are left out of the sheets as unreadable ones are, and named there. */
+function neverOpened(
+  problems: readonly Problem[],
+): readonly { readonly file: string; readonly codes: readonly string[] }[] {
+  return stops(problems).map((problem) => ({ file: problem.at.file, codes: [problem.code] }));
 }
 
 /** The problems that stop check and build; the rest are queries for a person to look at. */

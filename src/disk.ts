@@ -252,8 +252,13 @@ function realFolder(path: string): string | undefined {
   const stat = statOf(resolve(path));
   return stat?.isDirectory() === true ? realpathSync(resolve(path)) : undefined;
 }
+/** Undefined as well where the way to it leads through a file or a closed folder. */
 function statOf(path: string): Stats | undefined {
-  return statSync(path, { throwIfNoEntry: false });
+  try {
+    return statSync(path, { throwIfNoEntry: false });
+  } catch {
+    return undefined;
+  }
 }
 function isFile(path: string): boolean {
   return statOf(path)?.isFile() === true;

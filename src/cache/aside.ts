@@ -28,9 +28,8 @@ export interface Aside {
   readonly folders: Set<string>;
 }
 
-/** Begins a build aside. The process number in the name tells later runs whether this one still lives. */
+/** Begins a build aside, beside a folder that was claimed (see claim.ts). The process number in the name tells later runs whether this one still lives. */
 export function openAside(out: string, last: LastBuild | undefined): Aside {
-  mkdirSync(dirname(out), { recursive: true });
   const folder = mkdtempSync(join(dirname(out), asidePrefix(out) + String(process.pid) + '-'));
   // mkdtemp makes a folder that only its owner may enter, and the swap would keep it so.
   chmodSync(folder, 0o755);

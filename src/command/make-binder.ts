@@ -1,11 +1,10 @@
 // A whole binder: read, computed, and, if nothing is wrong, written aside and swapped in.
-import { dropAside, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
+import { dropAside, noteFile, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
 import { hashOf } from '../cache/hash.ts';
 import type { InputMark, LastBuild } from '../cache/manifest.ts';
-import { binderData, binderSchema, stops, type Binder, type Sheet } from '../build.ts';
+import { binderData, binderSchema, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
-import type { SitePage } from '../render/site-frame.ts';
 import type { BuildJob } from './build-command.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { saidAtTheEnd } from './said-at-the-end.ts';
@@ -23,7 +22,7 @@ export async function makeBinder(job: BuildJob, last: LastBuild | undefined, ter
   terminal.progress('Reading the records');
   const read = readMachine(job.machine, job.today, job.options);
   const { binder } = read;
-  if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, job, terminal);
+  if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, terminal);
   try {
     const aside = openAside(job.out, last);
     const settled = onInterrupt(() => dropAside(aside));
@@ -57,7 +56,7 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
     takeOver: (file) => takeOver(aside, file),
     progress: (done, all) => terminal.progress(`Photos: ${String(done)} of ${String(all)}`),
   });
-  if (made.problems.length > 0) return stop(read, [...read.problems, ...made.problems], job, terminal);
+  if (made.problems.length > 0) return stop(read, [...read.problems, ...made.problems], terminal);
   notePhotos(aside, made.value);
   const photos = new Map(made.value.map((photo) => [photo.file, photo]));
   await writeSite(aside, work, photos);
@@ -82,12 +81,7 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
 
 const noPrints: Prints = { marks: [], missing: [] };
 
-async function stop(
-  read: ReadMachine,
-  problems: readonly Problem[],
-  job: BuildJob,
-  terminal: Terminal,
-): Promise<ExitCode> {
+async function stop(read: ReadMachine, problems: readonly Problem[], terminal: Terminal): Promise<ExitCode> {
   terminal.progress('');
   await reportProblems(problems, read.textOf, terminal);
   tellStopped(stops(problems), `to put right in ${read.folder.name}; nothing was written.`, terminal);
@@ -95,27 +89,15 @@ async function stop(
 }
 
 async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<void> {
-  const { binder, job, terminal } = work;
+  const { binder, terminal } = work;
   terminal.progress('Pages of the site');
   const [{ renderSite }, { siteAssets }] = await Promise.all([
     import('../render/site.ts'),
     import('../render/assets.ts'),
   ]);
-  const pages = job.options.siteOnly === true ? binder.pages.map(withoutPdf) : binder.pages;
-  const files = await renderSite(pages, frameFor(binder, photos));
+  const files = await renderSite(binder.pages, frameFor(binder, photos));
   for (const { file, content } of files) putText(aside, file, content);
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
-}
-
-/** Without PDFs there is nothing for a page to lead to. */
-function withoutPdf(page: SitePage): SitePage {
-  return {
-    ...page,
-    make: () => {
-      const { pdf: _, ...rest } = page.make();
-      return rest;
-    },
-  };
 }
 
 async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<Prints> {
@@ -133,7 +115,7 @@ function writeData(aside: Aside, binder: Binder): void {
 /** Photos that were made anew are files of this build as well. */
 function notePhotos(aside: Aside, photos: readonly MadePhoto[]): void {
   for (const file of photos.flatMap((photo) => [photo.large, photo.small])) {
-    if (!aside.outputs.has(file)) aside.outputs.set(file, '');
+    if (!aside.outputs.has(file)) noteFile(aside, file);
   }
 }
 
@@ -143,6 +125,3 @@ function inputMarks(read: ReadMachine): readonly InputMark[] {
     return { ...stamp, hash: text === undefined ? '' : hashOf(text) };
   });
 }
-
-/** For the list of what was written. */
-export type { Sheet };

@@ -1,9 +1,9 @@
 // `print`: one sheet, or the sheets of one job, whatever else is wrong in the folder.
-import { mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
+import { mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { stops, type Binder, type Sheet } from '../build.ts';
-import { isWithin } from '../cache/claim.ts';
+import { refuseLooseFiles } from '../cache/claim.ts';
 import { findMachines } from '../disk.ts';
 import { makePhotos } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
@@ -40,7 +40,8 @@ export async function printCommand(
   const name = read.folder.name + '-print';
   const out =
     options.out === undefined ? defaultOut(machine, name, around.folder) : resolve(around.folder, options.out);
-  if (isWithin(out, machine)) return reportFolderProblems([inMachineFolder(out)], terminal);
+  const refused = refuseLooseFiles(out, machine);
+  if (refused !== undefined) return reportFolderProblems([refused], terminal);
   return printSheets(sheets, { read, binder: read.binder, out, terminal });
 }
 
@@ -55,7 +56,6 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
   const { terminal, read, out } = work;
   const scratch = mkdtempSync(join(tmpdir(), 'splitpin-print-'));
   try {
-    mkdirSync(out, { recursive: true });
     const photos = await photosFor(sheets, work, scratch);
     for (const sheet of sheets) {
       const file = join(out, sheet.id + '.pdf');
@@ -148,16 +148,6 @@ function severalMachines(machines: readonly string[], around: Surroundings): Exi
   around.terminal.tell('This is a workshop. Name the folder of one machine:');
   for (const machine of machines) around.terminal.tell('  ' + (relative(around.folder, machine) || machine));
   return exitCodes.usage;
-}
-
-function inMachineFolder(file: string): Problem {
-  return {
-    code: 'output-in-machine-folder',
-    severity: 'problem',
-    at: { file, path: [] },
-    message: 'The output folder lies inside the machine folder, which holds your records and nothing else.',
-    hint: 'Give another folder with --out.',
-  };
 }
 
 function wayTo(file: string): string {

@@ -80,7 +80,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .action(actions.check);
   command('print', 'make the PDF of one sheet, or of every sheet of one job, whatever else is wrong')
     .argument('<sheet-or-job>', 'name of a sheet or of a job record')
-    .option('-o, --out <folder>', 'where to (default: out/print in the current folder)')
+    .option('-o, --out <folder>', 'where to (default: out/<machine>-print in the current folder)')
     .addOption(paper())
     .addOption(today())
     .option('--workings', 'print the working of every computed figure as well')

@@ -13,27 +13,46 @@ export interface ReadMachine {
   readonly textOf: (file: string) => string | undefined;
 }
 
-/** Reads a machine folder and computes its binder for a day. `folder` must be a machine folder. */
-export function readMachine(path: string, today: string, options: Options): ReadMachine {
-  const read = readMachineFolder(path);
-  if (read.value === undefined) throw new Error('asked to read what is not a machine folder');
-  const contentFiles = readContentFolder();
-  const folder = read.value;
+/**
+ * Reads a machine folder and computes its binder for a day. `path` must be a machine folder. With an earlier reading, what has
+ * not changed is not read again; a folder that is no longer a machine's keeps the earlier texts.
+ */
+export function readMachine(path: string, today: string, options: Options, earlier?: ReadMachine): ReadMachine {
+  const read = readMachineFolder(path, earlier?.folder);
+  const folder = read.value ?? earlier?.folder;
+  if (folder === undefined) throw new Error('asked to read what is not a machine folder');
   const day = readDay(today);
   if (!day.ok) throw new Error('asked to compute for what is not a day');
+  const manual = readManual();
   const made = build({
     files: folder.files,
     assets: folder.assets,
     shared: folder.shared,
-    content: readContent(contentFiles),
+    content: manual.content,
+    before: read.problems,
     today: day.value,
+    siteOnly: options.siteOnly === true,
     ...(options.paper === undefined ? {} : { paper: options.paper }),
   });
-  const texts = new Map([...contentFiles, ...folder.shared, ...folder.files].map((each) => [each.file, each.text]));
+  const texts = new Map([...manual.files, ...folder.shared, ...folder.files].map((each) => [each.file, each.text]));
   return {
     folder,
     binder: made.value,
-    problems: [...read.problems, ...made.problems],
+    problems: made.problems,
     textOf: (file) => texts.get(file),
   };
+}
+
+interface Manual {
+  readonly files: ReturnType<typeof readContentFolder>;
+  readonly content: ReturnType<typeof readContent>;
+}
+let known: Manual | undefined;
+
+/** The content is the same for every machine and is read once. */
+function readManual(): Manual {
+  if (known !== undefined) return known;
+  const files = readContentFolder();
+  known = { files, content: readContent(files) };
+  return known;
 }

@@ -28,6 +28,12 @@ export async function reportProblems(problems: readonly Problem[], textOf: TextO
   terminal.tell(formatReport(problems, textOf, locate, { colour: terminal.colour }));
 }
 
+/** The report as text without colours, for a page. */
+export async function reportText(problems: readonly Problem[], textOf: TextOf): Promise<string> {
+  const { locate } = await import('../build.ts');
+  return formatReport(problems, textOf, locate, { colour: false });
+}
+
 /** The last line of a report that stopped something. */
 export function tellStopped(problems: readonly Problem[], what: string, terminal: Terminal): void {
   terminal.tell('');

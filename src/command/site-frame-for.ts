@@ -6,13 +6,12 @@ import { siteFrame, type SiteFrame } from '../render/site-frame.ts';
 /** Makes the frame. `live` is the address of the reloading script, for the local server only. */
 export function frameFor(binder: Binder, photos: ReadonlyMap<string, MadePhoto>, live?: string): SiteFrame {
   const { book } = binder;
-  const [sheet] = binder.sheets;
   return siteFrame(binder.pages, {
     machine: book.records.machine.name,
-    frame: sheet?.frame ?? '',
+    frame: binder.frame,
     language: book.records.machine.spelling === 'us' ? 'en-US' : 'en-GB',
-    recordsDate: sheet?.recordsDate ?? book.recordsDate,
-    recordsVersion: sheet?.recordsVersion ?? book.recordsVersion,
+    recordsDate: binder.recordsDate,
+    recordsVersion: book.recordsVersion,
     photoOf: (file) => photos.get(file),
     ...(live === undefined ? {} : { live }),
   });

@@ -57,7 +57,8 @@ const results = checks.map((check) => {
 });
 const tests = runTests();
 const nothingMayBeSkipped = process.argv.includes('--nothing-skipped');
-if (tests.skipped > 0) console.log(String(tests.skipped) + ' skipped: a tool that they need is not installed (see README).');
+if (tests.skipped > 0)
+  console.log(String(tests.skipped) + ' skipped: a tool that they need is not installed (see README).');
 const failed = tests.failed + results.filter((passed) => !passed).length + (nothingMayBeSkipped ? tests.skipped : 0);
 const passed = tests.passed + results.filter(Boolean).length;
 console.log(String(passed) + ' passed, ' + String(failed) + ' failed');

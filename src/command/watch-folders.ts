@@ -1,0 +1,43 @@
+// Notices changes in a machine folder, whichever way an editor saves: each folder is watched, and the watch follows new folders.
+import { watch, type FSWatcher } from 'node:fs';
+
+export interface Watch {
+  /** Brings the watch up to date with the folders there are now. */
+  readonly follow: (folders: readonly string[]) => void;
+  readonly close: () => void;
+}
+
+/** An editor's save is several events within a few milliseconds; this long after the first of them, they are one. */
+const together = 4;
+
+/** Calls `changed` after changes in any of the folders that it is told to follow. */
+export function watchFolders(changed: () => void): Watch {
+  const watchers = new Map<string, FSWatcher>();
+  let waiting: NodeJS.Timeout | undefined;
+  const soon = (): void => {
+    waiting ??= setTimeout(() => {
+      waiting = undefined;
+      changed();
+    }, together);
+  };
+  const drop = (folder: string): void => {
+    watchers.get(folder)?.close();
+    watchers.delete(folder);
+  };
+  const add = (folder: string): void => {
+    const watcher = watch(folder, { persistent: true }, soon);
+    // A folder that goes away ends its own watch; the one above it tells of the change.
+    watcher.on('error', () => drop(folder));
+    watchers.set(folder, watcher);
+  };
+  return {
+    follow: (folders) => {
+      for (const folder of watchers.keys()) if (!folders.includes(folder)) drop(folder);
+      for (const folder of folders) if (!watchers.has(folder)) add(folder);
+    },
+    close: () => {
+      clearTimeout(waiting);
+      for (const folder of [...watchers.keys()]) drop(folder);
+    },
+  };
+}

@@ -1,0 +1,104 @@
+// Whole processes, measured: processor time of the process and all its children, wall time, and the largest memory.
+import { spawn } from 'node:child_process';
+import { readFileSync, readdirSync } from 'node:fs';
+import { Readable } from 'node:stream';
+
+export interface Cost {
+  /** User and system time of the whole tree, seconds. */
+  readonly cpu: number;
+  readonly wall: number;
+  /** Largest sum of resident memory over the tree, MB. */
+  readonly peak: number;
+}
+
+const ticksPerSecond = 100;
+const pageSize = 4096;
+
+/** The shell's own clock of its children, to the millisecond, on a descriptor of its own. */
+const timed = 'TIMEFORMAT="%3U %3S"; { time "$@" 2>&4; } 2>&3 4>&2';
+
+/**
+ * Runs a program to its end. The shell counts the children that it waited for; a browser's helpers are not among them, so the
+ * tree is also read from /proc every few milliseconds, and the larger of the two sums counts.
+ */
+export async function run(command: readonly string[], folder: string): Promise<Cost> {
+  const begun = performance.now();
+  const child = spawn('bash', ['-c', timed, 'bash', ...command], {
+    cwd: folder,
+    stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
+    env: { ...process.env, NO_COLOR: '1' },
+  });
+  const complaint = gather(child.stdio[2]);
+  const clock = gather(child.stdio[3]);
+  const seen = new Map<number, number>();
+  let peak = 0;
+  const watch = setInterval(() => {
+    peak = Math.max(peak, sample(child.pid ?? 0, seen));
+  }, 25);
+  const code = await new Promise<number | null>((done, failed) => {
+    child.on('error', failed);
+    child.on('close', (status) => done(status));
+  });
+  clearInterval(watch);
+  const wall = (performance.now() - begun) / 1000;
+  if (code !== 0) throw new Error(`${command.join(' ')} ended with ${String(code)}\n${complaint().slice(-2000)}`);
+  const counted = clock()
+    .trim()
+    .split(' ')
+    .reduce((sum, part) => sum + Number(part), 0);
+  const sampled = [...seen.values()].reduce((sum, ticks) => sum + ticks, 0) / ticksPerSecond;
+  return { cpu: Math.max(counted, sampled), wall, peak: peak / 1e6 };
+}
+
+function gather(stream: unknown): () => string {
+  const pieces: string[] = [];
+  if (stream instanceof Readable) stream.on('data', (piece: Buffer) => pieces.push(piece.toString()));
+  return () => pieces.join('');
+}
+
+/** Notes the ticks of every process of the tree; gives its resident memory in bytes. */
+function sample(root: number, seen: Map<number, number>): number {
+  let memory = 0;
+  for (const { id, ticks, resident } of treeOf(root)) {
+    seen.set(id, Math.max(seen.get(id) ?? 0, ticks));
+    memory += resident;
+  }
+  return memory;
+}
+
+interface Seen {
+  readonly id: number;
+  readonly parent: number;
+  readonly ticks: number;
+  readonly resident: number;
+}
+
+function treeOf(root: number): readonly Seen[] {
+  const all = readdirSync('/proc').flatMap((name) => (/^\d+$/.test(name) ? (statOf(name) ?? []) : []));
+  const inside = new Set([root]);
+  for (let grown = true; grown;) {
+    const more = all.filter((each) => inside.has(each.parent) && !inside.has(each.id));
+    for (const each of more) inside.add(each.id);
+    grown = more.length > 0;
+  }
+  return all.filter((each) => inside.has(each.id));
+}
+
+function statOf(id: string): Seen | undefined {
+  try {
+    const text = readFileSync(`/proc/${id}/stat`, 'utf8');
+    const parts = text
+      .slice(text.lastIndexOf(')') + 2)
+      .split(' ')
+      .map(Number);
+    const [, parent = 0] = parts;
+    return {
+      id: Number(id),
+      parent,
+      ticks: (parts[11] ?? 0) + (parts[12] ?? 0),
+      resident: (parts[21] ?? 0) * pageSize,
+    };
+  } catch {
+    return undefined;
+  }
+}

@@ -104,6 +104,6 @@ export const jobKind = defineRecord<JobData>({
       next: may(text, 'what is to be done next'),
       signed: may(signature, 'who signs, and when', { example: '{by: owner, date: 2024-09-14}' }),
     }),
-    ({ state: how, ...rest }) => ({ ...rest, ...how }),
+    (found) => ({ ...found, ...found.state }),
   ),
 });

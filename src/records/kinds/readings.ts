@@ -49,17 +49,19 @@ export const reading: Shape<Reading> = andThen(
     instrument: may(text, 'id of the instrument', { example: 'bore-gauge' }),
     note: may(text, 'your own words'),
   }),
-  ({ found, left, ...rest }, _spot, desk) => {
+  (line, _spot, desk) => {
     const before = desk.problems.length;
-    const dimension = desk.dimensionOf(rest.item);
-    const reading = { ...rest, found: readAll(found, dimension, desk), left: readAll(left, dimension, desk) };
-    return desk.problems.length > before ? undefined : reading;
+    const dimension = desk.dimensionOf(line.item);
+    const read = { ...line, found: readAll(line.found, dimension, desk), left: readAll(line.left, dimension, desk) };
+    return desk.problems.length > before ? undefined : read;
   },
 );
 
 function readAll(unread: readonly Unread[], dimension: Dimension | undefined, desk: Desk): readonly ReadingValue[] {
-  return unread.flatMap(({ position, words: written, spot }) => {
+  const read: ReadingValue[] = [];
+  for (const { position, words: written, spot } of unread) {
     const value = readValue(written, dimension, spot, desk);
-    return value === undefined ? [] : [{ position, value, at: placeOf(desk, spot) }];
-  });
+    if (value !== undefined) read.push({ position, value, at: placeOf(desk, spot) });
+  }
+  return read;
 }

@@ -90,10 +90,12 @@
     });
   }
 
-  document.querySelectorAll('table.read').forEach(function (table) {
-    addNarrowing(rowsOf(table), table.parentElement);
+  // One long table on a page is narrowed; where there are several, each stands under a heading that is found faster.
+  var tables = Array.from(document.querySelectorAll('.narrows table.read')).filter(function (table) {
+    return table.tBodies[0].rows.length >= longList;
   });
-  var log = Array.from(document.querySelectorAll('main > [id^="log-"]'));
+  if (tables.length === 1) addNarrowing(rowsOf(tables[0]), tables[0].parentElement);
+  var log = Array.from(document.querySelectorAll('.narrows > [id^="log-"]'));
   if (log.length > 0) addNarrowing(entriesOf(log), log[0]);
   spareTabStops();
   addEventListener('resize', spareTabStops);

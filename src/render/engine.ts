@@ -1,7 +1,7 @@
 // The template engine: every template compiled once, and the filters with which templates set what is ready to print.
 import nunjucks from 'nunjucks';
 import type { BlankRow, Block, CardsBlock, Column, GridBlock, Page } from '../sheet/sheet.ts';
-import type { Paragraph, PhotoBlock, PlotBlock, Row, Text } from '../sheet/sheet.ts';
+import type { Paragraph, PhotoBlock, PlotBlock, TableBlock, Text } from '../sheet/sheet.ts';
 import { columnsInUse, withWhat } from './blank-columns.ts';
 import { cardShape } from './card-shape.ts';
 import { tickHtml, writeHtml } from './cell-html.ts';
@@ -68,6 +68,8 @@ html<readonly Paragraph[]>('prose', proseHtml);
 html<PhotoBlock>('photo', photoHtml);
 html<PlotBlock>('plot', plotSvg);
 html<string>('squareCode', squareCodeSvg);
+html<TableBlock>('rows', rowsHtml);
+plain<TableBlock, string>('tableClass', tableClass);
 html<GridBlock>('gridRows', gridRowsHtml);
 html<readonly Column[]>('heads', headsHtml);
 html<boolean | undefined>('tick', (done) => tickHtml(done === true));
@@ -76,10 +78,6 @@ plain<number, number>('headingLevel', (level, scope) => scope.headingLevel(level
 plain<readonly BlankRow[], object>('columnsInUse', columnsInUse);
 plain<BlankRow, string>('withWhat', withWhat);
 plain<CardsBlock['size'], string>('cardShape', cardShape);
-engine.addFilter('rows', function (this: Asking, rows: readonly Row[], columns: readonly Column[]) {
-  return new nunjucks.runtime.SafeString(rowsHtml(rows, columns, this.ctx.scope));
-});
-engine.addFilter('tableClass', tableClass);
 engine.addFilter('write', (text: string, unit: string | undefined) => {
   return new nunjucks.runtime.SafeString(writeHtml(escapeHtml(text), unit));
 });

@@ -6,7 +6,9 @@ import type { SiteFrame, SitePage } from './site-frame.ts';
 
 /** The whole HTML of a page. Pure: the same page and frame give the same text. */
 export function renderPage(page: Page, site: SiteFrame): string {
-  return renderTemplate('page.njk', { page, site, scope: pageScope(site, page.file) });
+  // Pages of the contents hold the long lists; on the others a way to narrow them would only stand in the way.
+  const narrows = site.contents.some((line) => line.file === page.file);
+  return renderTemplate('page.njk', { page, site, narrows, scope: pageScope(site, page.file) });
 }
 
 /** Makes and renders one page of a list, without the site generator: for a page that changed while it is being served. */

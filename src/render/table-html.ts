@@ -1,5 +1,5 @@
 // The heads and rows of tables, written out by hand because every page has them.
-import type { Column, GridBlock, Row } from '../sheet/sheet.ts';
+import type { Column, GridBlock, Row, TableBlock } from '../sheet/sheet.ts';
 import { cellSettings, cellsHtml, type CellSetting } from './cell-html.ts';
 import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
@@ -15,17 +15,23 @@ export function headsHtml(columns: readonly Column[]): string {
   return html;
 }
 
-/** From so many columns on, a table is set line under line where the screen is narrow, and each cell carries its head. */
-const tooBroad = 4;
+/**
+ * Whether a table is set line under line where the screen is narrow. A table to work from always is, from four columns on;
+ * one to read only while a row is short, since many like rows are better compared side by side, moving sideways.
+ */
+function stacks(use: TableBlock['use'], columns: number): boolean {
+  return columns >= 4 && (use === 'work' || columns < 8);
+}
 
 /** Class of a table by its use and breadth. */
-export function tableClass(use: string, columns: number): string {
-  return columns < tooBroad ? use : `${use} stacks`;
+export function tableClass({ use, columns }: TableBlock): string {
+  if (columns.length < 4) return `${use} few`;
+  return stacks(use, columns.length) ? `${use} stacks` : use;
 }
 
 /** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
-export function rowsHtml(rows: readonly Row[], columns: readonly Column[], scope: Scope): string {
-  const settings = cellSettings(columns, columns.length >= tooBroad);
+export function rowsHtml({ rows, columns, use }: TableBlock, scope: Scope): string {
+  const settings = cellSettings(columns, stacks(use, columns.length));
   let html = '';
   for (const row of rows)
     html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, settings, scope);
@@ -46,11 +52,12 @@ function bandHtml(row: Extract<Row, { kind: 'band' }>, across: number, scope: Sc
 }
 
 /** The rows of a grid to write in: what is already written first, then empty ones. */
-export function gridRowsHtml(block: GridBlock): string {
+export function gridRowsHtml({ columns, rows, filled }: GridBlock, scope: Scope): string {
+  const settings = cellSettings(columns, false);
   let html = '';
-  for (let index = 0; index < block.rows; index += 1) {
-    const filled = block.filled?.[index] ?? [];
-    html += `<tr>${block.columns.map((_, column) => `<td>${escapeHtml(filled[column] ?? '')}</td>`).join('')}</tr>\n`;
+  for (let index = 0; index < rows; index += 1) {
+    const cells = columns.map((_, column) => ({ text: filled?.[index]?.[column] ?? '' }));
+    html += `<tr>${cellsHtml(cells, settings, scope)}</tr>\n`;
   }
   return html;
 }

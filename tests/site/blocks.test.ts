@@ -31,7 +31,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
   ],
   checklist: ['<li data-blank="fuel-off">', '<strong>WARNING</strong> Petrol vapour', 'proved 2026-05-01', '0.5–0.6'],
   blanks: [
-    '<td class="right" data-head="Limit">48.10</td>',
+    '<td data-head="Limit">48.10</td>',
     '<span class="write">48.11</span>',
     'past the limit',
     'cold, bore gauge',

@@ -43,8 +43,11 @@ export function splitFrontMatter(text: string, file: string): Split | Problem {
       cson: never,
     },
   });
-  const front = text.slice(0, text.length - split.content.length);
-  return { yaml: yaml.replace(/^\n/u, ''), yamlLine: 2, body: split.content, bodyLine: front.split('\n').length };
+  const after = text.length - split.content.length;
+  // Spaces behind the closing fence are left at the head of what gray-matter takes for the body.
+  const body = text[after - 1] === '\n' ? split.content : split.content.replace(/^[ \t]*\n?/u, '');
+  const front = text.slice(0, text.length - body.length);
+  return { yaml: yaml.replace(/^\n/u, ''), yamlLine: 2, body, bodyLine: front.split('\n').length };
 }
 
 function refusal(text: string, file: string): Problem | undefined {

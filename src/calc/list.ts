@@ -1,20 +1,32 @@
 // Every calculation, in the order of the workshop: one explicit line each.
+import { humidAir, saturationPressure, standardAtmosphere } from './atmosphere.ts';
+import { batteryGravity, batteryVolts, chargeTime, restedVolts } from './battery.ts';
 import { boltStrength } from './bolt-strength.ts';
 import { assemblyPreload, boltTorque, nutFactorTorque } from './bolt-torque.ts';
 import type { Calculation } from './calculation.ts';
+import { chainCentreDistance, chainLength, chainWear, sprocketDiameter, wornLength } from './chain.ts';
+import { forkOil, sag, spokeLength, springRate, treadDepth, tyrePressure } from './chassis.ts';
 import { clearanceVolume, compressionRatio, ratioFromPressures } from './compression-ratio.ts';
 import { coverTorqueBand } from './cover-torque.ts';
+import { compressionSpread, compressionState, crankingPressure } from './cranking-pressure.ts';
 import { limitVerdict, repeatReadings, wearToLimit } from './deciding.ts';
 import { displacement } from './displacement.ts';
 import { clockFactor, overallRatio, roadSpeed, rollingCircumference } from './gearing.ts';
+import { dwell, gapChange, topFromStops } from './ignition.ts';
+import { jetChange, jetFlow, mixtureShift } from './mixture.ts';
+import { monthsFrom } from './months.ts';
 import { oilInFuel, pumpUse, tankTopUp } from './oil-in-fuel.ts';
 import { crankAngle, pistonPosition, rimArc } from './piston-position.ts';
+import { pistonSpeed } from './piston-speed.ts';
 import { preloadBand, screwTorque, turnAngle } from './screw-torque.ts';
 import { threadGeometry } from './thread-geometry.ts';
 import { threadStrip } from './thread-strip.ts';
+import { tighteningSequence } from './tightening-order.ts';
 import { torqueSlip } from './torque-slip.ts';
 import { tyreDate } from './tyre-date.ts';
 import { tyreMarking } from './tyre-size.ts';
+import { boreWear, endFloat, nextOversize, pistonClearance, ringGap, shimChoice } from './wear-fits.ts';
+import { hotResistance, lampLoad, voltDrop, wireGauge, wireSize } from './wiring.ts';
 import { wrenchRange, wrenchSetting, wrenchTorque } from './wrench-setting.ts';
 
 /** The shelf. A new calculation is one file and one line here; its page and its place on the command line follow. */
@@ -33,13 +45,27 @@ export const calculations: readonly Calculation[] = [
   wrenchSetting,
   wrenchTorque,
   wrenchRange,
+  tighteningSequence,
   displacement,
   compressionRatio,
   clearanceVolume,
   ratioFromPressures,
+  crankingPressure,
+  compressionState,
+  compressionSpread,
+  pistonSpeed,
   pistonPosition,
   crankAngle,
   rimArc,
+  topFromStops,
+  dwell,
+  gapChange,
+  standardAtmosphere,
+  humidAir,
+  saturationPressure,
+  mixtureShift,
+  jetChange,
+  jetFlow,
   oilInFuel,
   tankTopUp,
   pumpUse,
@@ -47,14 +73,43 @@ export const calculations: readonly Calculation[] = [
   rollingCircumference,
   roadSpeed,
   clockFactor,
+  chainLength,
+  chainCentreDistance,
+  chainWear,
+  wornLength,
+  sprocketDiameter,
   tyreMarking,
   tyreDate,
+  tyrePressure,
+  treadDepth,
+  batteryVolts,
+  restedVolts,
+  batteryGravity,
+  chargeTime,
+  voltDrop,
+  wireSize,
+  wireGauge,
+  hotResistance,
+  lampLoad,
+  boreWear,
+  pistonClearance,
+  nextOversize,
+  ringGap,
+  shimChoice,
+  endFloat,
+  springRate,
+  spokeLength,
+  sag,
+  forkOil,
   limitVerdict,
   repeatReadings,
   wearToLimit,
+  monthsFrom,
 ];
+
+const byId = new Map(calculations.map((calculation) => [calculation.id, calculation]));
 
 /** A calculation by its id; undefined when there is none. */
 export function calculationById(id: string): Calculation | undefined {
-  return calculations.find((calculation) => calculation.id === id);
+  return byId.get(id);
 }

@@ -27,7 +27,7 @@ export function tyreSize(
   if (metric !== null) return { width: Number(metric[1]), aspect: Number(metric[2]) / 100, rim: Number(metric[3]) };
   const inch = inchMarking.exec(text);
   if (inch === null) return undefined;
-  const low = /^\d\.(?:10|60|85)$/.test(inch[1] ?? '') && !/^2\./.test(inch[1] ?? '');
+  const low = /^\d\.(?:10|60|85)$/.test(inch[1] ?? '') && !(inch[1] ?? '').startsWith('2.');
   const aspect = inch[2] === undefined ? (low ? 0.9 : 1) : Number(inch[2]) / 100;
   return { width: Number(inch[1]) * 25.4, aspect, rim: Number(inch[3]) };
 }

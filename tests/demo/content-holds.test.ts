@@ -45,6 +45,12 @@ test('what undoes a check is a thing that somebody can touch', () => {
   expect(nowhere).toEqual([]);
 });
 
+test('a caution is one line of a sheet', () => {
+  const long = [...content.cautions.values()].filter((caution) => caution.line.length > 88);
+  expect(long.map((caution) => caution.id)).toEqual([]);
+  expect(content.cautions.size).toBeGreaterThanOrEqual(40);
+});
+
 test('every check says why, and its id is used once', () => {
   expect(checks.filter((check) => check.why.length < 12).map((check) => check.id)).toEqual([]);
   expect(new Set(checks.map((check) => check.id)).size).toBe(checks.length);
@@ -86,12 +92,13 @@ test('the no-start card has its four groups for every kind of machine', () => {
       stroke: records.machine.features.stroke,
       ignition: records.machine.features.ignition,
       trigger: records.machine.features.trigger,
+      lubrication: records.machine.features.lubrication,
     };
     const mine = content.noStart.filter((line) =>
       Object.entries(line.applies).every(([key, words]) => own[key] === undefined || words.includes(own[key] ?? '')),
     );
     expect(new Set(mine.map((line) => line.group))).toEqual(new Set(['spark', 'fuel', 'compression', 'air']));
-    expect(mine.filter((line) => line.group === 'spark' && line.saw.startsWith('No spark'))).toHaveLength(1);
+    expect(mine.filter((line) => line.group === 'spark' && line.saw.startsWith('None with a new plug'))).toHaveLength(1);
     expect(mine.length).toBeLessThanOrEqual(26);
   }
 });

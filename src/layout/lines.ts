@@ -90,7 +90,7 @@ function broken(word: Word, width: number, measure: Measure): readonly Line[] {
   let open: Stretch[] = [];
   let em = 0;
   for (const piece of word.pieces) {
-    for (const character of characters(piece.text)) {
+    for (const character of characters(piece.text, (width - markEm) * 0.999, piece.face, measure)) {
       const wide = measure.width(character, piece.face);
       if (open.length > 0 && em + wide + markEm > width) {
         open.push({ text: breakMark, face: 'regular', struck: false, link: undefined, at: em, em: markEm, mark: true });
@@ -105,7 +105,8 @@ function broken(word: Word, width: number, measure: Measure): readonly Line[] {
   return lines;
 }
 
-/** Characters with the marks that stand over or under them. */
-function characters(text: string): readonly string[] {
-  return text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
+/** Characters with the marks that stand over or under them; the marks by themselves only where both are wider than a line. */
+function characters(text: string, most: number, face: Face, measure: Measure): readonly string[] {
+  const whole = text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
+  return whole.flatMap((each) => (each.length > 1 && measure.width(each, face) > most ? Array.from(each) : [each]));
 }

@@ -22,7 +22,7 @@ export function total(doc: Document, type: Typesetter): Total {
     show: (item) => {
       ({ size } = item);
       doc.page.xobjects['Total'] = form;
-      const words = item.before.trimEnd() + ' ';
+      const words = item.before.trimEnd();
       const x = item.x + widthOf(words, 'regular') * size;
       return (
         type.show(words, 'regular', size, item.x, item.y) +
@@ -34,7 +34,7 @@ export function total(doc: Document, type: Typesetter): Total {
       );
     },
     end: (pages) => {
-      const shown = type.show(String(pages), 'regular', size, 0, 0);
+      const shown = type.show(' ' + String(pages), 'regular', size, 0, 0);
       data['Resources'] = {
         Font: Object.fromEntries([...type.fonts].map(([name, { reference }]) => [name, reference])),
       };

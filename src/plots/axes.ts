@@ -1,6 +1,7 @@
 // The axes of a plot: two thin rules, short ticks, their values, and what they measure.
 import type { Primitive } from './primitive.ts';
-import type { Scale } from './scales.ts';
+import { textRoom } from './room.ts';
+import type { Scale, Tick } from './scales.ts';
 
 /** The inner rectangle, where the readings stand. */
 export interface Field {
@@ -58,7 +59,7 @@ export function yAxis(scale: Scale, field: Field, label: string): readonly Primi
 /** Bottom axis: ticks below the rule, values under them, the label at the right end of the last line. */
 export function xAxis(scale: Scale, field: Field, label: string): readonly Primitive[] {
   const under = field.bottom + 4 + labelSize;
-  const ticks = scale.ticks.flatMap((tick): readonly Primitive[] => [
+  const ticks = withRoom(scale.ticks).flatMap((tick): readonly Primitive[] => [
     { kind: 'path', d: straight(tick.at, field.bottom, tick.at, field.bottom + 4), stroke: thin },
     { kind: 'text', x: round(tick.at), y: round(under), text: tick.label, size: labelSize, anchor: 'middle' },
   ]);
@@ -77,4 +78,19 @@ export function xAxis(scale: Scale, field: Field, label: string): readonly Primi
     strong: true,
   };
   return [...ticks, rule, name];
+}
+
+/** Every tick, or every second, third … of them, so that the labels do not meet. */
+function withRoom(ticks: readonly Tick[]): readonly Tick[] {
+  for (let stride = 1; stride < ticks.length; stride += 1) {
+    const kept = ticks.filter((_tick, index) => index % stride === 0);
+    const fits = kept.every((tick, index) => index === 0 || fitsAfter(kept[index - 1], tick));
+    if (fits) return kept;
+  }
+  return ticks.slice(0, 1);
+}
+
+function fitsAfter(before: Tick | undefined, tick: Tick): boolean {
+  if (before === undefined) return true;
+  return tick.at - before.at >= (textRoom(before.label, labelSize) + textRoom(tick.label, labelSize)) / 2 + 4;
 }

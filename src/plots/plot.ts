@@ -24,7 +24,7 @@ export function drawPlot(
   const y = yScale(block, bottom, top);
   const left = Math.max(20, ...y.ticks.map((tick) => textRoom(tick.label, labelSize) + 6));
   const field: Field = { left, right: size.width - 6, top, bottom };
-  const x = xScale(block, left, field.right - 14);
+  const x = xScale(block, left + 6, field.right - 22);
   const limits = limitLines(block.limits, y, field, seriesRoom(block.series, x, y));
   return [
     ...yAxis(y, field, block.y.label),

@@ -48,7 +48,7 @@ function factLine(facts: readonly Fact[], measures: Measures): readonly Slab[] {
     (most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1.5),
     textType.leading,
   );
-  const parts = Math.max(1, Math.ceil((tallest + 4) / setting.height));
+  const parts = Math.max(1, Math.ceil((tallest + 4) / (setting.height - 2 * textType.leading)));
   return Array.from({ length: parts }, (_, part) => {
     const cut = set.map((one) => ({
       ...one,

@@ -3,6 +3,7 @@ import type { Correction, Job, Value } from '../records/model.ts';
 import type { Read, Written } from '../quantity/quantity.ts';
 import { readAnyQuantity, readQuantity } from '../quantity/read-quantity.ts';
 import type { SeriesPoint } from './book.ts';
+import type { Measure } from './verdict.ts';
 
 export interface CorrectionDone {
   readonly job: Job;
@@ -11,10 +12,14 @@ export interface CorrectionDone {
   readonly replaced: readonly SeriesPoint[];
 }
 
-/** A place in a series: the value that counts now, and those struck out before it. */
+/** A point that is still being made. */
+export type Draft = { -readonly [K in keyof SeriesPoint]: SeriesPoint[K] };
+
+/** A place in a series: the value that counts now, those struck out before it, and what it is judged by. */
 export interface Slot {
-  struck: SeriesPoint[];
-  live: SeriesPoint;
+  readonly struck: SeriesPoint[];
+  live: Draft;
+  readonly measure: Measure | undefined;
 }
 
 function plain(text: string): string {

@@ -10,7 +10,7 @@ export interface Touch {
   readonly what: string;
 }
 
-/** From a key to everything that is disturbed with it, itself first. */
+/** From a key to everything that is disturbed with it: itself, the thing without its side, and all that hangs on them. */
 export type Reach = (key: string) => readonly string[];
 
 /** `disturbs` of fasteners, limits and settings, followed to the end; rings are walked once. */
@@ -24,7 +24,7 @@ export function makeReach(ground: Ground): Reach {
   return (key) => {
     const before = known.get(key);
     if (before !== undefined) return before;
-    const found = new Set([key]);
+    const found = new Set([key, withoutSide(key)]);
     for (const one of found) for (const next of direct.get(one) ?? []) found.add(next);
     const reach = [...found];
     known.set(key, reach);
@@ -32,10 +32,14 @@ export function makeReach(ground: Ground): Reach {
   };
 }
 
-function touchOf(thing: string, what: string, ground: Ground, reach: Reach): Touch {
-  const key = ground.key(thing);
+/** What hangs on a thing, without the thing itself. */
+export function othersOf(key: string, reach: Reach): readonly string[] {
   const bare = withoutSide(key);
-  return { keys: bare === key ? reach(key) : [...reach(key), ...reach(bare)], what };
+  return reach(key).filter((one) => one !== key && one !== bare);
+}
+
+function touchOf(thing: string, what: string, ground: Ground, reach: Reach): Touch {
+  return { keys: reach(ground.key(thing)), what };
 }
 
 function byEntry(entry: WorkEntry, ground: Ground, reach: Reach): readonly Touch[] {
@@ -72,8 +76,8 @@ export function wasSet(reading: Reading): boolean {
 /** A setting that was changed disturbs what hangs on it, not itself. */
 export function touchOfSetting(reading: Reading, ground: Ground, reach: Reach): Touch | undefined {
   if (!wasSet(reading)) return undefined;
-  const [, ...others] = reach(ground.key(reading.item));
-  return { keys: others, what: `${reading.item} set` };
+  const key = ground.key(reading.item);
+  return { keys: othersOf(key, reach), what: `${reading.item} set` };
 }
 
 /** Kinds of work that happen after what their record ticked: the checks were for this very start or ride. */

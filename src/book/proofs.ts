@@ -112,16 +112,19 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
   const prove = (check: string | undefined, proof: Proof | undefined): void => {
     if (check !== undefined && proof !== undefined) now.set(check, { proof });
   };
+  const proveBy = (reading: Reading, values: readonly ReadingValue[], job: Job): void => {
+    const check = byKey.get(ground.key(reading.item));
+    if (check !== undefined) prove(check, proofByReading(reading, values, job, ground, judge));
+  };
   for (const job of ground.jobs) {
-    for (const reading of job.readings)
-      prove(byKey.get(ground.key(reading.item)), proofByReading(reading, reading.found, job, ground, judge));
+    for (const reading of job.readings) proveBy(reading, reading.found, job);
     const kind = touchOfKind(job, ground);
     if (!kind.afterChecks) touch(kind, job);
     for (const one of touchesOfWork(job, ground, reach)) touch(one, job);
     for (const reading of job.readings) {
       const set = touchOfSetting(reading, ground, reach);
       if (set !== undefined) touch(set, job);
-      prove(byKey.get(ground.key(reading.item)), proofByReading(reading, reading.left, job, ground, judge));
+      proveBy(reading, reading.left, job);
     }
     for (const done of job.checks) {
       prove(byKey.get(ground.key(done.check)), {

@@ -3,47 +3,30 @@ import type { Day } from '../quantity/day.ts';
 import type { Job, Records } from '../records/model.ts';
 import { byText, hasHappened, lastSureDay } from './in-order.ts';
 
-/** Two 32-bit lanes with different multipliers; not for secrets, only to tell sheets apart. */
-interface Lanes {
-  a: number;
-  b: number;
-}
-
 /** Places and units are left out: the written text says both. */
 const silent: ReadonlySet<string> = new Set(['at', 'unit', 'quantity']);
 
-function eatText(lanes: Lanes, text: string): void {
-  let { a, b } = lanes;
-  for (let index = 0; index < text.length; index += 1) {
-    const code = text.charCodeAt(index);
-    a = Math.imul(a ^ code, 0x85ebca6b);
-    b = Math.imul(b ^ code, 0xc2b2ae35);
-  }
-  lanes.a = Math.imul(a ^ (a >>> 15), 0x2c1b3c6d);
-  lanes.b = Math.imul(b ^ (b >>> 13), 0x297a2d39);
+/** One step over a text; 32 bits, mixed at the end of each text. Not for secrets, only to tell sheets apart. */
+function overText(state: number, text: string): number {
+  let now = state;
+  for (let index = 0; index < text.length; index += 1) now = Math.imul(now ^ text.charCodeAt(index), 0x85ebca6b);
+  return Math.imul(now ^ (now >>> 15) ^ text.length, 0xc2b2ae35);
 }
 
-function eatEntry(lanes: Lanes, key: string, value: unknown): void {
-  if (silent.has(key) || value === undefined) return;
-  eatText(lanes, key);
-  eat(lanes, value);
-}
-
-function eat(lanes: Lanes, value: unknown): void {
-  if (typeof value === 'string') return eatText(lanes, value);
-  if (Array.isArray(value)) {
-    eatText(lanes, `[${value.length}`);
-    for (const one of value) eat(lanes, one);
-    return;
+function over(state: number, value: unknown): number {
+  if (typeof value === 'string') return overText(state, value);
+  if (Array.isArray(value)) return value.reduce<number>(over, overText(state, '['));
+  if (typeof value !== 'object' || value === null) return overText(state, String(value));
+  let now = overText(state, '{');
+  for (const [key, inner] of Object.entries(value)) {
+    if (inner !== undefined && !silent.has(key)) now = over(overText(now, key), inner);
   }
-  if (typeof value !== 'object' || value === null) return eatText(lanes, String(value));
-  for (const [key, inner] of Object.entries(value)) eatEntry(lanes, key, inner);
+  return now;
 }
 
 function print(value: unknown): string {
-  const lanes: Lanes = { a: 0x9e3779b9, b: 0x85ebca77 };
-  eat(lanes, value);
-  return (lanes.a >>> 0).toString(36).padStart(7, '0') + (lanes.b >>> 0).toString(36).padStart(7, '0');
+  const state = over(0x9e3779b9, value);
+  return (Math.imul(state ^ (state >>> 16), 0x7feb352d) >>> 0).toString(36).padStart(7, '0');
 }
 
 /** Records are never changed once read, so a record's print is kept for as long as the record is. */
@@ -57,7 +40,7 @@ function ofJob(job: Job): string {
   return made;
 }
 
-/** Eight letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not matter. */
+/** Seven letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not matter. */
 export function recordsVersion(records: Records): string {
   const { machine, maker, instruments, story, jobs, unread } = records;
   const parts = [
@@ -68,7 +51,7 @@ export function recordsVersion(records: Records): string {
     ...jobs.map((job) => job.file + ofJob(job)),
     ...unread.map((one) => one.file),
   ];
-  return print(parts.toSorted(byText)).slice(0, 8);
+  return print(parts.toSorted(byText));
 }
 
 /** The newest date in the records: of what has happened, or of a clock when nothing has. */

@@ -1,6 +1,6 @@
 // Corrections: what else had used the wrong value, and corrections that correct nothing.
 import type { Job } from '../../records/model.ts';
-import { makeReach } from '../disturbance.ts';
+import { makeReach, othersOf } from '../disturbance.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -43,8 +43,7 @@ export const correctedValueWasUsed: Look = ({ series, ground }) => {
     const until = ground.order.get(job) ?? 0;
     const between = (one: Job): boolean =>
       (ground.order.get(one) ?? 0) >= from && (ground.order.get(one) ?? 0) <= until;
-    const [, ...others] = reach(ground.key(correction.item));
-    const users = others.flatMap((item) =>
+    const users = othersOf(ground.key(correction.item), reach).flatMap((item) =>
       (readers.get(item) ?? []).filter(between).map((one) => `${item} (${one.date.from})`),
     );
     if (users.length === 0) return [];

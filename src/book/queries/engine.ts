@@ -1,6 +1,6 @@
 // Work on the engine in an order that the trade would not believe.
 import { hasWords, remembered } from '../names.ts';
-import { makeReach, wasSet } from '../disturbance.ts';
+import { makeReach, othersOf, wasSet } from '../disturbance.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -57,7 +57,7 @@ export const settingOlderThanItsMover: Look = ({ ground }) => {
       step += 1;
       const key = ground.key(reading.item);
       if (wasSet(reading))
-        for (const other of reach(key).slice(1)) moved.set(other, { step, by: reading.item, on: job.date.from });
+        for (const other of othersOf(key, reach)) moved.set(other, { step, by: reading.item, on: job.date.from });
       last.set(key, step);
       place.set(key, reading.at);
     }

@@ -106,7 +106,7 @@ export const wearBackwards: Look = ({ series, ground }) =>
     if (way === 0) return [];
     const last = new Map<string, SeriesPoint>();
     return counting(one).flatMap((point) => {
-      const like = `${point.position}|${[...point.condition].toSorted().join(',')}`;
+      const like = `${point.position}|${point.condition.length < 2 ? (point.condition[0] ?? '') : point.condition.toSorted().join(',')}`;
       const before = last.get(like);
       last.set(like, point);
       if (before === undefined || point.value.kind !== 'read' || renewedBetween(one, before, point)) return [];

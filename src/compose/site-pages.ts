@@ -20,7 +20,7 @@ const front: readonly Plain[] = [
   { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table'], sheet: 'torque-table' },
-  { file: 'service.html', title: 'Service', views: ['service-due'], sheet: 'service-due' },
+  { file: 'service.html', title: 'Service', views: [['service-due', { of: 'why' }]], sheet: 'service-due' },
 ];
 
 /** After them. */

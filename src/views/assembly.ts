@@ -10,7 +10,7 @@ import { ours } from './wording/ours.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
 import { valueText } from './wording/value.ts';
-import { lockingText, stagesAndOrder, torqueCell } from './torque-table.ts';
+import { basisWord, lockingText, stagesAndOrder, torqueCell } from './torque-table.ts';
 import { torqueInOtherUnits } from './wording/torque.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -88,8 +88,9 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
     {
       text: joined([
         otherUnits(torque),
+        basis(context, torque),
         threads(context, torque),
-        stagesAndOrder(context, torque),
+        stagesAndOrder(torque),
         lockingText(context, torque),
       ]),
     },
@@ -99,6 +100,11 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
 
 function otherUnits(torque: TorqueRow): string | undefined {
   return torque.value === undefined ? undefined : torqueInOtherUnits(torque.value).join(', ');
+}
+
+/** A value that is not the maker's says so beside it. */
+function basis({ say }: ViewContext, torque: TorqueRow): string | undefined {
+  return torque.basis === 'computed' ? say(basisWord(torque)) : undefined;
 }
 
 function threads({ say }: ViewContext, torque: TorqueRow): string | undefined {

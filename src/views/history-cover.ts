@@ -1,10 +1,10 @@
 // The cover of the history: what it is, its state today in plain figures, and its best photos.
 import type { Block } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
-import { fact, heading, stack } from './wording/blocks.ts';
+import { fact, heading, paragraphs, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { dayText, withDates } from './wording/day.ts';
-import { distanceText } from './wording/distance.ts';
+import { dayText } from './wording/day.ts';
+import { distanceText, odometerStatement } from './wording/distance.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -15,7 +15,13 @@ export const historyCover = defineView({
   purpose: 'The cover of the history: which machine, from when to when, and photos.',
   needs: 'machine',
   options: [],
-  blocks: (context) => stack(heading(1, context.book.records.machine.name, 'cover'), facts(context), photos(context)),
+  blocks: (context) =>
+    stack(
+      heading(1, context.book.records.machine.name, 'cover'),
+      facts(context),
+      paragraphs(odometerStatement(context)),
+      photos(context),
+    ),
 });
 
 function facts({ book, say }: ViewContext): Block {
@@ -40,7 +46,6 @@ function facts({ book, say }: ViewContext): Block {
       ),
       ...fact(say('Last record'), last === undefined ? undefined : dayText(last)),
       ...fact(say('Distance'), distanceText(say, book.odometer.now)),
-      ...fact(say('Odometer'), say(book.odometer.statement.word), withDates(book.odometer.statement.why)),
     ],
   };
 }

@@ -2,7 +2,7 @@
 import type { Block } from '../sheet/sheet.ts';
 import { lines, stack } from './wording/blocks.ts';
 import { sheetsOf } from './wording/sheet-names.ts';
-import { jobFacts } from './job/facts.ts';
+import { jobChecks, jobFacts } from './job/facts.ts';
 import { jobFindings } from './job/findings.ts';
 import { jobMoney } from './job/money.ts';
 import { jobParts } from './job/parts.ts';
@@ -28,6 +28,7 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     planned(context),
     words(context, job),
     jobWork(context, job, within),
+    jobChecks(context, job, within),
     jobReadings(context, job, within),
     jobParts(context, job, within),
     jobFindings(context, job, within),

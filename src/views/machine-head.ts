@@ -2,12 +2,13 @@
 import type { Book } from '../book/book.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import type { Features, StampedNumber } from '../records/model.ts';
-import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
+import { column, fact, heading, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import type { Fact } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { dayText, looseDateText, withDates } from './wording/day.ts';
+import { dayText, looseDateText } from './wording/day.ts';
 import { writtenText } from './wording/value.ts';
 import { machineFigures } from './wording/machine-figures.ts';
+import { odometerStatement } from './wording/distance.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -21,6 +22,7 @@ export const machineHead = defineView({
     stack(
       heading(2, context.say('What it is'), 'what-it-is'),
       { type: 'facts', across: 2, facts: identity(context) },
+      paragraphs(odometerStatement(context)),
       numbers(context),
       heading(2, context.say('What it has'), 'what-it-has'),
       { type: 'facts', across: 2, facts: features(context) },
@@ -30,7 +32,7 @@ export const machineHead = defineView({
 
 function identity({ book, say }: ViewContext): readonly Fact[] {
   const { machine } = book.records;
-  const { now, statement } = book.odometer;
+  const { now } = book.odometer;
   return [
     ...fact(say('Make'), machine.make),
     ...fact(say('Model'), machine.model),
@@ -40,7 +42,6 @@ function identity({ book, say }: ViewContext): readonly Fact[] {
     ...fact(
       say('Distance of the machine'),
       now.machine === undefined ? say('not known') : [inlineFigure(now.machine, 'distance-now')],
-      `${say(statement.word)}: ${withDates(statement.why)}`,
     ),
     ...fact(say('Last reading'), now.job === undefined ? undefined : dayText(now.day)),
   ];

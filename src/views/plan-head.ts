@@ -45,8 +45,11 @@ function minutes({ say }: ViewContext, procedures: readonly Procedure[]): string
   return sum === 0 ? undefined : `${say('about')} ${count(sum)}\u00a0min`;
 }
 
+/** Cautions of the whole job; those that a step carries stand at that step and not in a preface. */
 function cautions(context: ViewContext, procedures: readonly Procedure[]): readonly Block[] {
-  const ids = new Set(procedures.flatMap((one) => one.cautions));
+  const steps = procedures.flatMap((one) => [...one.steps, ...one.assembly]);
+  const atSteps = new Set(steps.flatMap((step) => step.cautions));
+  const ids = new Set(procedures.flatMap((one) => one.cautions).filter((id) => !atSteps.has(id)));
   return [...ids].flatMap((id) => cautionNamed(context, id) ?? []);
 }
 

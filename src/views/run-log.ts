@@ -10,7 +10,7 @@ export const runLog = defineView({
   needs: 'machine',
   options: ['of'],
   blocks: ({ say, options }): readonly Block[] => {
-    const rows = options['of'] === 'long' ? 20 : 10;
+    const rows = options['of'] === 'long' ? 20 : 8;
     const heads = ['Choke', 'Throttle', 'Feel and sound', 'Smoke', 'Leak', 'Note'];
     return [
       heading(2, say('Run log'), 'run-log'),

@@ -1,7 +1,9 @@
 // What is due: overdue first, with what was done last, which bound comes first, and the next date and figure on the clock.
 import type { DueLine, DueState } from '../book/book.ts';
+import { of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
+import { countOf } from './wording/count.ts';
 import { dayText, withDates } from './wording/day.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { jobTitle } from './wording/job.ts';
@@ -27,23 +29,24 @@ export const serviceDue = defineView({
   options: ['of'],
   blocks: (context) => {
     const { book, say } = context;
-    const now = context.options['of'] === 'now';
-    const groups = now ? dueGroups.slice(0, 4) : dueGroups;
+    const why = context.options['of'] === 'why';
     return [
       {
         type: 'table',
         columns: [
           column(say('Item'), 5),
           column(say('Do'), 2),
+          column(say('Every'), 3),
           column(say('Last done'), 5),
           column(say('Due'), 5),
-          column(say('Which bound, and why'), 6),
+          ...(why ? [column(say('Which bound, and why'), 6)] : []),
         ],
-        rows: groups.flatMap(({ state, word }) =>
+        rows: dueGroups.flatMap(({ state, word }) =>
           group(
             context,
             say(word),
             book.due.filter((one) => one.state === state),
+            why,
           ),
         ),
         empty: say('No schedule is recorded for this machine.'),
@@ -53,32 +56,56 @@ export const serviceDue = defineView({
   },
 });
 
-function group(context: ViewContext, word: string, due: readonly DueLine[]): readonly Row[] {
+function group(context: ViewContext, word: string, due: readonly DueLine[], why: boolean): readonly Row[] {
   if (due.length === 0) return [];
   const band: Row = { kind: 'band', text: [{ kind: 'strong', text: word }] };
-  return [band, ...due.map((one) => dueRow(context, one))];
+  return [band, ...due.map((one) => dueRow(context, one, why))];
 }
 
-function dueRow(context: ViewContext, due: DueLine): Row {
+function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const { service } = due;
   const { say } = context;
   const basis = service.basis === 'general' ? say('general schedule, not the maker’s') : undefined;
+  const known = due.dueDay !== undefined || due.dueAt !== undefined;
   return row(
     joined([ours(context, service.at, service.item), basis]),
     say(service.action),
-    lastDone(context, due),
-    dueText(context, due),
-    withDates(due.why),
+    service.every?.text ?? '',
+    why ? joined([lastDone(context, due), lastRecord(due)], ', ') : lastDone(context, due),
+    known ? joined([dueText(context, due), left(say, due)]) : withDates(due.why),
+    ...(why ? [withDates(due.why)] : []),
   );
 }
 
-/** When a service was last done, on what distance, in which record. */
+/** How much is left of the time and of the distance, or how much it is over. */
+function left(say: (words: string) => string, { left: rest }: DueLine): Text {
+  const days = rest?.days;
+  const past = days !== undefined && days < 0;
+  const time =
+    days === undefined
+      ? undefined
+      : `${countOf(Math.abs(days), say('day'), say('days'))} ${say(past ? 'over' : 'left')}`;
+  const distance = rest?.distance;
+  if (distance === undefined) return time ?? '';
+  const over = distance.quantity < 0;
+  const size = over
+    ? { ...distance, quantity: of(-distance.quantity / distance.unit.factor, distance.unit) }
+    : distance;
+  return joined([time, [inlineFigure(size), ` ${say(over ? 'over' : 'left')}`]], ', ');
+}
+
+/** The record of the last time, leading to it. */
+function lastRecord(due: DueLine): Text | undefined {
+  return due.lastDone === undefined ? undefined : [jobTitle(due.lastDone.job)];
+}
+
+/** When a service was last done and on what distance. */
 export function lastDone({ say }: ViewContext, due: DueLine): Text {
   const last = due.lastDone;
   if (last === undefined) return say('not recorded');
   const distance: Text | undefined =
     last.machineDistance === undefined ? undefined : [inlineFigure(last.machineDistance)];
-  return joined([dayText(last.day), distance, [jobTitle(last.job)]], ', ');
+  return joined([dayText(last.day), distance], ', ');
 }
 
 /** The day and the figure on the clock fitted now; what is left of each stands in the sentence beside it. */

@@ -1,10 +1,8 @@
 // The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.
 import type { OpenLine } from '../book/book.ts';
-import type { Block, CardsBlock, Text } from '../sheet/sheet.ts';
-import { fact, heading, joined, lines, stack } from './wording/blocks.ts';
+import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { count, countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
-import { jobNamed } from './wording/job.ts';
 import { workParticulars, workThing } from './wording/work.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -29,7 +27,7 @@ export const stateLeft = defineView({
     'The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.',
   needs: 'machine',
   options: [],
-  blocks: (context) => stack(cards(context), lastWords(context)),
+  blocks: (context) => [cards(context)],
 });
 
 /** What is open, in the order of the card. */
@@ -52,9 +50,11 @@ function cards(context: ViewContext): CardsBlock {
     { kind: 'strong', text: `${say('Before you turn, start or move it')}: ` },
     `${countOf(open, say('thing is open'), say('things are open'))}.`,
   ];
-  const none: readonly Text[] = [say('Nothing is off, loose, empty, disconnected, open or away, by the records.')];
-  const groups = all.length === 0 ? [none] : inGroups([warning, ...all], card.lines);
-  const next: Text = [{ kind: 'strong', text: say('Next: ') }, book.off.next?.text ?? say('not written down')];
+  const none: Text = say('Nothing is off, loose, empty, disconnected, open or away, by the records.');
+  const words = book.off.stateLeft.map(({ text }): Text => text);
+  const groups =
+    all.length === 0 ? inGroups([none, ...words], card.lines) : inGroups([warning, ...all, ...words], card.lines);
+  const next: Text = [{ kind: 'strong', text: `${say('Next')}: ` }, book.off.next?.text ?? say('not written down')];
   return {
     type: 'cards',
     size: { width: card.width, height: card.height },
@@ -79,21 +79,4 @@ function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])
     groups.at(-1)?.push(item);
   });
   return groups;
-}
-
-function lastWords({ book, say }: ViewContext): readonly Block[] {
-  const { off } = book;
-  const words = off.stateLeft.map(({ job, text }) => joined([text, jobNamed(job)], ': '));
-  return stack(
-    heading(2, say('In the words of the last record'), 'state-in-words'),
-    words.length === 0 ? lines([say('Nothing more was written down.')]) : lines(words),
-    {
-      type: 'facts',
-      facts: [
-        ...fact(say('Open by the records'), countOf(off.open.length, say('thing'), say('things'))),
-        ...fact(say('Next step'), off.next?.text ?? say('not written down')),
-        ...fact(say('Written in'), off.next === undefined ? undefined : jobNamed(off.next.job)),
-      ],
-    },
-  );
 }

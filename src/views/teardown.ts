@@ -1,5 +1,5 @@
 // The teardown sheet: step by step, an off and an on tick for each part, fasteners by size, length and number, bag, way round, caution at the step.
-import type { Block, Cell, Row, Text } from '../sheet/sheet.ts';
+import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count } from './wording/count.ts';
@@ -30,8 +30,7 @@ function table(context: ViewContext): Block {
       column(say('Off'), 1, 'centre'),
       column(say('On'), 1, 'centre'),
       column(say('Step'), 1, 'right'),
-      column(say('Part'), 4),
-      column(say('Do'), 9),
+      column(say('Part, and what to do'), 10),
       column(say('Fasteners'), 5),
       column(say('Bag'), 1.4),
       column(say('Condition, photo no.'), 4),
@@ -57,7 +56,7 @@ function spareRow({ job }: ViewContext, one: NumberedStep): Row {
   ];
   return {
     kind: 'cells',
-    cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, { box: 'line' }, {}, { box: 'line' }],
+    cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, {}, { box: 'line' }],
   };
 }
 
@@ -87,15 +86,11 @@ function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const rows = parts.map((part, index): Row => {
     const both: readonly Cell[] =
       part === undefined ? [{ box: 'tick', id: tickOf(context, one) }, {}] : ticks(context, part);
-    const name: Cell = part === undefined ? {} : { text: [{ kind: 'strong', text: say(part) }] };
-    if (index > 0) return { kind: 'cells', cells: [...both, {}, name, {}, {}, {}, { box: 'line' }] };
+    const name: Inline[] = part === undefined ? [] : [{ kind: 'strong', text: say(part) }];
+    if (index > 0) return { kind: 'cells', cells: [...both, {}, { text: name }, {}, {}, { box: 'line' }] };
     const bag: Cell = one.bag === undefined ? {} : { text: count(one.bag), big: true };
-    const cells = [
-      { text: count(one.number) },
-      name,
-      { text: stepText(context, one) },
-      fastenersOf(context, step.fasteners),
-    ];
+    const does = joined([name, stepText(context, one)], ': ');
+    const cells = [{ text: count(one.number) }, { text: does }, fastenersOf(context, step.fasteners)];
     return { kind: 'cells', cells: [...both, ...cells, bag, { box: 'line' }] };
   });
   return [...step.cautions.flatMap((id) => cautionRow(context, id)), ...rows];
@@ -116,22 +111,11 @@ function tickOf({ job }: ViewContext, one: NumberedStep): string {
   return `${job?.id ?? ''}/${one.procedure.id}/step-${count(one.number)}`;
 }
 
+/** What goes wrong is written down where it happens, in three columns side by side. */
 function honest({ say }: ViewContext): readonly Block[] {
-  const lists: readonly [string, string][] = [
-    ['Missing when found', 'missing'],
-    ['Broken by me', 'broken'],
-    ['Sent out', 'sent-out'],
+  const heads = ['Missing when found', 'Broken by me', 'Sent out: to whom, promised for'];
+  return [
+    heading(3, say('Missing, broken, sent out'), 'missing-broken-sent-out'),
+    { type: 'grid', columns: heads.map((head) => column(say(head), 4)), rows: 4 },
   ];
-  return lists.flatMap(([title, id]): readonly Block[] => [
-    heading(3, say(title), id),
-    {
-      type: 'grid',
-      columns: [
-        column(say('What'), 6),
-        column(id === 'sent-out' ? say('To whom, promised for') : say('What it needs'), 5),
-        column(say('Photo no.'), 2),
-      ],
-      rows: id === 'sent-out' ? 2 : 3,
-    },
-  ]);
 }

@@ -18,13 +18,13 @@ export const torqueTable = defineView({
 });
 
 /** What is set large: the value as written, or a box to write in when it is known. */
-export function torqueCell({ book, say }: ViewContext, row: TorqueRow): Cell {
+export function torqueCell({ book }: ViewContext, row: TorqueRow): Cell {
   const { value } = row;
   if (value === undefined)
     return { box: 'write', unit: unitAsked(book.records.machine.units), id: `torque/${row.fastener.id}` };
   const text = torqueAsWritten(value);
   if (row.basis !== 'computed') return { text: [{ kind: 'figure', text }], big: true };
-  const figure: Inline = { kind: 'figure', text, to: `working:torque-${row.fastener.id}`, mark: say('worked out') };
+  const figure: Inline = { kind: 'figure', text, to: `working:torque-${row.fastener.id}` };
   return { text: [figure], big: true };
 }
 
@@ -39,8 +39,8 @@ export function basisWord(row: TorqueRow): string {
 }
 
 /** Stages and order in one cell. */
-export function stagesAndOrder({ say }: ViewContext, row: TorqueRow): Text {
-  const stages = row.stages.length === 0 ? undefined : `${say('stages')}: ${stagesText(row.stages)}`;
+export function stagesAndOrder(row: TorqueRow): Text {
+  const stages = row.stages.length === 0 ? undefined : stagesText(row.stages);
   return joined([stages, row.fastener.order]);
 }
 
@@ -56,38 +56,42 @@ function rowOf(context: ViewContext, one: TorqueRow): Row {
     kind: 'cells',
     id: `torque-${fastener.id}`,
     cells: [
-      { text: joined([fastener.name, fastenerSize(fastener)], ', ') },
+      { text: joined([[{ kind: 'strong', text: fastener.name }], fastenerSize(fastener)], ', ') },
       torqueCell(context, one),
       { text: one.value === undefined ? '' : joined(torqueInOtherUnits(one.value)) },
       { text: fastener.threads === undefined ? '' : say(fastener.threads) },
-      { text: stagesAndOrder(context, one) },
-      { text: lockingText(context, one) },
+      { text: joined([stagesAndOrder(one), lockingText(context, one)]) },
       { text: fromText(context, one) },
     ],
   };
 }
 
-/** Origin in a word, the page of the book, and what a repair or a correction changed. */
+/** Origin in a word and the page of the book; a note stands in words below the table. */
 function fromText(context: ViewContext, one: TorqueRow): Text {
   const { say } = context;
-  if (one.basis !== 'maker') return say(basisWord(one));
-  const repaired = one.changed === undefined ? one.note : say('hole repaired, see below');
-  return joined([joined([say('maker'), pageText(context, one)], ', '), repaired]);
+  const below = notesOf(one) === undefined ? undefined : say('see below');
+  return joined([one.basis === 'maker' ? (pageText(context, one) ?? say('maker')) : say(basisWord(one)), below]);
+}
+
+/** What a correction of the book says of a value. Repaired holes have a table of their own. */
+function notesOf(one: TorqueRow): string | undefined {
+  return one.basis === 'maker' ? one.note : undefined;
+}
+
+function notes({ book }: ViewContext): readonly Text[] {
+  return book.torque.flatMap((one): readonly Text[] => {
+    const note = one.changed === undefined ? notesOf(one) : undefined;
+    return note === undefined ? [] : [`${one.fastener.name}: ${note}`];
+  });
 }
 
 function pageText({ say }: ViewContext, one: TorqueRow): string | undefined {
   const { page } = one.fastener.source;
-  return page === undefined ? undefined : `${say('page')} ${page}`;
+  return page === undefined ? undefined : `${say('page')}\u00a0${page}`;
 }
 
 function table(context: ViewContext): Block {
   const { book, say } = context;
-  const parts = [...new Set(book.torque.map((one) => one.fastener.of ?? ''))];
-  const rows = parts.flatMap((part): readonly Row[] => {
-    const those = book.torque.filter((one) => (one.fastener.of ?? '') === part);
-    const name = part === '' ? say('other fasteners') : part;
-    return [{ kind: 'band', text: [{ kind: 'strong', text: name }] }, ...those.map((one) => rowOf(context, one))];
-  });
   return {
     type: 'table',
     columns: [
@@ -95,22 +99,23 @@ function table(context: ViewContext): Block {
       column(say('Torque'), 4, 'right'),
       column(say('The same in'), 4),
       column(say('Threads'), 2),
-      column(say('Stages, order'), 5),
-      column(say('Locking'), 3),
-      column(say('From'), 4),
+      column(say('Stages, order, locking'), 5),
+      column(say('From'), 3),
     ],
-    rows,
+    rows: book.torque.map((one) => rowOf(context, one)),
     empty: say('No fastener is recorded.'),
     use: 'read',
   };
 }
 
-function key({ book, say }: ViewContext): Block {
+function key(context: ViewContext): Block {
+  const { book, say } = context;
   const computed = book.torque.some((one) => one.basis === 'computed');
   const unknown = book.torque.some((one) => one.basis === 'none');
   return lines([
+    ...notes(context),
     say(
-      'maker: from the book named under sources, in its own unit; the other units are worked out from it. The book goes before this sheet.',
+      'page: of the maker’s book named under sources, in its own unit; the other units are worked out from it. The book goes before this sheet.',
     ),
     ...(computed
       ? [

@@ -1,8 +1,9 @@
 // The facts at the head of a record: when, by whom, at what distance, in which state, and what it goes on from.
 import { printFigure } from '../../figure/print.ts';
+import type { Book } from '../../book/book.ts';
 import type { Job } from '../../records/model.ts';
 import type { Block, Text } from '../../sheet/sheet.ts';
-import { fact, joined } from '../wording/blocks.ts';
+import { fact, heading, joined, lines } from '../wording/blocks.ts';
 import type { Fact } from '../wording/blocks.ts';
 import { count } from '../wording/count.ts';
 import { dayText, spanText } from '../wording/day.ts';
@@ -28,7 +29,6 @@ export function jobFacts(context: ViewContext, job: Job): Block {
       ...fact(say('Goes on from'), continued(context, job)),
       ...fact(say('Procedures'), procedures(context, job)),
       ...fact(say('Services done'), services(context, job)),
-      ...fact(say('Checks proved'), checks(context, job)),
       ...fact(say('Heat cycles'), job.heatCycles === 0 ? undefined : count(job.heatCycles)),
       ...fact(say('State left in'), job.stateLeft.join('; ')),
       ...fact(say('Next'), job.next),
@@ -68,11 +68,20 @@ function services({ book }: ViewContext, job: Job): string {
   return job.services.map((id) => book.due.find((due) => due.service.id === id)?.service.item ?? plain(id)).join('; ');
 }
 
-function checks({ say }: ViewContext, job: Job): Text {
-  return joined(
-    job.checks.map((one) => {
-      const by = one.checkedBy === undefined ? undefined : `${say('checked by')} ${one.checkedBy}`;
-      return joined([plain(one.check), one.value, by], ', ');
-    }),
-  );
+/** Checks of hold points that the record proves, each on a line. */
+export function jobChecks({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+  if (job.checks.length === 0) return [];
+  const texts = job.checks.map((one) => {
+    const by = one.checkedBy === undefined ? undefined : `${say('checked by')} ${one.checkedBy}`;
+    return joined([checkText(book, say, one.check), one.value, by]);
+  });
+  return [heading(3, say('Checks proved'), `${within}checks`), lines(texts)];
+}
+
+function checkText(book: Book, say: (words: string) => string, id: string): string {
+  for (const point of book.content.holdPoints) {
+    const check = point.checks.find((one) => one.id === id);
+    if (check !== undefined) return say(check.text);
+  }
+  return plain(id);
 }

@@ -13,7 +13,7 @@ export interface Mix {
 }
 
 /** What a bottle for a first start holds; never more than half a litre. */
-const supplies = ['100 ml', '200 ml', '250 ml', '500 ml'] as const;
+const supplies = ['100 ml', '250 ml', '500 ml'] as const;
 
 /** The setting that names the ratio of petrol to oil. */
 export function premixSetting(book: Book): Setting | undefined {

@@ -36,7 +36,15 @@ export function torqueInOtherUnits(value: NonNullable<TorqueRow['value']>): read
   return others.map((unit) => inOne(value.low, value.high, unit));
 }
 
-/** Stages in their order, as written: `1.1 kgf·m, then 2.2 kgf·m`. */
+/** Stages in their order, as written: `1.1, then 2.2 kgf·m`; each with its unit where they differ. */
 export function stagesText(stages: readonly Figure<'torque'>[]): string {
-  return stages.map((stage) => printFigure(stage)).join(', then ');
+  const last = stages.at(-1);
+  if (last === undefined) return '';
+  const alike = stages.every((stage) => stage.unit === last.unit);
+  const texts = stages.map((stage) =>
+    alike && stage !== last
+      ? formatDecimal(inUnit<'torque'>(stage.quantity, stage.unit), stage.decimals)
+      : printFigure(stage),
+  );
+  return texts.join(', then ');
 }

@@ -98,7 +98,9 @@ test('the no-start card has its four groups for every kind of machine', () => {
       Object.entries(line.applies).every(([key, words]) => own[key] === undefined || words.includes(own[key] ?? '')),
     );
     expect(new Set(mine.map((line) => line.group))).toEqual(new Set(['spark', 'fuel', 'compression', 'air']));
-    expect(mine.filter((line) => line.group === 'spark' && line.saw.startsWith('None with a new plug'))).toHaveLength(1);
+    expect(mine.filter((line) => line.group === 'spark' && line.saw.startsWith('None with a new plug'))).toHaveLength(
+      1,
+    );
     expect(mine.length).toBeLessThanOrEqual(26);
   }
 });

@@ -1,0 +1,105 @@
+// What follows from the Pipit's records on the day of the demo is what its story says.
+import { describe, expect, test } from 'vitest';
+import { makeBook } from '../../src/book/make.ts';
+import { readDay } from '../../src/quantity/day-arithmetic.ts';
+import { inUnit } from '../../src/quantity/quantity.ts';
+import { mile } from '../../src/quantity/units.ts';
+import { content, demo, found } from './read-folder.ts';
+
+const day = readDay('2026-11-14');
+if (!day.ok) throw new Error('the demo’s day');
+const book = makeBook(demo.records, content, day.value);
+
+test('the distance of the machine is counted over both clocks', () => {
+  const { clock, machine } = book.odometer.now;
+  expect(clock === undefined ? undefined : Math.round(inUnit(clock.quantity, mile))).toBe(24_466);
+  expect(machine === undefined ? undefined : Math.round(inUnit(machine.quantity, mile))).toBe(8214 + 24_466 - 23_418);
+  expect(book.odometer.statement.word).toBe('not actual');
+});
+
+test('one thing is still off, and its bag is the one that was never emptied', () => {
+  expect(book.off.open.map((line) => [line.entry.thing, line.entry.bag])).toEqual([['left side panel', '8']]);
+  expect(book.off.bags.filter((bag) => !bag.emptied).map((bag) => bag.bag)).toEqual(['8']);
+});
+
+test('the stud with its insert is marked, and keeps the book’s figure', () => {
+  const row = found(book.torque, (one) => one.fastener.id === 'cylinder-head-nut', 'head nuts');
+  expect(row.basis).toBe('maker');
+  expect(row.changed?.now).toContain('wire thread insert');
+  expect(row.changed?.by.id).toBe('2025-05-03-stud-insert');
+});
+
+test('a band is worked out only where the owner wrote cover, bracket or trim, and elsewhere the blank stays', () => {
+  const computed = book.torque.filter((row) => row.basis === 'computed').map((row) => row.fastener.duty);
+  expect(computed.length).toBeGreaterThanOrEqual(7);
+  expect(new Set(computed)).toEqual(new Set(['cover', 'bracket', 'trim']));
+  const blank = book.torque.filter((row) => row.basis === 'none').map((row) => row.fastener.id);
+  expect(blank.length).toBeGreaterThanOrEqual(5);
+});
+
+describe('series', () => {
+  const series = (item: string): (typeof book.series)[number] => found(book.series, (one) => one.item === item, item);
+
+  test('the wrong blade is struck and the right one stands', () => {
+    const struck = series('points-gap').points.filter((point) => point.corrected !== undefined);
+    expect(struck.map((point) => [point.job.id, point.position])).toEqual([
+      ['2024-06-08-points-and-timing', 'left'],
+      ['2024-06-08-points-and-timing', 'right'],
+    ]);
+  });
+
+  test('the left bore was past its limit, and begins again at its oversize', () => {
+    const bore = series('bore').points;
+    const worn = bore.filter(
+      (point) => point.verdict === 'past the limit' || point.verdict === 'too close to call with this instrument',
+    );
+    expect(worn.map((point) => point.position)).toContain('left top fore-aft');
+    expect(worn.filter((point) => point.position.startsWith('right'))).toEqual([]);
+    const now = bore.filter((point) => point.job.id === '2025-03-12-barrels-back').map((point) => point.verdict);
+    expect(now).toHaveLength(12);
+    expect(new Set(now).has('past the limit')).toBe(false);
+  });
+});
+
+test('the holds that are left are those of the story', () => {
+  const open = book.holds.flatMap((hold) =>
+    hold.checks
+      .filter((check) => check.state === 'not proved' || check.state === 'undone')
+      .map((check) => hold.point.id + ': ' + check.check.id),
+  );
+  expect(open.filter((line) => !line.startsWith('before-handing-over'))).toEqual([
+    'before-moving: nothing-left-off',
+    'before-road: lamps-and-horn',
+  ]);
+});
+
+test('some services are overdue by their months although the miles are few', () => {
+  const overdue = book.due.filter((line) => line.state === 'overdue').map((line) => line.service.id);
+  expect(overdue).toContain('plugs-renew');
+  expect(overdue).toContain('battery-care');
+  expect(overdue.length).toBeLessThanOrEqual(8);
+});
+
+test('a person is asked to look at few things, and each is meant', () => {
+  expect([...new Set(book.queries.map((query) => query.code))].sort()).toEqual([
+    'corrected-value-was-used',
+    'reading-in-other-condition',
+    'ridden-while-held',
+    'ridden-with-thing-open',
+    'tyre-code-of-three-digits',
+  ]);
+});
+
+test('the planned job has its blanks, its procedure and the next free bag', () => {
+  const plan = found(book.plans, (one) => one.job.state === 'planned', 'plan');
+  expect(plan.procedures.map((procedure) => procedure.id)).toEqual(['top-end-strip-two-stroke']);
+  expect(plan.blanks.length).toBeGreaterThanOrEqual(24);
+  expect(plan.bagFrom).toBe(18);
+});
+
+test('what it cost is less than what may be spent, pistons in euros included', () => {
+  expect(book.costs.leftOut).toEqual([]);
+  expect(book.costs.total.currency).toBe('GBP');
+  expect(book.costs.total.minor).toBeLessThan(book.costs.limit?.minor ?? 0);
+  expect(book.costs.byYear.map((year) => year.year)).toEqual(['2024', '2025', '2026']);
+});

@@ -1,0 +1,78 @@
+// What is printed of an example: the folder read as the program reads it, or the one question asked that the example is about.
+import { join } from 'node:path';
+import { makeBook } from '../../src/book/make.ts';
+import { claimOutput } from '../../src/cache/claim.ts';
+import { workOut } from '../../src/calc/work.ts';
+import { readContentFolder, readMachineFolder } from '../../src/disk.ts';
+import { checkPhoto } from '../../src/photos/check-photo.ts';
+import { codes } from '../../src/problem/codes.ts';
+import { notOpened } from '../../src/problem/folder-problems.ts';
+import type { Problem } from '../../src/problem/problem.ts';
+import { formatReport } from '../../src/problem/report.ts';
+import { readDay } from '../../src/quantity/day-arithmetic.ts';
+import { checkContentReferences } from '../../src/records/check-content-references.ts';
+import { readContent } from '../../src/records/read-content.ts';
+import { readRecords } from '../../src/records/read.ts';
+import { locate } from '../../src/source/locate.ts';
+import { inFolder } from './example-folder.ts';
+import type { Fenced } from './fenced.ts';
+import type { Entry } from './problem-examples.ts';
+
+const content = readContent(readContentFolder());
+const today = readDay('2026-06-01');
+
+/** The report of an entry's files, as the program prints it. */
+export function reportOf(entry: Entry): string {
+  const [first] = entry.files;
+  if (first?.language === 'calculation') return doubts(first);
+  return inFolder(entry.files, (folder) => {
+    const text = new Map(readMachineFolder(folder).value?.files.map((one) => [one.file, one.text]));
+    const told = asked(entry, folder).filter((problem) => belongs(problem, entry));
+    const report = formatReport(told, (file) => text.get(file), locate, { colour: false });
+    return report.replaceAll(folder, 'my-bike').replaceAll(join(folder, '..'), '').replaceAll(/^\//gmu, '');
+  });
+}
+
+/** Of a query only itself is shown: small records raise others. A linked photo also brings the problem of the link. */
+function belongs(problem: Problem, entry: Entry): boolean {
+  if (problem.code === entry.code) return true;
+  const query = Object.entries(codes).some(([code, severity]) => code === entry.code && severity === 'query');
+  return !query && problem.severity === 'problem' && entry.code !== 'path-through-link';
+}
+
+function asked(entry: Entry, folder: string): readonly Problem[] {
+  const [first] = entry.files;
+  if (first === undefined) return [];
+  const file = join(folder, first.file);
+  // Whoever may read everything may open a closed file too, so the problem is made where it would be found.
+  if (first.language === 'closed') return [notOpened(first.file)];
+  if (first.language === 'picture') {
+    const problem = checkPhoto({ file: first.file, absolute: file, size: 1, modified: 1 });
+    return problem === undefined ? [] : [problem];
+  }
+  if (first.language === 'out') return claimOutput(join(folder, '..', first.file), folder).problems;
+  return read(folder);
+}
+
+function read(folder: string): readonly Problem[] {
+  const disk = readMachineFolder(folder);
+  if (disk.value === undefined) return disk.problems;
+  const records = readRecords(disk.value.files, disk.value.assets, disk.value.shared);
+  const problems = [...disk.problems, ...records.problems];
+  if (records.value === undefined || !today.ok) return problems;
+  const book = makeBook(records.value, content.value, today.value);
+  return [...problems, ...checkContentReferences(records.value, content.value), ...book.queries];
+}
+
+/** A calculation's doubts, one a line. */
+function doubts({ file, text }: Fenced): string {
+  const given = text
+    .trimEnd()
+    .split('\n')
+    .map((line) => [line.slice(0, line.indexOf(':')), line.slice(line.indexOf(':') + 1).trim()]);
+  const worked = workOut(file, Object.fromEntries(given));
+  return worked.doubts
+    .map(({ code, message, hint }) => ` ${code}: ${message}${hint === undefined ? '' : `\n      ${hint}`}`)
+    .join('\n')
+    .trimStart();
+}

@@ -33,17 +33,24 @@ export async function openPage(browser: Browser, folder: string, file: string, v
     'request',
     (request) => void (request.url().startsWith(home) || faults.push(`left the folder: ${request.url()}`)),
   );
-  await page.goto(pathToFileURL(join(folder, file)).href);
+  await page.goto(addressOf(folder, file));
   return { page, faults };
+}
+
+/** The address at which a file of a folder opens. */
+export function addressOf(folder: string, file: string): string {
+  return pathToFileURL(join(folder, file)).href;
 }
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-/** What the accessibility checker finds against WCAG 2.2 A and AA and its own good practice, in sentences. */
-export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
+/** What the accessibility checker finds, in sentences: all of its rules (WCAG 2.2 A and AA and good practice), or some. */
+export async function accessibilityFaults(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
   await page.evaluate(axe);
+  const only = rules === undefined ? '' : `runOnly: ${JSON.stringify(rules)},`;
   const found: unknown = await page.evaluate(
-    'axe.run(document, { preload: false }).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`)))',
+    `axe.run(document, { ${only} preload: false }).then(({ violations }) =>
+      violations.flatMap(({ id, nodes }) => nodes.map((node) => id + ': ' + node.html.slice(0, 160))))`,
   );
   return Array.isArray(found) ? found.map(String) : ['the checker gave no answer'];
 }

@@ -13,6 +13,8 @@ export interface BinderSite {
   readonly frame: SiteFrame;
   /** Pages, pictures and PDFs; the site's assets come with writeSite. */
   readonly files: readonly WrittenFile[];
+  /** HTML of each page. */
+  readonly pages: ReadonlyMap<string, string>;
   /** References that led nowhere, each with the page that holds it. */
   readonly lost: readonly string[];
 }
@@ -29,7 +31,13 @@ export async function binderSite(folder: string, today: string): Promise<BinderS
   const picture = await standInPicture();
   const pictures = photos.flatMap(({ large, small }) => [large, small]).map((file) => ({ file, content: picture }));
   const prints = binder.sheets.map(({ id }) => ({ file: `print/${id}.pdf`, content: '%PDF-1.7\n' }));
-  return { specs: binder.pages, frame, files: [...pages, ...pictures, ...prints], lost };
+  return {
+    specs: binder.pages,
+    frame,
+    files: [...pages, ...pictures, ...prints],
+    pages: new Map(pages.map(({ file, content }) => [file, content])),
+    lost,
+  };
 }
 
 function noting(frame: SiteFrame, page: string, lost: string[]): SiteFrame {

@@ -4,11 +4,9 @@ import { expect, it } from 'vitest';
 import { renderPage } from '../../src/render/page.ts';
 import { samplePage } from './sample-pages.ts';
 import { sampleFrame, sampleSpecs } from './sample-site.ts';
+import { validateOptions } from './validate-options.ts';
 
-const validate = new HtmlValidate({
-  extends: ['html-validate:recommended', 'html-validate:a11y'],
-  rules: { 'doctype-style': ['error', { style: 'lowercase' }], 'no-trailing-whitespace': 'off', 'long-title': 'off' },
-});
+const validate = new HtmlValidate(validateOptions);
 
 async function faultsOf(html: string): Promise<readonly string[]> {
   const report = await validate.validateString(html);

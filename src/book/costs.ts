@@ -55,6 +55,16 @@ function partLines(job: Job, key: Namer): readonly Line[] {
   });
 }
 
+/** On account and the rest: payments of one group that come to the price. */
+function paidInParts(payments: readonly MoneyEntry[], price: Money): boolean {
+  const byGroup = new Map<string, number>();
+  for (const { kind, group, amount } of payments) {
+    const counts = (kind === 'paid' || kind === 'deposit') && amount.currency === price.currency;
+    if (counts) byGroup.set(group, (byGroup.get(group) ?? 0) + amount.minor);
+  }
+  return [...byGroup.values()].includes(price.minor);
+}
+
 /** A price agreed when a thing was sent out, unless the record that sent it or took it back shows the payment. */
 function sentOutLine(
   job: Job,
@@ -64,8 +74,9 @@ function sentOutLine(
 ): readonly Line[] {
   const price = entry.price;
   if (price === undefined) return [];
-  const payments = [...job.money, ...(back.get(entry)?.byJob.money ?? [])];
-  if (payments.some((paid) => paysFor(paid, entry.thing, price, key))) return [];
+  const returned = back.get(entry)?.byJob;
+  const payments = [...job.money, ...(returned === undefined || returned === job ? [] : returned.money)];
+  if (payments.some((paid) => paysFor(paid, entry.thing, price, key)) || paidInParts(payments, price)) return [];
   const firm = entry.to === undefined ? '' : `, ${entry.to}`;
   const paid: MoneyEntry = {
     kind: 'paid',

@@ -63,11 +63,13 @@ export function likePoints(series: SeriesWork): LastLike {
   return found;
 }
 
-function positionsOf(item: string, readings: readonly Reading[], ground: Ground): readonly string[] {
+/** Positions of the maker's data; where it names none, those of this record, else those read before. */
+function positionsOf(item: string, readings: readonly Reading[], { ground, series }: Maker): readonly string[] {
   const named = ground.limits.get(item)?.positions ?? [];
   const written = readings.flatMap((reading) => [...reading.found, ...reading.left].map((one) => one.position));
-  const extra = written.filter((position) => !(named.length > 0 && position === ''));
-  const all = [...new Set([...named, ...extra])];
+  const own = written.filter((position) => !(named.length > 0 && position === ''));
+  const before = (series.byItem.get(item)?.points ?? []).map((point) => point.position);
+  const all = [...new Set(named.length > 0 || own.length > 0 ? [...named, ...own] : before)];
   return all.length === 0 ? [''] : all;
 }
 
@@ -132,7 +134,7 @@ export function jobPlans(ground: Ground, series: SeriesWork): readonly JobPlan[]
     const procedures = proceduresOf(job, ground);
     const blanks = [...itemsOf(job, procedures, ground)].flatMap(([item, name]) => {
       const readings = job.readings.filter((reading) => ground.key(reading.item) === item);
-      return positionsOf(item, readings, ground).map((position) => blankOf(job, item, name, position, readings, maker));
+      return positionsOf(item, readings, maker).map((position) => blankOf(job, item, name, position, readings, maker));
     });
     return { job, procedures, blanks, bagFrom };
   });

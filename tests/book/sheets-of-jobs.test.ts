@@ -160,6 +160,13 @@ describe('a planned job', () => {
     expect(right?.last?.value).toMatchObject({ written: { text: '50.04 mm' } });
     expect(gap).toMatchObject({ unit: 'mm', name: 'points-gap' });
   });
+  it('asks for the positions read before where the book names none', () => {
+    const read = job('2026-01-01', {
+      readings: [reading('tappets', { found: { left: '0.05 mm', right: '0.06 mm' } })],
+    });
+    const next = job('2026-07-01', { state: 'planned', readings: [reading('tappets', {})] });
+    expect(book([read, next], '2026-06-01').plans[0]?.blanks.map((one) => one.position)).toEqual(['left', 'right']);
+  });
   it('gives the next bag number', () => {
     expect(made.plans[0]?.bagFrom).toBe(8);
   });
@@ -224,6 +231,10 @@ describe('costs', () => {
       money: [paid('90.00 GBP', 'machining', 'paid', 'rebore')],
     });
     expect(costs([out, back]).total.minor).toBe(9000);
+    const account = { ...out, money: [paid('30.00 GBP', 'machining', 'paid', 'rebore, on account')] };
+    const rest = { ...back, money: [paid('60.00 GBP', 'machining', 'paid', 'rebore, the rest')] };
+    expect(costs([account, rest]).total.minor).toBe(9000);
+    expect(costs([account, { ...rest, money: [] }]).total.minor).toBe(12000);
   });
   it('change currencies at the stated rate, and name what has none', () => {
     const made = costs([job('2024-05-04', { money: [paid('10.00 EUR'), paid('30.00 USD')] })]);

@@ -36,6 +36,7 @@ export const correctedValueWasUsed: Look = ({ series, ground }) => {
   if (series.corrections.length === 0) return [];
   const reach = makeReach(ground);
   const readers = readersByItem(ground);
+  const said = new Set<string>();
   return series.corrections.flatMap(({ correction, replaced, job }) => {
     const [first] = replaced;
     if (first === undefined) return [];
@@ -48,6 +49,8 @@ export const correctedValueWasUsed: Look = ({ series, ground }) => {
     );
     if (users.length === 0) return [];
     const message = `${correction.item} in ${correction.record} was ${correction.was} and is ${correction.is}; set after the wrong value: ${users.join(', ')}`;
+    if (said.has(message)) return [];
+    said.add(message);
     return [query('corrected-value-was-used', correction.at, message, 'check those again')];
   });
 };

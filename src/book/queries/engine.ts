@@ -9,8 +9,10 @@ export const noReTorqueAfterHeat: Look = ({ ground, torque }) => {
   const lastHeat = ground.jobs.findLast((job) => job.heatCycles > 0);
   if (lastHeat === undefined) return [];
   const hot = ground.order.get(lastHeat) ?? 0;
+  const held = (name: string): boolean => ['nut', 'bolt', 'stud'].some((word) => hasWords(name, word));
   const head = torque.filter(
-    (row) => row.last !== undefined && hasWords(`${row.fastener.of ?? ''} ${row.fastener.name}`, 'cylinder head'),
+    ({ last, fastener }) =>
+      last !== undefined && held(fastener.name) && hasWords(`${fastener.of ?? ''} ${fastener.name}`, 'cylinder head'),
   );
   const firstHeatAfter = (order: number): boolean => hot > order;
   return head.flatMap((row) => {

@@ -88,10 +88,11 @@ export const leftPastLimit: Look = ({ series }) =>
     });
   });
 
-/** 1 wears upwards (a maximum is its limit), -1 downwards; 0 when that is not known. */
+/** 1 wears upwards (a maximum is its limit), -1 downwards; 0 when that is not known. Only sizes wear: a pressure comes back with better work. */
 function direction(series: Series): number {
   const limit = series.limit?.limit;
-  if (limit === undefined || (limit.low !== undefined && limit.high !== undefined)) return 0;
+  if (limit?.unit.dimension !== 'length') return 0;
+  if (limit.low !== undefined && limit.high !== undefined) return 0;
   return limit.high === undefined ? -1 : 1;
 }
 

@@ -29,7 +29,7 @@ export const measurements = defineView({
 /** The table, the bounds and the plot of one series. */
 export function seriesBlocks(context: ViewContext, series: Series): readonly Block[] {
   const plot: PlotBlock | undefined = seriesPlot(context.say, series);
-  return stack(heading(2, series.name, anchor(series.item)), bounds(context, series), table(context, series), plot);
+  return stack(heading(2, series.name, anchor(series.item)), bounds(context, series), plot, table(context, series));
 }
 
 function bounds({ say }: ViewContext, series: Series): readonly Block[] {
@@ -50,15 +50,14 @@ function table(context: ViewContext, series: Series): Block {
       column(say('Record'), 4),
       column(say('Distance'), 3, 'right'),
       column(say('Position'), 3),
-      column(say('Found or left'), 2),
+      column(say('As'), 2),
       column(say('Reading'), 3, 'right'),
-      column(say('Condition'), 3),
-      column(say('Instrument'), 3),
+      column(say('Condition, instrument'), 5),
       column(say('Verdict'), 4),
     ],
-    rows: capped(series.points.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
-      'kind' in one ? one : pointRow(context, one),
-    ),
+    rows: capped(series.points.toReversed(), (rest) => olderOnes(say, rest))
+      .map((one) => ('kind' in one ? one : pointRow(context, one)))
+      .toReversed(),
     empty: say('No reading is recorded.'),
     use: 'read',
   };
@@ -71,8 +70,7 @@ function pointRow({ book, say }: ViewContext, point: SeriesPoint): Row {
     point.position,
     point.side === 'found' ? say('found') : say('left'),
     valueText(point.value) ?? say('not read'),
-    conditionText(point.condition),
-    instrumentName(book, point.instrument) ?? '',
+    joined([conditionText(point.condition), instrumentName(book, point.instrument)]),
     verdictText(say, point),
   );
   return cells.kind === 'cells' && point.corrected !== undefined ? { ...cells, struck: true } : cells;

@@ -15,7 +15,7 @@ export const workLog = defineView({
   blocks: (context) => {
     const jobs = newestFirst(context.book.records.jobs).toReversed();
     return jobs.flatMap((job): readonly Block[] => [
-      heading(2, `${spanText(job.date)}  ${job.title}`, `record-${job.id}`),
+      heading(2, `${spanText(job.date)}  ${job.title}`, `job-${job.id}`),
       ...tellJob(context, job, `${job.id}-`),
     ]);
   },

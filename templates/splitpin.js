@@ -84,7 +84,7 @@
   }
 
   function spareTabStops() {
-    document.querySelectorAll('.wide').forEach(function (frame) {
+    document.querySelectorAll('.wide, pre').forEach(function (frame) {
       if (frame.scrollWidth > frame.clientWidth) frame.setAttribute('tabindex', '0');
       else frame.removeAttribute('tabindex');
     });

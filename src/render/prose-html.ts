@@ -26,7 +26,7 @@ function paragraphHtml(paragraph: Paragraph, scope: Scope): string {
     case 'quote':
       return `<blockquote>${proseHtml(paragraph.paragraphs, scope)}</blockquote>\n`;
     case 'code':
-      return `<pre><code>${escapeHtml(paragraph.text)}</code></pre>\n`;
+      return `<pre tabindex="0"><code>${escapeHtml(paragraph.text)}</code></pre>\n`;
     case 'table':
       return tableHtml(paragraph, scope);
     case 'photo':

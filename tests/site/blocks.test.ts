@@ -17,7 +17,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
     '<a class="figure" href="../workings.html#compression">6.8\u00a0bar</a> <span class="mark">w</span>',
     '<s>8.6\u00a0bar</s>',
     '<blockquote><p>It ran when it was parked.</p>',
-    '<pre><code>L  0.35\nR  0.40</code></pre>',
+    '<pre tabindex="0"><code>L  0.35\nR  0.40</code></pre>',
     '<th scope="col">Ring gap</th>',
   ],
   facts: ['<dl class="facts across-2">', '<dt>Engine number</dt><dd>PT1E-04452</dd>', 'read from the headstock'],
@@ -112,4 +112,11 @@ it('skips no heading level, whatever level the blocks ask for', () => {
     heading(3, 'f'),
   );
   expect(html.match(/<h\d/g)).toEqual(['<h1', '<h2', '<h3', '<h3', '<h3', '<h4', '<h2', '<h2', '<h3']);
+});
+
+it('sets a first heading that repeats the title once, with its anchor', () => {
+  const html = draw({ type: 'heading', level: 1, text: 'Top end', id: 'top' }, sampleBlocks.caution);
+  expect(html).toContain('<h1 id="top">Top end</h1>');
+  expect(html).not.toContain('<h2');
+  expect(html).toContain('<strong>NOTE</strong>');
 });

@@ -35,7 +35,7 @@ const clean = samplePage();
 it('gives the same elements and attributes as a page of harmless words', () => {
   const { file: _file, ...words } = clean;
   const page = poison(words);
-  const poisoned = { ...(typeof page === 'object' ? page : {}), file: clean.file };
+  const poisoned = { ...(typeof page === 'object' ? page : {}), file: clean.file, title: `${hostile}!` };
   if (!isPage(poisoned)) throw new Error('The sample lost its blocks.');
   const shape = (made: Page) =>
     [...new Set(names(parse(renderPage(made, sampleFrame))))].filter((name) => !name.startsWith('path')).toSorted();

@@ -6,8 +6,8 @@ export function nearest(word: string, names: Iterable<string>, atMost = 3): read
   const allowed = Math.min(key.length <= 3 ? 1 : key.length <= 7 ? 2 : 3, atMost);
   const found: { name: string; slips: number }[] = [];
   for (const name of names) {
+    if (Math.abs(name.length - key.length) > allowed + 1) continue;
     const other = plain(name);
-    if (Math.abs(other.length - key.length) > allowed) continue;
     const slips = slipsBetween(key, other);
     if (slips <= allowed && slips < Math.max(key.length, other.length)) found.push({ name, slips });
   }

@@ -13,8 +13,8 @@ import { format } from './format.ts';
 
 /** `4 %` of the reading, or `0.01 mm` either way. */
 const accuracy: Shape<NonNullable<Instrument['accuracy']>> = andThen(text, (words, spot, desk) => {
-  const share = readQuantity(words, 'share');
-  if (share.ok) return { share: share.value.quantity };
+  const share = words.includes('%') ? readQuantity(words, 'share') : undefined;
+  if (share?.ok === true) return { share: share.value.quantity };
   const absolute = anyQuantity.read(words, spot, desk);
   return absolute === undefined ? undefined : { absolute };
 });

@@ -1,6 +1,7 @@
 // `2000 mi or 6 months`: the step between services, where the first of its bounds to be reached counts.
 import type { Read } from '../../quantity/quantity.ts';
 import { readQuantity } from '../../quantity/read-quantity.ts';
+import { unitOf } from '../../quantity/unit-spelling.ts';
 import type { Interval } from '../model.ts';
 import { taken } from '../shapes/measured.ts';
 import { scalar } from '../shapes/plain.ts';
@@ -42,12 +43,16 @@ function readPiece(piece: string): Read<Omit<Interval, 'text'>> {
     const months = (calendar[2] ?? '').startsWith('y') ? count * 12 : count;
     return months > 0 ? { ok: true, value: { months } } : unreadable(`“${piece}” is no time at all`, 'write 6 months');
   }
-  const running = readQuantity(piece, 'running time');
-  if (running.ok) return { ok: true, value: { running: running.value } };
+  // The unit says which it is; a reader that is asked in vain looks for near misses, which takes its time.
+  const unit = piece.replace(/^[\d\s.,½¼¾/]+/u, '');
+  if (unitOf(unit, 'running time') !== undefined) {
+    const running = readQuantity(piece, 'running time');
+    return running.ok ? { ok: true, value: { running: running.value } } : running;
+  }
   const distance = readQuantity(piece, 'distance ridden');
   if (distance.ok) return { ok: true, value: { distance: distance.value } };
-  const unitless = distance.why.code === 'number-ambiguous' || distance.why.code === 'unit-missing';
-  if (unitless) return distance;
+  const told = distance.why.code === 'number-ambiguous' || distance.why.code === 'unit-missing';
+  if (told) return distance;
   return unreadable(`“${piece}” is not a step between services`, 'write 2000 mi, 6 months or 50 h');
 }
 

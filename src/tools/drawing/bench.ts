@@ -97,7 +97,7 @@ export const bench: readonly Drawing[] = [
         ],
         6,
       ),
-      path('M400 400 C400 500 520 470 560 520', 6),
+      path('M400 400 C430 425 585 390 562 502', 6),
       box([545, 500], 30, 34, '#ddd'),
       placed(engine(), [182, 310], 1.1),
       label('tied up, clear of pipe and lead', [520, 170], [452, 200]),

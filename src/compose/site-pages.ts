@@ -20,6 +20,7 @@ const front: readonly Plain[] = [
   { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table'], sheet: 'torque-table' },
+  { file: 'settings.html', title: 'Settings and fluids', views: ['settings'] },
   { file: 'service.html', title: 'Service', views: [['service-due', { of: 'why' }]], sheet: 'service-due' },
 ];
 
@@ -31,7 +32,7 @@ const back: readonly Plain[] = [
   { file: 'problems.html', title: 'To look at', views: ['queries'] },
   { file: 'workings.html', title: 'Workings', views: ['workings'] },
   { file: 'calculations.html', title: 'Calculations', section: 'Workings', views: ['calculations'] },
-  { file: 'sources.html', title: 'Sources', views: ['sources'] },
+  { file: 'sources.html', title: 'Sources', views: ['sources', 'instruments'] },
 ];
 
 /** Ids of the views that pages of the site show; a test holds that every view is shown somewhere. */

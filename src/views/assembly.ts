@@ -1,7 +1,7 @@
 // The assembly sheet: its own order, read downwards, with torque, threads, stages and the setting to be reached at each step.
 import { printRange } from '../figure/print.ts';
 import type { Block, Cell, Row } from '../sheet/sheet.ts';
-import type { TorqueRow } from '../book/book.ts';
+import type { Book, TorqueRow } from '../book/book.ts';
 import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count } from './wording/count.ts';
@@ -87,7 +87,7 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
     torqueCell(context, torque),
     {
       text: joined([
-        otherUnits(torque),
+        otherUnits(book, torque),
         basis(context, torque),
         threads(context, torque),
         stagesAndOrder(torque),
@@ -98,8 +98,10 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
   ];
 }
 
-function otherUnits(torque: TorqueRow): string | undefined {
-  return torque.value === undefined ? undefined : torqueInOtherUnits(torque.value).join(', ');
+function otherUnits(book: Book, torque: TorqueRow): string | undefined {
+  return torque.value === undefined
+    ? undefined
+    : torqueInOtherUnits(torque.value, book.records.machine.units).join(', ');
 }
 
 /** A value that is not the maker's says so beside it. */

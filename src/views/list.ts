@@ -7,6 +7,7 @@ import { costs } from './costs.ts';
 import { historyCover } from './history-cover.ts';
 import { holdPoint } from './hold-point.ts';
 import { inspection } from './inspection.ts';
+import { instruments } from './instruments.ts';
 import { jobStory } from './job-story.ts';
 import { knownFindings } from './known-findings.ts';
 import { log } from './log.ts';
@@ -25,6 +26,7 @@ import { queries } from './queries.ts';
 import { runLog } from './run-log.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
+import { settings } from './settings.ts';
 import { sheetsList } from './sheets-list.ts';
 import { sources } from './sources.ts';
 import { standing } from './standing.ts';
@@ -48,6 +50,7 @@ export const views: readonly View[] = [
   historyCover,
   holdPoint,
   inspection,
+  instruments,
   jobStory,
   knownFindings,
   log,
@@ -66,6 +69,7 @@ export const views: readonly View[] = [
   runLog,
   serviceDue,
   serviceSheet,
+  settings,
   sheetsList,
   sources,
   standing,

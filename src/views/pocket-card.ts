@@ -1,6 +1,7 @@
 // The pocket card, as large as a bank card: the torques and settings that are asked for with the tool already in the hand.
 import { printRange } from '../figure/print.ts';
 import type { TorqueRow } from '../book/book.ts';
+import type { Machine } from '../records/model.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { dayText } from './wording/day.ts';
 import { valueText } from './wording/value.ts';
@@ -27,14 +28,18 @@ export const pocketCard = defineView({
 
 function torqueLines({ book, say }: ViewContext): readonly Text[] {
   const carrying = book.torque.filter((one) => one.basis === 'maker');
-  return carrying.map((one): Text => [`${one.fastener.name}: `, ...torqueWords(one, say)]);
+  return carrying.map((one): Text => [`${one.fastener.name}: `, ...torqueWords(one, say, book.records.machine.units)]);
 }
 
-function torqueWords({ value, fastener }: TorqueRow, say: (words: string) => string): Exclude<Text, string> {
+function torqueWords(
+  { value, fastener }: TorqueRow,
+  say: (words: string) => string,
+  units: Machine['units'],
+): Exclude<Text, string> {
   if (value === undefined) return [say('not known')];
-  const others = torqueInOtherUnits(value).join('; ');
+  const others = torqueInOtherUnits(value, units).join('; ');
   const threads = fastener.threads === undefined ? '' : `, ${say(fastener.threads)}`;
-  return [{ kind: 'strong', text: torqueAsWritten(value) }, ` (${others})${threads}`];
+  return [{ kind: 'strong', text: torqueAsWritten(value, units) }, ` (${others})${threads}`];
 }
 
 function settingLines({ book, say }: ViewContext): readonly Text[] {

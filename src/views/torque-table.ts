@@ -22,7 +22,7 @@ export function torqueCell({ book }: ViewContext, row: TorqueRow): Cell {
   const { value } = row;
   if (value === undefined)
     return { box: 'write', unit: unitAsked(book.records.machine.units), id: `torque/${row.fastener.id}` };
-  const text = torqueAsWritten(value);
+  const text = torqueAsWritten(value, book.records.machine.units);
   if (row.basis !== 'computed') return { text: [{ kind: 'figure', text }], big: true };
   const figure: Inline = { kind: 'figure', text, to: `working:torque-${row.fastener.id}` };
   return { text: [figure], big: true };
@@ -58,7 +58,9 @@ function rowOf(context: ViewContext, one: TorqueRow): Row {
     cells: [
       { text: joined([[{ kind: 'strong', text: fastener.name }], fastenerSize(fastener)], ', ') },
       torqueCell(context, one),
-      { text: one.value === undefined ? '' : joined(torqueInOtherUnits(one.value)) },
+      {
+        text: one.value === undefined ? '' : joined(torqueInOtherUnits(one.value, context.book.records.machine.units)),
+      },
       { text: fastener.threads === undefined ? '' : say(fastener.threads) },
       { text: joined([stagesAndOrder(one), lockingText(context, one)]) },
       { text: fromText(context, one) },

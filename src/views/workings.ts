@@ -2,7 +2,7 @@
 import { calculationById } from '../calc/list.ts';
 import type { Figure, Working } from '../figure/figure.ts';
 import type { Block, Text } from '../sheet/sheet.ts';
-import { column, fact, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { column, fact, heading, joined, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import { resultText } from './wording/figure.ts';
 import { workedFigures } from './wording/worked-figures.ts';
 import type { WorkedFigure } from './wording/worked-figures.ts';
@@ -17,9 +17,21 @@ export const workings = defineView({
   blocks: (context) => {
     const all = workedFigures(context.book);
     if (all.length === 0) return [lines([context.say('No figure of this binder was worked out.')])];
-    return all.flatMap((one) => workingBlocks(context, one));
+    return stack(
+      toCalculations(context),
+      all.flatMap((one) => workingBlocks(context, one)),
+    );
   },
 });
+
+function toCalculations({ say }: ViewContext): Block {
+  const link = {
+    kind: 'link',
+    text: say('every calculation with its formula, range, source and example'),
+    to: 'page:calculations.html',
+  } as const;
+  return paragraphs([`${say('How figures are worked out')}: `, link]);
+}
 
 function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure): readonly Block[] {
   const { say } = context;

@@ -17,9 +17,9 @@ export function fastenerSize(fastener: Fastener): string {
   return text === '' ? times(fastener.count) : `${times(fastener.count)}\u00a0${text}`;
 }
 
-/** `M8x1.25` as it is set in books: `M8×1.25`; other threads stand as they are written. */
+/** `M8x1.25` as it is set in books: `M8×1.25`; `5/16 x 26 Cycle` as `5/16 × 26 Cycle`. */
 function threadText(thread: string): string {
-  return /^M[\d.]+x[\d.]+/.test(thread) ? thread.replace('x', '×') : thread;
+  return thread.replace(/(?<=\d)( ?)x( ?)(?=\d)/, '$1×$2');
 }
 
 /** Name and size of a fastener by its id; the id in plain words when the maker's data does not know it. */

@@ -1,0 +1,72 @@
+// Settings and fluids of the makers' books: value and range, how they are taken, quantity and grade, book and page.
+import { printRange } from '../figure/print.ts';
+import type { Source } from '../records/model.ts';
+import type { Block } from '../sheet/sheet.ts';
+import { column, heading, joined, row } from './wording/blocks.ts';
+import { conditionText, valueText, writtenText } from './wording/value.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const settings = defineView({
+  id: 'settings',
+  purpose: 'Settings with value and range, and fluids with quantity and grade.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => [...settingBlocks(context), ...fluidBlocks(context)],
+});
+
+function from({ say }: ViewContext, source: Source): string {
+  const page = source.page === undefined ? undefined : `${say('page')} ${source.page}`;
+  return [source.title, page].filter((text) => text !== undefined).join(', ');
+}
+
+function settingBlocks(context: ViewContext): readonly Block[] {
+  const { book, say } = context;
+  return [
+    heading(2, say('Settings'), 'settings'),
+    {
+      type: 'table',
+      columns: [
+        column(say('Setting'), 5),
+        column(say('Value'), 3, 'right'),
+        column(say('Range'), 3),
+        column(say('Taken'), 3),
+        column(say('From'), 5),
+      ],
+      rows: book.records.maker.settings.map((one) => {
+        const value = valueText(one.value);
+        return row(
+          one.name,
+          value === undefined ? { box: 'write', id: `setting/${one.id}` } : { text: value, big: true },
+          one.range === undefined ? '' : printRange(one.range),
+          conditionText(one.condition),
+          from(context, one.source),
+        );
+      }),
+      empty: say('No setting is recorded.'),
+      use: 'read',
+    },
+  ];
+}
+
+function fluidBlocks(context: ViewContext): readonly Block[] {
+  const { book, say } = context;
+  return [
+    heading(2, say('Fluids'), 'fluids'),
+    {
+      type: 'table',
+      columns: [
+        column(say('Fluid'), 5),
+        column(say('Quantity'), 3, 'right'),
+        column(say('Grade'), 4),
+        column(say('From'), 5),
+      ],
+      rows: book.records.maker.fluids.map((one) => {
+        const quantity = one.quantity === undefined ? say('not known') : writtenText(one.quantity);
+        return row(one.name, quantity, joined([one.grade]), from(context, one.source));
+      }),
+      empty: say('No fluid is recorded.'),
+      use: 'read',
+    },
+  ];
+}

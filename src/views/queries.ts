@@ -31,9 +31,11 @@ function where({ book }: ViewContext, problem: Problem): Text {
   const id = /^jobs\/(.+)\.md$/.exec(problem.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   const file: Text = job === undefined ? problem.at.file : [jobTitle(job)];
-  const explained = (book.content.pages.get('problems')?.body ?? '').includes(`\n## ${problem.code}\n`);
-  const to = `page:problems-manual.html#${problem.code}`;
-  return joined([file, explained ? [{ kind: 'link', text: problem.code, to }] : problem.code], ', ');
+  const page = ['problems', 'queries'].find((one) =>
+    (book.content.pages.get(one)?.body ?? '').includes(`\n## ${problem.code}\n`),
+  );
+  const to = `page:${page === 'problems' ? 'problems-manual' : 'queries'}.html#${problem.code}`;
+  return joined([file, page === undefined ? problem.code : [{ kind: 'link', text: problem.code, to }]], ', ');
 }
 
 function unread({ book, say }: ViewContext): ReturnType<typeof stack> {

@@ -26,11 +26,11 @@ const places = new Set([
 ]);
 
 /** `piston +0.50 left` is a piston: words for place and size are dropped from the end. */
-function shorter(key: string): string | undefined {
-  const words = key.split(' ');
-  const last = words.at(-1);
-  if (last === undefined || words.length < 2) return undefined;
-  return places.has(last) || /^[+\d]/u.test(last) ? words.slice(0, -1).join(' ') : undefined;
+export function shorter(key: string): string | undefined {
+  const cut = key.lastIndexOf(' ');
+  if (cut === -1) return undefined;
+  const last = key.slice(cut + 1);
+  return places.has(last) || /^[+\d]/u.test(last) ? key.slice(0, cut) : undefined;
 }
 
 /** Which measured items a part carries: by the item's own name and by the part it is measured on. */

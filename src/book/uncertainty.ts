@@ -7,11 +7,13 @@ function size(written: Written): number {
   return Math.abs(written.quantity);
 }
 
+const tenths = [1, 0.1, 0.01, 0.001, 0.0001, 0.00001];
+
 /** The smallest step the reading can show, SI: the instrument's resolution, else the last decimal that was written. */
 function step(reading: Written, instrument: Instrument | undefined): number {
   const resolution = instrument?.resolution;
   if (resolution !== undefined && resolution.unit.dimension === reading.unit.dimension) return size(resolution);
-  return 10 ** -reading.decimals * reading.unit.factor;
+  return (tenths[reading.decimals] ?? 10 ** -reading.decimals) * reading.unit.factor;
 }
 
 /** Largest permitted error of the instrument at this reading, SI. */

@@ -1,5 +1,6 @@
 // What a record renewed, so far as a schedule begins again from it.
 import type { Job } from '../../records/model.ts';
+import { shorter } from '../basis.ts';
 import type { Ground } from '../ground.ts';
 import { plainName } from '../names.ts';
 
@@ -21,11 +22,9 @@ const engineParts = new Set(
 
 /** Does the key begin with a part of the engine: `piston +0.50 left`, but not `piston ring`. */
 function ofEngine(key: string): boolean {
-  if (engineParts.has(key)) return true;
-  const words = key
-    .split(' ')
-    .filter((word) => !/^[+\d]/u.test(word) && !['left', 'right', 'standard', 'new'].includes(word));
-  return engineParts.has(words.join(' '));
+  for (let name: string | undefined = key; name !== undefined; name = shorter(name))
+    if (engineParts.has(name)) return true;
+  return false;
 }
 
 /** Keys of the parts renewed by a record; `engine` stands for all that make a running-in. */

@@ -111,8 +111,9 @@ export const wearBackwards: Look = ({ series, ground }) =>
       const before = last.get(like);
       last.set(like, point);
       if (before === undefined || point.value.kind !== 'read' || renewedBetween(one, before, point)) return [];
-      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
       const back = way * (si(before) - si(point));
+      if (back <= 0) return [];
+      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
       if (back <= 2 * expandedUncertainty(point.value.written, tool)) return [];
       return [
         query(
@@ -134,8 +135,9 @@ export const betterThanNew: Look = ({ series, ground }) =>
     if (way === 0 || edge === undefined || one.basis.length > 0) return [];
     return counting(one).flatMap((point) => {
       if (point.value.kind !== 'read') return [];
-      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
       const better = way * (edge - si(point));
+      if (better <= 0) return [];
+      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
       if (
         better <= 2 * expandedUncertainty(point.value.written, tool) ||
         slipOf(si(point), edge, point.value.written.unit.dimension) !== undefined

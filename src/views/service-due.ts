@@ -1,6 +1,6 @@
 // What is due: overdue first, with what was done last, which bound comes first, and the next date and figure on the clock.
 import type { DueLine, DueState } from '../book/book.ts';
-import { of } from '../quantity/quantity.ts';
+import { inUnit, of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
@@ -89,7 +89,7 @@ function left(say: (words: string) => string, { left: rest }: DueLine): Text {
   if (distance === undefined) return time ?? '';
   const over = distance.quantity < 0;
   const size = over
-    ? { ...distance, quantity: of(-distance.quantity / distance.unit.factor, distance.unit) }
+    ? { ...distance, quantity: of(Math.abs(inUnit(distance.quantity, distance.unit)), distance.unit) }
     : distance;
   return joined([time, [inlineFigure(size), ` ${say(over ? 'over' : 'left')}`]], ', ');
 }

@@ -47,7 +47,8 @@ describe.each([
   const pages = binder.pages.map((spec) => spec.make());
   const files = new Map(pages.map((page) => [page.file, new Set(anchors(page))]));
   const resolve = (to: string): string | undefined => {
-    const [kind = '', rest = ''] = [to.slice(0, to.indexOf(':')), to.slice(to.indexOf(':') + 1)];
+    const kind = to.slice(0, to.indexOf(':'));
+    const rest = to.slice(to.indexOf(':') + 1);
     if (kind === 'https' || kind === 'http' || kind === 'mailto') return undefined;
     const [file = '', hash] =
       kind === 'job'

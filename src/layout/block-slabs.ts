@@ -14,6 +14,7 @@ import { plotSlabs } from './blocks/plot.ts';
 import { proseSlabs } from './blocks/prose.ts';
 import { signatureSlabs } from './blocks/signature.ts';
 import { tableBlockSlabs } from './blocks/table.ts';
+import { half, leading } from './scale.ts';
 import { under, type Setting } from './setting.ts';
 import type { Slab } from './slab.ts';
 
@@ -51,6 +52,7 @@ export function blockSlabs(block: Exclude<Block, HeadingBlock | PhotoBlock>, set
 export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator<Slab> {
   const top = topLevel(blocks);
   let now = setting;
+  let after: Block['type'] | undefined;
   let photos: PhotoBlock[] = [];
   for (const block of blocks) {
     const first = photos[0];
@@ -63,15 +65,31 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
       continue;
     }
     if (block.type !== 'heading') {
-      yield* blockSlabs(block, now);
+      yield* parted(blockSlabs(block, now), whiteBetween(after, block.type));
+      after = block.type;
       continue;
     }
+    after = block.type;
     const depth = Math.min(block.level - top + 2, now.depth + 1);
     const section = depth === 2 ? under(setting.section, 'Sect') : now.section;
     now = { ...now, section, depth };
     yield* headingSlabs(block, depth, now);
   }
   yield* photoSlabs(photos, now);
+}
+
+function whiteBetween(after: Block['type'] | undefined, now: Block['type']): number {
+  if (after === undefined || after === 'heading') return 0;
+  return after === 'caution' && now === 'caution' ? half : leading;
+}
+
+/** Blocks stand a line apart; below a heading they stand as near as they ask. */
+function* parted(slabs: Iterable<Slab>, least: number): Generator<Slab> {
+  let first = true;
+  for (const slab of slabs) {
+    yield first && slab.begins === undefined ? { ...slab, before: Math.max(least, slab.before ?? 0) } : slab;
+    first = false;
+  }
 }
 
 function topLevel(blocks: readonly Block[]): number {

@@ -11,13 +11,12 @@ export function signOffSlab(setting: Setting): Slab {
   const halfWidth = (setting.width - 16) / 2;
   const fields = [
     { label: 'state left in', x: 0, y: 0, width: setting.width },
-    { label: '', x: 0, y: row, width: setting.width },
-    { label: 'next', x: 0, y: 2 * row, width: setting.width },
-    { label: 'hand', x: 0, y: 3 * row, width: halfWidth },
-    { label: 'date', x: halfWidth + 16, y: 3 * row, width: halfWidth },
+    { label: 'next', x: 0, y: row, width: setting.width },
+    { label: 'hand', x: 0, y: 2 * row, width: halfWidth },
+    { label: 'date', x: halfWidth + 16, y: 2 * row, width: halfWidth },
   ];
   return {
-    height: 4 * row + half,
+    height: 3 * row + half,
     before: half * 2,
     foot: true,
     draw: (x, y, out) => {

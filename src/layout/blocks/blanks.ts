@@ -14,15 +14,14 @@ export function* blanksSlabs(block: BlanksBlock, setting: Setting): Generator<Sl
   }
   const columns: readonly ColumnModel[] = [
     { head: 'measure', align: 'left', width: 5 },
-    { head: 'standard', align: 'left', width: 2 },
-    { head: 'limit', align: 'left', width: 2 },
+    { head: 'standard, limit', align: 'left', width: 2 },
     { head: 'found', align: 'left', width: 0.1 },
     { head: 'left', align: 'left', width: 0.1 },
   ];
   const rows = block.items.map((item) => blankRow(item));
   let first = true;
   for (const slab of tableSlabs(
-    { columns, rows, work: true, head: true, secondTier: 3, reads: 'table', rowHeads: true },
+    { columns, rows, work: true, head: true, secondTier: 2, reads: 'table', rowHeads: true },
     setting,
   )) {
     yield first ? { ...slab, before: half } : slab;
@@ -47,8 +46,7 @@ function blankRow(item: BlankRow): RowModel {
     id: item.id,
     cells: [
       { parts },
-      { parts: value(item.standard) },
-      { parts: value(item.limit) },
+      { parts: [...value(item.standard), ...value(item.limit, 'limit\u00a0')] },
       box(item.id + '.found', item.unit, item.found),
       box(item.id + '.left', item.unit, item.left),
     ],
@@ -61,8 +59,8 @@ function itemText(item: BlankRow): Text {
   return [...inlines, ', ', { kind: 'strong', text: item.position }];
 }
 
-function value(text: string | undefined): readonly Part[] {
-  return text === undefined || text === '' ? [] : [{ text, type: big }];
+function value(text: string | undefined, before = ''): readonly Part[] {
+  return text === undefined || text === '' ? [] : [{ text: before + text, type: big }];
 }
 
 function box(id: string, unit: string, written: string | undefined): CellModel {

@@ -43,33 +43,34 @@ type Draw = (x: number, y: number, out: PlacedItem[]) => void;
 function setCard(card: Card, size: Size): readonly Draw[] {
   const { setting } = size;
   const room = size.width - 2 * inside;
+  const corner = holeAtCorner(size);
+  const holeAbove = size.hole && !corner ? holeRoom : 0;
   const code = card.code === undefined ? undefined : squareCode(card.code, Math.min(20 * millimetre, room / 3));
-  const titleRoom = code === undefined ? room : room - code.side - 4;
+  const titleRoom = room - (code === undefined ? 0 : code.side + 4) - (corner ? 2 * holeRadius + 4 : 0);
   const foot = card.foot === undefined ? [] : linesOf(card.foot, small, room, setting).slice(0, 2);
   const titles = [card.title, card.title + ' (continued)'].map((title) =>
     linesOf(title, big, titleRoom, setting, 'strong').slice(0, 3),
   );
   const head = Math.max(...titles.map(heightOf), code?.side ?? 0);
-  const free = size.height - 2 * inside - (size.hole ? holeRoom : 0) - head - 4 - heightOf(foot);
+  const free = size.height - 2 * inside - holeAbove - head - 4 - heightOf(foot);
   const lines = card.lines.flatMap((line) => linesOf(line, textType, room, setting));
   const parts = inParts(lines, free);
   return parts.map((part, index) => (x, y, out) => {
     drawCut(x, y, size, out);
     const tag = under(setting.section, 'P');
-    const top = y + inside + (size.hole ? holeRoom : 0);
+    const top = y + inside + holeAbove;
     const titleLines = titles[index === 0 ? 0 : 1] ?? [];
     setLines(titleLines, { x: x + inside, y: top, width: titleRoom, tag }, out);
     if (code !== undefined)
-      drawModules(
-        code,
-        x + size.width - inside - code.side,
-        top,
-        under(setting.section, 'Figure', { alt: code.alt }),
-        out,
-      );
+      drawModules(code, x + inside + titleRoom + 4, top, under(setting.section, 'Figure', { alt: code.alt }), out);
     setLines(part, { x: x + inside, y: top + head + 4, width: room, tag }, out);
     setLines(foot, { x: x + inside, y: y + size.height - inside - heightOf(foot), width: room, tag }, out);
   });
+}
+
+/** A card that lies on its side has its hole in the corner, beside the title. */
+function holeAtCorner(size: Size): boolean {
+  return size.hole && size.width > size.height;
 }
 
 function inParts(lines: readonly SetLine[], room: number): readonly (readonly SetLine[])[] {
@@ -97,5 +98,6 @@ function drawCut(x: number, y: number, size: Size, out: PlacedItem[]): void {
     }
   }
   if (!size.hole) return;
-  out.push({ kind: 'circle', x: x + width / 2, y: y + inside + holeRadius, radius: holeRadius, weight: 0.6 });
+  const across = holeAtCorner(size) ? width - inside - holeRadius : width / 2;
+  out.push({ kind: 'circle', x: x + across, y: y + inside + holeRadius, radius: holeRadius, weight: 0.6 });
 }

@@ -45,7 +45,7 @@ function setPhoto(photo: PhotoBlock, width: number, setting: Setting): SetPhoto 
       : undefined);
   const ratio = known === undefined || known.width <= 0 || known.height <= 0 ? 0.66 : known.height / known.width;
   const captionRoom = setting.height * 0.3;
-  const most = Math.min(setting.height * 0.62, width * 1.2);
+  const most = Math.min(setting.height * 0.48, width * 1.2);
   const shown = Math.min(width, most / ratio);
   const tall = shown * ratio;
   const caption = capped(linesOf(captionText(photo), small, width, setting), captionRoom, setting);

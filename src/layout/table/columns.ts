@@ -1,5 +1,6 @@
 // The width of every column. Where the paper is too narrow for all of them, a row is set in two or more tiers.
 import { gutter } from '../scale.ts';
+import { shareOut, type Wanting } from './share-out.ts';
 import type { TableModel } from './model.ts';
 import type { ColumnNeed } from './prepare.ts';
 
@@ -69,14 +70,17 @@ function placeTier(
   width: number,
 ): Tier {
   const room = width - gutter * (tier.length - 1);
-  const columns = tier.map((index) => ({
+  const asked = tier.map((index) => ({
     index,
     label: labels[index] ?? 0,
     least: Math.min(room, (needs[index]?.least ?? 0) + (labels[index] ?? 0)),
     likes: (needs[index]?.likes ?? 0) + (labels[index] ?? 0),
     ticks: needs[index]?.ticks ?? false,
+    written: needs[index]?.written ?? false,
+    texts: needs[index]?.texts ?? [],
     share: Math.max(0.01, table.columns[index]?.width ?? 1),
   }));
+  const columns = roomToWrite(asked, room);
   const widths = shareOut(columns, room);
   let x = 0;
   return columns.map((column, at) => {
@@ -88,51 +92,15 @@ function placeTier(
   });
 }
 
-interface Wanting {
-  readonly least: number;
-  readonly likes: number;
-  readonly ticks: boolean;
-  readonly share: number;
-}
-
-/**
- * Shares by the relative widths, but none below its least; what a column does not use goes to those that would like more,
- * and what nobody would like goes to all but the ticks.
- */
-function shareOut(columns: readonly Wanting[], room: number): readonly number[] {
-  const widths = columns.map((column) => column.least);
-  let slack = room - widths.reduce((sum, width) => sum + width, 0);
-  for (let turn = 0; turn < 8 && slack > 0.5; turn += 1) {
-    const wanting = columns.map((column, index) => (widths[index] ?? 0) < column.likes - 0.01);
-    const open = wanting.some((wants) => wants) ? wanting : columns.map((column) => !column.ticks);
-    slack = give(
-      columns,
-      widths,
-      open,
-      slack,
-      wanting.some((wants) => wants),
-    );
-  }
-  return widths;
-}
-
-function give(
-  columns: readonly Wanting[],
-  widths: number[],
-  open: readonly boolean[],
-  slack: number,
-  toLikes: boolean,
-): number {
-  const shares = columns.reduce((sum, column, index) => sum + (open[index] ? column.share : 0), 0);
-  if (shares === 0) return 0;
-  let left = slack;
-  for (const [index, column] of columns.entries()) {
-    if (!open[index]) continue;
-    const part = (slack * column.share) / shares;
-    const most = toLikes ? Math.max(0, column.likes - (widths[index] ?? 0)) : part;
-    const given = Math.min(part, most);
-    widths[index] = (widths[index] ?? 0) + given;
-    left -= given;
-  }
-  return left;
+/** A column that is written in by hand has the width that the sheet asks for, where the others can spare it. */
+function roomToWrite<C extends Wanting & { readonly written: boolean }>(
+  columns: readonly C[],
+  room: number,
+): readonly C[] {
+  const shares = columns.reduce((sum, column) => sum + column.share, 0);
+  const wide = columns.map((column) => {
+    const least = column.written ? Math.max(column.least, (0.85 * room * column.share) / shares) : column.least;
+    return { ...column, least, likes: Math.max(column.likes, least) };
+  });
+  return wide.reduce((sum, column) => sum + column.least, 0) <= room * 0.9 ? wide : columns;
 }

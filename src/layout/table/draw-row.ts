@@ -48,10 +48,6 @@ function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowS
   if (box === 'tick') drawTick(set, left, y, tag, out);
   const below = setLines(set.lines, place, out);
   if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (workRow - writeBox.height) / 2, style, out);
-  if (box === 'line') {
-    const at = y + tier.height - 5;
-    out.push({ kind: 'line', x1: left, y1: at, x2: left + set.width, y2: at, weight: firm / 2, ...tagged(tag) });
-  }
   if (out.length === before && tag !== undefined) out.push({ kind: 'empty', tag });
 }
 

@@ -30,10 +30,17 @@ export interface ColumnNeed {
   readonly likes: number;
   /** Only ticks: never wider than it must be. */
   readonly ticks: boolean;
+  /** Has lines to write on. */
+  readonly written: boolean;
+  /** Lengths of its texts, row by row, in the rows that the widths are judged by. */
+  readonly texts: readonly number[];
 }
 
 /** A word may ask for this share of the table at most; longer ones are broken. */
 const widestShare = 0.34;
+
+/** So many rows are looked at to share out the room. */
+const judged = 40;
 
 export function measureRows(table: TableModel, setting: Setting): readonly MeasuredRow[] {
   return table.rows.map((row) => {
@@ -65,6 +72,7 @@ function columnNeed(column: ColumnModel, index: number, rows: readonly MeasuredR
   const headWords = words(column.head, 'regular', setting.measure, setting.links);
   let narrow = Math.min(most, headWords.reduce((widest, word) => Math.max(widest, word.em), 0) * least.size);
   let likes = Math.min(narrow * 2, widthOf(column.head, least, setting));
+  let written = false;
   let ticks = rows.some((row) => row.kind === 'cells');
   for (const row of rows) {
     const measured = row.kind === 'cells' ? row.cells[index] : undefined;
@@ -74,9 +82,18 @@ function columnNeed(column: ColumnModel, index: number, rows: readonly MeasuredR
     const whole = measured.parts.reduce((wide, part) => Math.max(wide, part.whole), 0);
     narrow = Math.max(narrow, withBox(measured.cell, Math.min(most, widest), beside));
     likes = Math.max(likes, withBox(measured.cell, whole, beside));
+    if (measured.cell.box === 'line') written = true;
     if (measured.cell.box !== 'tick' || measured.parts.length > 0) ticks = false;
   }
-  return { least: narrow, likes: Math.max(narrow, likes), ticks };
+  return { least: narrow, likes: Math.max(narrow, likes), ticks, written, texts: lengths(rows, index) };
+}
+
+/** Lengths of the texts of a column in the first rows. */
+function lengths(rows: readonly MeasuredRow[], index: number): readonly number[] {
+  return rows.slice(0, judged).map((row) => {
+    const parts = row.kind === 'cells' ? (row.cells[index]?.parts ?? []) : [];
+    return parts.reduce((sum, part) => sum + part.whole, 0);
+  });
 }
 
 /** Room that the box of a cell and its unit take. */

@@ -21,8 +21,13 @@ export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab
   const again = table.head ? { again: headSlab(table, tiers, setting, undefined) } : {};
   const most = setting.height - (head?.height ?? 0);
   if (head !== undefined) yield head;
-  for (const row of rows) {
-    for (const slab of rowSlabs(row, { table, tiers, setting, whole, most })) yield { ...slab, ...again };
+  const last = rows.length - 1;
+  const few = rows.length <= (table.uprights ? 8 : 4);
+  for (const [index, row] of rows.entries()) {
+    // A short table stays whole, and the last row of a long one never stands alone on a page.
+    const keep = (few && index < last) || index === last - 1;
+    for (const slab of rowSlabs(row, { table, tiers, setting, whole, most }))
+      yield { ...slab, ...again, keep: keep || (slab.keep ?? false) };
   }
 }
 

@@ -4,10 +4,11 @@ import { nearest } from './nearest.ts';
 
 /** The problem of a name that leads nowhere. `what` is for the sentence: `fastener`, `job record`. */
 export function unknownReference(word: string, at: Place, what: string, names: Iterable<string>): Problem {
-  const near = nearest(word, names);
+  const all = [...names];
+  const near = [...nearest(word, all), ...longer(word, all)].slice(0, 3);
   const named = near.map((name) => `“${name}”`).join(' or ');
-  const list = [...names].slice(0, 6).join(', ');
-  const others = list === '' ? `There is no ${what} on record.` : `Known: ${list}${[...names].length > 6 ? ' …' : ''}.`;
+  const list = all.slice(0, 6).join(', ');
+  const others = list === '' ? `There is no ${what} on record.` : `Known: ${list}${all.length > 6 ? ' …' : '.'}`;
   return {
     code: 'reference-unknown',
     severity: 'problem',
@@ -15,6 +16,11 @@ export function unknownReference(word: string, at: Place, what: string, names: I
     message: `There is no ${what} “${word}”.`,
     hint: near.length > 0 ? `Did you mean ${named}?` : others,
   };
+}
+
+/** Names of which the word is a part: somebody wrote the short form. */
+function longer(word: string, names: readonly string[]): readonly string[] {
+  return word.length < 4 ? [] : names.filter((name) => name.length > word.length + 3 && name.includes(word));
 }
 
 /**

@@ -1,5 +1,6 @@
 // The page of formats is the test of the readers: every example on it is read, together they are a machine without a problem.
 import { describe, expect, test } from 'vitest';
+import { readContentFolder } from '../../src/disk.ts';
 import { formatReport } from '../../src/problem/report.ts';
 import type { Problem } from '../../src/problem/problem.ts';
 import { checkContentReferences } from '../../src/records/check-content-references.ts';
@@ -45,13 +46,19 @@ describe('the page of formats', () => {
 
   test('the content examples are read without a problem', () => {
     expect(report(content.problems)).toBe('');
-    expect([...content.value.procedures.keys()]).toEqual(['top-end-strip']);
+    expect([...content.value.procedures.keys()]).toEqual(['top-end-strip-two-stroke']);
     expect(content.value.sheets.map((sheet) => sheet.views.length)).toEqual([2]);
   });
 
   test('what the machine examples name of content, the content examples have', () => {
     expect(records.value).toBeDefined();
     if (records.value !== undefined) expect(report(checkContentReferences(records.value, content.value))).toBe('');
+  });
+
+  test('beside the content of the program they are a machine without a problem as well', () => {
+    const real = readContent(readContentFolder());
+    expect(real.problems).toEqual([]);
+    if (records.value !== undefined) expect(report(checkContentReferences(records.value, real.value))).toBe('');
   });
 
   test('every kind has an example, and every key stands on the page', () => {

@@ -8,7 +8,7 @@ import { applies } from './applies.ts';
 
 const check = andThen(
   entry({
-    id: need(id, 'its permanent id', { example: 'stop-switch' }),
+    id: need(id, 'its permanent id', { example: 'stop-switch-opens' }),
     check: need(text, 'what is checked', { example: 'The engine can be stopped by the switch' }),
     why: need(text, 'the reason', { example: 'A stuck throttle is stopped by hand or not at all.' }),
     proof: need(choice('look', 'value', 'photo', 'done', 'feel'), 'how it is proved', { example: 'done' }),

@@ -36,7 +36,7 @@ export const proceduresKind = defineRecord<ProcedureData>({
   matches: (file) => /(?:^|\/)procedures\/.+\.md$/u.test(file),
   shape: andThen(
     entry({
-      procedure: need(id, 'its permanent id', { example: 'top-end-strip' }),
+      procedure: need(id, 'its permanent id', { example: 'top-end-strip-two-stroke' }),
       title: need(text, 'its title', { example: 'Top end off, two-stroke' }),
       applies: or(applies, {}, 'machines it is for'),
       minutes: may(number(1, 10_000, 'whole'), 'a plain estimate', { example: '150' }),

@@ -45,7 +45,7 @@ export const finding: Shape<Finding> = entry({
 });
 
 const checkKeys = entry({
-  check: need(id, 'id of the check', { example: 'stop-switch' }),
+  check: need(id, 'id of the check', { example: 'stop-switch-opens' }),
   by: may(text, 'who did it'),
   checkedBy: may(text, 'who looked at it after them'),
   value: may(text, 'what was read'),

@@ -4,7 +4,7 @@ import { cellNumber, published, table } from '../table/table.ts';
 import { calculation } from './calculation.ts';
 import { quantity, result, saying, words } from './input.ts';
 import { readThread } from './thread.ts';
-import { stressArea } from './thread-geometry.ts';
+import { nominalArea } from './thread-geometry.ts';
 
 /** Share of the proof load for a joint that is undone again (Shigley equation 8-31); 0.90 for one that is not. */
 export const reusableShare = 0.75;
@@ -40,7 +40,7 @@ export const boltStrength = calculation({
   id: 'bolt-strength',
   name: 'Bolt strength and preload',
   purpose: 'What a bolt carries by the mark on its head, and the preload to aim at.',
-  formula: 'F_p = S_p · Aₛ;  F_m = R_m · Aₛ;  F = 0.75 F_p (undone again), 0.90 F_p (permanent)',
+  formula: 'F_p = S_p · Aₛ,nom;  F_m = R_m · Aₛ,nom;  F = 0.75 F_p (undone again), 0.90 F_p (permanent)',
   inputs: {
     thread: words('', 'thread'),
     class: words('', 'mark on the head'),
@@ -59,10 +59,10 @@ export const boltStrength = calculation({
   range:
     'Diameters that the class is made in; −50 to +150 °C. T marks of old JIS state tensile strength only and are taken as the weaker ISO class.',
   source: 'ISO 898-1, SAE J429, ISO 3506-1, JIS B 1051 annex; preload by Shigley, equation 8-31.',
-  tables: ['bolt-classes', 'values-fastener-strength'],
+  tables: ['bolt-classes', 'values-fastener-strength', 'values-thread-geometry', 'values-bolt-torque'],
   example: {
     given: { thread: 'M8', class: '8.8' },
-    gives: { 'proof stress': '580 MPa', 'proof load': '21 233 N', preload: '15.92 kN' },
+    gives: { 'proof stress': '580 MPa', 'proof load': '21 228 N', preload: '15.92 kN' },
   },
   work: (given) => {
     const thread = readThread(given.words('thread'));
@@ -78,7 +78,7 @@ export const boltStrength = calculation({
     const proof =
       published('bolt-classes', row, 'proof', megapascal) ?? published('bolt-classes', row, 'yield', megapascal);
     if (proof !== undefined) given.use('S_p', 'proof stress', proof);
-    const area = stressArea(thread);
+    const area = nominalArea(thread);
     const rule = given.words('joint') === 'permanent' ? permanentShare : reusableShare;
     const share = given.maybe('share', one) ?? rule;
     return {

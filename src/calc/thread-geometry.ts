@@ -47,6 +47,12 @@ export function stressArea(thread: Thread): number {
   return (Math.PI / 4) * across ** 2;
 }
 
+/** The stress area as ISO 898-1 prints it, to three figures; its proof and breaking loads are built on the printed one. */
+export function nominalArea(thread: Thread): number {
+  const area = stressArea(thread);
+  return thread.series === 'M' ? Number(area.toPrecision(3)) : area;
+}
+
 export const threadGeometry = calculation({
   id: 'thread-geometry',
   name: 'Thread geometry',
@@ -60,6 +66,7 @@ export const threadGeometry = calculation({
     'minor diameter': result('D₁', 'minor diameter of the nut', millimetre, 3),
     'root diameter': result('d₃', 'core diameter of the bolt', millimetre, 3),
     'stress area': result('Aₛ', 'stress area', squareMillimetre, 2),
+    'nominal area': result('Aₛ,nom', 'stress area to three figures', squareMillimetre, 2),
     'triangle height': result('H', 'height of the fundamental triangle', millimetre, 6),
   },
   range:
@@ -87,6 +94,7 @@ export const threadGeometry = calculation({
       'minor diameter': minorDiameter(thread),
       'root diameter': rootDiameter(thread),
       'stress area': stressArea(thread),
+      'nominal area': nominalArea(thread),
       'triangle height': triangleHeight(thread.pitch),
     };
   },

@@ -6,7 +6,7 @@ import { calculation } from './calculation.ts';
 import { quantity, result, words } from './input.ts';
 import { readThread } from './thread.ts';
 import type { Thread } from './thread.ts';
-import { minorDiameter, pitchDiameter } from './thread-geometry.ts';
+import { minorDiameter, pitchDiameter, stressArea } from './thread-geometry.ts';
 
 /** Limits of size that matter for shear, mm: bolt least major and pitch diameter, nut greatest minor and pitch diameter. */
 export interface ShearLimits {
@@ -45,7 +45,8 @@ function formulaLimits(thread: Thread): ShearLimits {
   return {
     boltMajor: thread.diameter - (allowance + 0.06 * Math.cbrt(p ** 2)) * 25.4,
     boltPitch: pitchDiameter(thread) - (allowance + pitchTolerance) * 25.4,
-    nutMinor: minorDiameter(thread) + minorTolerance * 25.4,
+    // The standard prints the minor diameter of the nut to a thousandth of an inch.
+    nutMinor: roundTo(minorDiameter(thread) / 25.4 + minorTolerance, 3) * 25.4,
     nutPitch: pitchDiameter(thread) + 1.3 * pitchTolerance * 25.4,
   };
 }
@@ -82,6 +83,7 @@ export const threadStrip = calculation({
     engagement: quantity('L', 'length of engagement of full threads', millimetre, { optional: true, above: 0 }),
     'breaking load': quantity('F_m', 'breaking load of the bolt', newton, { optional: true, above: 0 }),
     tensile: quantity('R_m', 'tensile strength of the female thread', megapascal, { optional: true, above: 0 }),
+    'bolt tensile': quantity('R_b', 'tensile strength of the bolt', megapascal, { optional: true, above: 0 }),
     'shear share': quantity('τ/R_m', 'shear strength over tensile strength', one, {
       optional: true,
       above: 0,
@@ -92,6 +94,12 @@ export const threadStrip = calculation({
     'female shear area': result('A/L', 'shear area of the female thread per mm', squareMillimetre, 3),
     'bolt shear area': result('A/L', 'shear area of the bolt thread per mm', squareMillimetre, 3),
     'strip load': result('F', 'strip load of the female thread', newton, 0),
+    'bolt major diameter': result('d_min', 'least major diameter of the bolt', millimetre, 3),
+    'bolt pitch diameter': result('d₂min', 'least pitch diameter of the bolt', millimetre, 3),
+    'nut minor diameter': result('D₁max', 'greatest minor diameter of the nut', millimetre, 3),
+    'nut pitch diameter': result('D₂max', 'greatest pitch diameter of the nut', millimetre, 3),
+    'strength ratio': result('J', 'bolt thread over female thread', one, 3),
+    'engagement for the bolt': result('Q', 'engagement at which neither strips before the bolt breaks', millimetre, 2),
     'engagement needed': result('L', 'engagement at which the thread carries the breaking load', millimetre, 2),
   },
   range: 'Full threads only; nut dilation and thread bending are not counted. Metric 6g/6H, inch class 2A/2B limits.',
@@ -110,7 +118,15 @@ export const threadStrip = calculation({
     }
     const limits = shearLimits(thread);
     const female = femaleShear(thread, limits);
-    const areas = { 'female shear area': female, 'bolt shear area': boltShear(thread, limits) };
+    const male = boltShear(thread, limits);
+    const areas = {
+      'female shear area': female,
+      'bolt shear area': male,
+      'bolt major diameter': limits.boltMajor,
+      'bolt pitch diameter': limits.boltPitch,
+      'nut minor diameter': limits.nutMinor,
+      'nut pitch diameter': limits.nutPitch,
+    };
     const tensile = published('female-threads', given.words('into'), 'tensile', megapascal);
     if (tensile !== undefined) given.use('R_m', 'tensile strength of the female thread', tensile);
     const strength = given.maybe('tensile', megapascal) ?? (tensile === undefined ? undefined : tensile.quantity / 1e6);
@@ -120,8 +136,13 @@ export const threadStrip = calculation({
     const perMillimetre = female * strength * share;
     const engagement = given.maybe('engagement', millimetre);
     const breaking = given.maybe('breaking load', newton);
+    const bolt = given.maybe('bolt tensile', megapascal);
+    const ratio = bolt === undefined ? undefined : (male * bolt) / (female * strength);
     return {
       ...areas,
+      'strength ratio': ratio,
+      'engagement for the bolt':
+        ratio === undefined ? undefined : Math.max(1, ratio) * ((2 * stressArea(thread)) / male),
       'strip load': engagement === undefined ? undefined : engagement * perMillimetre,
       'engagement needed': breaking === undefined ? undefined : breaking / perMillimetre,
     };

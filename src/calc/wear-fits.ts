@@ -180,9 +180,9 @@ export const shimChoice = calculation({
     given: { old: '2.52 mm', measured: '0.30 mm', wanted: '0.37 mm', step: '0.02 mm' },
     gives: {
       exact: '2.450 mm',
-      shim: '2.440 mm',
-      clearance: '0.380 mm',
-      rounding: 'nearest (a tie goes to the larger clearance)',
+      shim: '2.460 mm',
+      clearance: '0.360 mm',
+      rounding: 'nearest (a tie goes to the thicker shim)',
     },
   },
   work: (given) => {
@@ -198,14 +198,14 @@ export const shimChoice = calculation({
         ? Math.floor(steps + 1e-9)
         : kind === 'smaller clearance'
           ? Math.ceil(steps - 1e-9)
-          : Math.ceil(steps - 0.5 - 1e-9);
+          : Math.floor(steps + 0.5 + 1e-9);
     const shim = count * step;
     const clearance = given.number('wanted', millimetre) + exact - shim;
     return {
       exact,
       shim,
       clearance,
-      rounding: kind === '' || kind === 'nearest' ? 'nearest (a tie goes to the larger clearance)' : kind,
+      rounding: kind === '' || kind === 'nearest' ? 'nearest (a tie goes to the thicker shim)' : kind,
     };
   },
 });

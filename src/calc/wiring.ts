@@ -87,10 +87,10 @@ export const wireSize = calculation({
     'Up to 6 mm². Drop 4 % unless given (common practice). The loom rating is for PVC cable run together, the free rating for thin-wall cable in free air.',
   source:
     'IEC 60228 class 5; PVC motor-vehicle cable chart; thin-wall catalogue from memory; fuse rule common practice.',
-  tables: ['cable-sizes'],
+  tables: ['cable-sizes', 'values-electrical'],
   example: {
     given: { current: '5 A', length: '4 m', supply: '6 V' },
-    gives: { 'by drop': '2.50 mm²', 'by current': '0.65 mm²', area: '2.50 mm²', fuse: '7.5 A' },
+    gives: { 'by drop': '2.00 mm²', 'by current': '0.65 mm²', area: '2.00 mm²', fuse: '7.5 A' },
   },
   work: (given) => {
     const [current, length, supply] = [

@@ -74,7 +74,6 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
     outputs: Object.fromEntries(aside.outputs),
     said,
   });
-  await reportProblems(read.problems, read.textOf, terminal);
   for (const line of said) terminal.say(line);
   return exitCodes.fine;
 }
@@ -89,13 +88,13 @@ async function stop(read: ReadMachine, problems: readonly Problem[], terminal: T
 }
 
 async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<void> {
-  const { binder, terminal } = work;
+  const { binder, job, terminal } = work;
   terminal.progress('Pages of the site');
   const [{ renderSite }, { siteAssets }] = await Promise.all([
     import('../render/site.ts'),
     import('../render/assets.ts'),
   ]);
-  const files = await renderSite(binder.pages, frameFor(binder, photos));
+  const files = await renderSite(binder.pages, frameFor(binder, photos, undefined, job.options.siteOnly !== true));
   for (const { file, content } of files) putText(aside, file, content);
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
 }

@@ -3,8 +3,13 @@ import type { Binder } from '../build.ts';
 import type { MadePhoto } from '../photos/photo-work.ts';
 import { siteFrame, type SiteFrame } from '../render/site-frame.ts';
 
-/** Makes the frame. `live` is the address of the reloading script, for the local server only. */
-export function frameFor(binder: Binder, photos: ReadonlyMap<string, MadePhoto>, live?: string): SiteFrame {
+/** Makes the frame. `live` is the address of the reloading script, for the local server only; without `prints` nothing leads to a PDF. */
+export function frameFor(
+  binder: Binder,
+  photos: ReadonlyMap<string, MadePhoto>,
+  live?: string,
+  prints = true,
+): SiteFrame {
   const { book } = binder;
   return siteFrame(binder.pages, {
     machine: book.records.machine.name,
@@ -13,6 +18,7 @@ export function frameFor(binder: Binder, photos: ReadonlyMap<string, MadePhoto>,
     recordsDate: binder.recordsDate,
     recordsVersion: book.recordsVersion,
     photoOf: (file) => photos.get(file),
+    prints,
     ...(live === undefined ? {} : { live }),
   });
 }

@@ -37,6 +37,8 @@ export interface SiteFrame {
   /** Turns `job:…`, `sheet:…`, `print:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
   readonly targetOf: (reference: string) => string | undefined;
   readonly photoOf: (file: string) => SitePhoto | undefined;
+  /** False when the site is made without PDFs, so that nothing leads to one. */
+  readonly prints: boolean;
   /** Script of the local server that reloads the page; absent from a built site. */
   readonly live?: string;
 }
@@ -62,6 +64,7 @@ export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFr
   const files = new Set(pages.map((page) => page.file));
   return {
     ...facts,
+    prints: facts.prints ?? true,
     contents: facts.contents ?? firstOfEachSection(pages),
     photoOf: facts.photoOf ?? (() => undefined),
     targetOf: (reference) => targetAmong(files, reference, facts.prints ?? true),

@@ -1,5 +1,6 @@
 // Where references lead: to pages that are there, to a PDF only when PDFs are made, and otherwise nowhere.
 import { expect, it } from 'vitest';
+import { renderPage } from '../../src/render/page.ts';
 import { lineOf, siteFrame } from '../../src/render/site-frame.ts';
 
 const pages = [
@@ -31,6 +32,12 @@ it.each([
 
 it('leads to no PDF when none are made', () => {
   expect(siteFrame(pages, { ...facts, prints: false }).targetOf('print:torque-table')).toBeUndefined();
+});
+
+it('offers no PDF on a page when none are made', () => {
+  const page = { file: 'index.html', title: 'The machine', section: 'machine', blocks: [], pdf: 'print/a.pdf' };
+  expect(renderPage(page, frame)).toContain('href="print/a.pdf"');
+  expect(renderPage(page, siteFrame(pages, { ...facts, prints: false }))).not.toContain('print/a.pdf');
 });
 
 it('lists the sections that begin at the top as contents, in order', () => {

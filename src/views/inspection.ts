@@ -48,11 +48,14 @@ function wanted({ options }: ViewContext, one: Limit | Setting): boolean {
   return (of.length === 0 || named(of)) && !named(words(options['but']));
 }
 
-/** What was read last and when, `50.06 mm, 14 September 2024, cold`. */
-export function lastReading(point: SeriesPoint | undefined): string | undefined {
+/** What was read last and when, `50.06 mm, 14 September 2024`; with its condition where that is not what is asked for. */
+export function lastReading(point: SeriesPoint | undefined, asked: readonly string[]): string | undefined {
   const value = valueText(point?.value);
   if (point === undefined || value === undefined) return undefined;
-  return [value, dayText(point.day), conditionText(point.condition)].filter((text) => text !== '').join(', ');
+  const condition = conditionText(point.condition);
+  return [value, dayText(point.day), condition === conditionText(asked) ? '' : condition]
+    .filter((text) => text !== '')
+    .join(', ');
 }
 
 function limitRows(context: ViewContext, limit: Limit): readonly BlankRow[] {
@@ -69,7 +72,7 @@ function limitRows(context: ViewContext, limit: Limit): readonly BlankRow[] {
       ...filled('position', position),
       ...filled('standard', inForce.standard === undefined ? undefined : printRange(inForce.standard)),
       ...filled('limit', inForce.limit === undefined ? undefined : printRange(inForce.limit)),
-      ...filled('last', lastReading(point)),
+      ...filled('last', lastReading(point, limit.condition)),
       ...filled('verdict', point?.verdict === undefined ? undefined : say(point.verdict)),
       ...filled('instrument', instrumentName(book, limit.instrument)),
       ...filled('condition', conditionText(limit.condition)),
@@ -88,7 +91,7 @@ function settingRows({ book }: ViewContext, setting: Setting): readonly BlankRow
     ...filled('position', position),
     ...filled('standard', valueText(setting.value)),
     ...filled('limit', setting.range === undefined ? undefined : printRange(setting.range)),
-    ...filled('last', lastReading(seriesIndex(book).last(setting.id, position))),
+    ...filled('last', lastReading(seriesIndex(book).last(setting.id, position), setting.condition)),
     ...filled('condition', conditionText(setting.condition)),
   }));
 }

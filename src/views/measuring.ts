@@ -45,7 +45,7 @@ function blankRow({ book, say }: ViewContext, blank: Blank): BlankRow {
     ...filled('position', blank.position),
     ...filled('standard', standardOf(blank)),
     ...filled('limit', limitOf(blank)),
-    ...filled('last', lastReading(blank.last)),
+    ...filled('last', lastReading(blank.last, blank.limit?.condition ?? blank.setting?.condition ?? [])),
     ...filled('found', valueText(blank.found)),
     ...filled('left', valueText(blank.left)),
     ...filled('verdict', blank.verdict === undefined ? undefined : say(blank.verdict)),

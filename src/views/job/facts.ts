@@ -28,7 +28,6 @@ export function jobFacts(context: ViewContext, job: Job): Block {
       ...fact(say('Time'), job.time === undefined ? undefined : writtenText(job.time)),
       ...fact(say('Goes on from'), continued(context, job)),
       ...fact(say('Procedures'), procedures(context, job)),
-      ...fact(say('Services done'), services(context, job)),
       ...fact(say('Heat cycles'), job.heatCycles === 0 ? undefined : count(job.heatCycles)),
       ...fact(say('State left in'), job.stateLeft.join('; ')),
       ...fact(say('Next'), job.next),
@@ -63,13 +62,23 @@ function procedures({ book, say }: ViewContext, job: Job): string {
   return job.procedures.map((id) => say(book.content.procedures.get(id)?.title ?? plain(id))).join('; ');
 }
 
-function services({ book }: ViewContext, job: Job): string {
-  if (job.services.length === 0) return '';
-  return job.services.map((id) => book.due.find((due) => due.service.id === id)?.service.item ?? plain(id)).join('; ');
+type Asked = Pick<ViewContext, 'book' | 'say'>;
+
+/** Checks of hold points that the record proves, and services done, each on a line. */
+export function jobChecks({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+  return [...checks({ book, say }, job, within), ...services({ book, say }, job, within)];
 }
 
-/** Checks of hold points that the record proves, each on a line. */
-export function jobChecks({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+function services({ book, say }: Asked, job: Job, within: string): readonly Block[] {
+  if (job.services.length === 0) return [];
+  const lineOf = (id: string): string => {
+    const service = book.due.find((due) => due.service.id === id)?.service;
+    return service === undefined ? plain(id) : `${service.item}: ${say(service.action)}`;
+  };
+  return [heading(3, say('Services done'), `${within}services`), lines(job.services.map(lineOf))];
+}
+
+function checks({ book, say }: Asked, job: Job, within: string): readonly Block[] {
   if (job.checks.length === 0) return [];
   const texts = job.checks.map((one) => {
     const by = one.checkedBy === undefined ? undefined : `${say('checked by')} ${one.checkedBy}`;

@@ -1,7 +1,7 @@
 // A ride and a run: out and in, fuel and oil, weather, what happened; and the run log, minute by minute.
 import type { Job, Ride } from '../../records/model.ts';
 import type { Block } from '../../sheet/sheet.ts';
-import { column, fact, heading, row } from '../wording/blocks.ts';
+import { column, fact, heading, paragraphs, row, sentence } from '../wording/blocks.ts';
 import type { Fact } from '../wording/blocks.ts';
 import { count } from '../wording/count.ts';
 import { writtenText } from '../wording/value.ts';
@@ -13,7 +13,11 @@ export function jobRun(context: ViewContext, job: Job, within: string): readonly
   const ride: readonly Block[] =
     job.ride === undefined
       ? []
-      : [heading(3, say('Ride'), `${within}ride`), { type: 'facts', across: 3, facts: rideFacts(say, job.ride) }];
+      : [
+          heading(3, say('Ride'), `${within}ride`),
+          { type: 'facts', across: 3, facts: rideFacts(say, job.ride) },
+          ...happened(job.ride),
+        ];
   if (job.runLog.length === 0) return ride;
   return [
     ...ride,
@@ -28,6 +32,10 @@ export function jobRun(context: ViewContext, job: Job, within: string): readonly
   ];
 }
 
+function happened({ whatHappened }: Ride): readonly Block[] {
+  return whatHappened === undefined ? [] : [paragraphs(sentence(whatHappened))];
+}
+
 function rideFacts(say: (words: string) => string, ride: Ride): readonly Fact[] {
   return [
     ...fact(say('Out'), ride.out === undefined ? undefined : writtenText(ride.out)),
@@ -35,6 +43,5 @@ function rideFacts(say: (words: string) => string, ride: Ride): readonly Fact[] 
     ...fact(say('Fuel'), ride.fuel === undefined ? undefined : writtenText(ride.fuel)),
     ...fact(say('Oil'), ride.oil === undefined ? undefined : writtenText(ride.oil)),
     ...fact(say('Weather'), ride.weather),
-    ...fact(say('What happened'), ride.whatHappened),
   ];
 }

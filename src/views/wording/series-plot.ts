@@ -39,22 +39,56 @@ function isPlain(point: SeriesPoint, unit: Unit): boolean {
   return point.value.written.unit.dimension === unit.dimension;
 }
 
+/** So many positions are told apart in one plot; of more, the largest and the smallest of each day are drawn. */
+const mostPositions = 4;
+
+type Line = readonly [string, readonly SeriesPoint[]];
+
 /** Same position, same condition, same basis: one line. */
-function likeWithLike(
+function likeWithLike(say: (words: string) => string, series: Series, points: readonly SeriesPoint[]): readonly Line[] {
+  const positions = new Set(points.map((point) => point.position)).size;
+  if (positions <= mostPositions) return grouped(say, series, points, (point) => point.position);
+  return grouped(say, series, points, () => '').flatMap(([name, those]): readonly Line[] => [
+    [`${say('largest of all positions')}; ${name}`, extremes(those, (one, other) => one > other)],
+    [`${say('smallest of all positions')}; ${name}`, extremes(those, (one, other) => one < other)],
+  ]);
+}
+
+function grouped(
   say: (words: string) => string,
   series: Series,
   points: readonly SeriesPoint[],
-): readonly (readonly [string, readonly SeriesPoint[]])[] {
+  positionOf: (point: SeriesPoint) => string,
+): readonly Line[] {
   const groups = new Map<string, SeriesPoint[]>();
   for (const point of points) {
     const basis = series.basis.findLast((one) => one.from <= point.day)?.what;
-    const words = [point.position, point.condition.join(', '), basis ?? ''].filter((word) => word !== '');
+    const words = [positionOf(point), point.condition.join(', '), basis ?? ''].filter((word) => word !== '');
     const name = words.join('; ') || say('readings');
     const group = groups.get(name);
     if (group === undefined) groups.set(name, [point]);
     else group.push(point);
   }
   return [...groups];
+}
+
+/** For each day and side the reading that goes furthest. */
+function extremes(
+  points: readonly SeriesPoint[],
+  further: (one: number, other: number) => boolean,
+): readonly SeriesPoint[] {
+  const furthest = new Map<string, SeriesPoint>();
+  for (const point of points) {
+    const key = `${point.day} ${point.side}`;
+    const known = furthest.get(key);
+    const beats = known === undefined || further(sizeOf(point), sizeOf(known));
+    if (beats) furthest.set(key, point);
+  }
+  return [...furthest.values()];
+}
+
+function sizeOf(point: SeriesPoint): number {
+  return point.value.kind === 'read' ? point.value.written.quantity : Number.NaN;
 }
 
 function plotSeries(name: string, points: readonly SeriesPoint[], unit: Unit, index: number): PlotSeries {

@@ -21,7 +21,7 @@ describe('the pages of problems and queries', () => {
   });
 
   test.each(entries.map((entry) => [entry.code, entry] as const))('%s', (code, entry) => {
-    expect(entry.report).toContain(code);
     expect(reportOf(entry)).toBe(entry.report);
+    expect(entry.report).toContain(code);
   });
 });

@@ -65,7 +65,8 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
       continue;
     }
     if (block.type !== 'heading') {
-      yield* parted(blockSlabs(block, now), whiteBetween(after, block.type));
+      const slabs = parted(blockSlabs(block, now), whiteBetween(after, block.type));
+      yield* after === 'heading' && block.type === 'prose' ? introducing(slabs) : slabs;
       after = block.type;
       continue;
     }
@@ -76,6 +77,12 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
     yield* headingSlabs(block, depth, now);
   }
   yield* photoSlabs(photos, now);
+}
+
+/** A line or two under a heading say what comes next, and stay with it. */
+function introducing(slabs: Iterable<Slab>): readonly Slab[] {
+  const all = [...slabs];
+  return all.length > 4 ? all : all.map((slab) => ({ ...slab, keep: true }));
 }
 
 function whiteBetween(after: Block['type'] | undefined, now: Block['type']): number {

@@ -99,6 +99,7 @@ export const coverTorqueBand = calculation({
     const low = at(leastShare * preload, friction[1]);
     const governs =
       female !== undefined && female < bolt ? 'thread in ' + (femaleMaterial(given.words('into')) ?? '') : 'bolt';
+    given.remark('What governs: the ' + governs + '.');
     return { torque: { value: (low + high) / 2, low: Math.min(low, high), high }, preload, governs };
   },
 });

@@ -2,9 +2,10 @@
 import type { Proof } from './proof.ts';
 import { airProofs } from './proofs-air.ts';
 import { engineProofs } from './proofs-engine.ts';
-import { fastenerProofs } from './proofs-fasteners.ts';
 import { rollingProofs } from './proofs-rolling.ts';
+import { stripProofs } from './proofs-strip.ts';
 import { threadProofs } from './proofs-threads.ts';
+import { torqueProofs } from './proofs-torque.ts';
 
 export const proofs: readonly Proof[] = [
   ...threadProofs,

@@ -1,19 +1,8 @@
-// Wires, fuses and lamps: volt drop, size by drop and by current, load against the generator, resistance hot and cold.
-import {
-  ampere,
-  celsius,
-  metre,
-  millimetre,
-  ohm,
-  percent,
-  squareMillimetre,
-  volt,
-  watt,
-  one,
-} from '../quantity/units.ts';
+// Volt drop of a wire, and the wire and fuse for a load.
+import { ampere, celsius, metre, ohm, percent, squareMillimetre, volt } from '../quantity/units.ts';
 import { cellNumber, table } from '../table/table.ts';
 import { calculation } from './calculation.ts';
-import { list, quantity, result, saying, words } from './input.ts';
+import { quantity, result, saying, words } from './input.ts';
 
 /** Ohms of copper at °C from ohms at 20 °C. R = R₂₀ (234.5 + t)/254.5 (agrees with the factors of IEC 60228). */
 export function copperAt(ohmsAt20: number, celsiusDegrees: number): number {
@@ -126,90 +115,5 @@ export const wireSize = calculation({
         'volt drop: IEC 60228 class 5 at 20 °C; current: ' +
         (column === 'free rating' ? 'thin-wall, free air' : 'PVC in a loom'),
     };
-  },
-});
-
-export const wireGauge = calculation({
-  id: 'wire-gauge',
-  name: 'American wire gauge',
-  purpose: 'Diameter, area and resistance of a wire named by AWG number.',
-  formula: 'd = 0.127 mm · 92^((36 − n)/39)',
-  inputs: {
-    gauge: quantity('n', 'AWG number', one, { low: 0, high: 40, whole: true }),
-    temperature: quantity('t', 'temperature', celsius, { optional: true, low: -40, high: 150 }),
-  },
-  outputs: {
-    diameter: result('d', 'diameter', millimetre, 4),
-    area: result('A', 'area', squareMillimetre, 3),
-    'per 1000 ft': result('', 'resistance of 1000 ft', ohm, 4),
-  },
-  range: 'Solid copper; a stranded wire of the gauge has the area, not the diameter.',
-  source: 'ASTM B258 gauge law; resistivity of annealed copper 0.017241 Ω·mm²/m (IEC 60028).',
-  tables: ['values-electrical'],
-  example: { given: { gauge: '18' }, gives: { diameter: '1.0237 mm', area: '0.823 mm²', 'per 1000 ft': '6.3849 Ω' } },
-  work: (given) => {
-    const diameter = 0.127 * 92 ** ((36 - given.number('gauge', one)) / 39);
-    const area = (Math.PI / 4) * diameter ** 2;
-    return {
-      diameter,
-      area,
-      'per 1000 ft': copperAt((0.017241 / area) * 304.8, given.maybe('temperature', celsius) ?? 20),
-    };
-  },
-});
-
-export const hotResistance = calculation({
-  id: 'hot-resistance',
-  name: 'Resistance hot and cold',
-  purpose: 'Brings a coil’s resistance to another temperature, so that it can be compared with the book.',
-  formula: 'R₂ = R₁ (234.5 + t₂)/(234.5 + t₁)',
-  inputs: {
-    resistance: quantity('R₁', 'resistance measured', ohm, { above: 0 }),
-    measured: quantity('t₁', 'temperature when measured', celsius, { low: -40, high: 200 }),
-    wanted: quantity('t₂', 'temperature wanted (20 °C unless given)', celsius, { optional: true, low: -40, high: 200 }),
-  },
-  outputs: { resistance: result('R₂', 'resistance', ohm, 3, 'resistance'), factor: result('', 'factor', one, 4) },
-  range: 'Copper windings. Not lamps: a tungsten filament is ten to fifteen times its cold resistance when lit.',
-  source: 'IEC 60228 temperature factors.',
-  tables: ['values-electrical'],
-  example: { given: { resistance: '4.2 Ω', measured: '30 °C' }, gives: { resistance: '4.041 Ω', factor: '0.9622' } },
-  work: (given) => {
-    const factor = (234.5 + (given.maybe('wanted', celsius) ?? 20)) / (234.5 + given.number('measured', celsius));
-    return { resistance: given.number('resistance', ohm) * factor, factor };
-  },
-});
-
-export const lampLoad = calculation({
-  id: 'lamp-load',
-  name: 'Load against the generator',
-  purpose: 'Adds up lamps and coil against what the generator gives, and finds the current of each.',
-  formula: 'P = Σ P_i;  I = P/U;  left = P_gen − P',
-  inputs: {
-    lamps: list('P_i', 'lamps and coil lit together', watt, { above: 0 }),
-    supply: quantity('U', 'supply', volt, { above: 0 }),
-    generator: quantity('P_gen', 'generator', watt, { optional: true, above: 0 }),
-  },
-  outputs: {
-    load: result('P', 'load', watt, 0),
-    current: result('I', 'current', ampere, 1),
-    left: result('', 'left over', watt, 0),
-    'largest current': result('', 'largest single current', ampere, 2),
-  },
-  range: 'Watts as marked at the marked volts; a generator gives its watts only from a middling engine speed.',
-  source: 'Definition of power.',
-  tables: [],
-  example: {
-    given: { lamps: '25 W; 5 W; 3 W; 18 W', supply: '6 V', generator: '60 W' },
-    gives: { load: '51 W', current: '8.5 A', left: '9 W', 'largest current': '4.17 A' },
-  },
-  work: (given) => {
-    const lamps = given.list('lamps', watt);
-    const supply = given.number('supply', volt);
-    const load = lamps.reduce((sum, lamp) => sum + lamp, 0);
-    const generator = given.maybe('generator', watt);
-    const left = generator === undefined ? undefined : generator - load;
-    if (left !== undefined && left < 0)
-      given.doubt('calculation-unlikely', 'the load is more than the generator gives: the battery runs down');
-    return { load, current: load / supply, left, 'largest current': Math.max(...lamps) / supply };
   },
 });

@@ -1,0 +1,39 @@
+// Lamps and coil against the generator.
+import { ampere, volt, watt } from '../quantity/units.ts';
+import { calculation } from './calculation.ts';
+import { list, quantity, result } from './input.ts';
+
+export const lampLoad = calculation({
+  id: 'lamp-load',
+  name: 'Load against the generator',
+  purpose: 'Adds up lamps and coil against what the generator gives, and finds the current of each.',
+  formula: 'P = Σ P_i;  I = P/U;  left = P_gen − P',
+  inputs: {
+    lamps: list('P_i', 'lamps and coil lit together', watt, { above: 0 }),
+    supply: quantity('U', 'supply', volt, { above: 0 }),
+    generator: quantity('P_gen', 'generator', watt, { optional: true, above: 0 }),
+  },
+  outputs: {
+    load: result('P', 'load', watt, 0),
+    current: result('I', 'current', ampere, 1),
+    left: result('', 'left over', watt, 0),
+    'largest current': result('', 'largest single current', ampere, 2),
+  },
+  range: 'Watts as marked at the marked volts; a generator gives its watts only from a middling engine speed.',
+  source: 'Definition of power.',
+  tables: [],
+  example: {
+    given: { lamps: '25 W; 5 W; 3 W; 18 W', supply: '6 V', generator: '60 W' },
+    gives: { load: '51 W', current: '8.5 A', left: '9 W', 'largest current': '4.17 A' },
+  },
+  work: (given) => {
+    const lamps = given.list('lamps', watt);
+    const supply = given.number('supply', volt);
+    const load = lamps.reduce((sum, lamp) => sum + lamp, 0);
+    const generator = given.maybe('generator', watt);
+    const left = generator === undefined ? undefined : generator - load;
+    if (left !== undefined && left < 0)
+      given.doubt('calculation-unlikely', 'the load is more than the generator gives: the battery runs down');
+    return { load, current: load / supply, left, 'largest current': Math.max(...lamps) / supply };
+  },
+});

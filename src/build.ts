@@ -8,6 +8,7 @@ import type { Day } from './quantity/day.ts';
 import { readDay } from './quantity/day-arithmetic.ts';
 import { checkContentReferences } from './records/check-content-references.ts';
 import type { Content } from './records/content-model.ts';
+import type { Records } from './records/model.ts';
 import { readRecords } from './records/read.ts';
 import type { Paper, Sheet } from './sheet/sheet.ts';
 import type { Asset, SourceFile } from './source/files.ts';
@@ -58,8 +59,7 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   const before = [...input.before, ...input.content.problems, ...records.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
   before.push(...checkContentReferences(records.value, input.content.value));
-  const unread = [...records.value.unread, ...neverOpened(input.before)];
-  const book = makeBook({ ...records.value, unread }, input.content.value, input.today);
+  const book = makeBook(withoutWrong(records.value, before), input.content.value, input.today);
   const sheets = composeSheets(book, input.paper === undefined ? {} : { paper: input.paper });
   const printed = input.siteOnly === true ? [] : sheets.value;
   const pages = composePages(book, printed);
@@ -69,11 +69,15 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   };
 }
 
-/** Files that could not even be opened are left out of the sheets as unreadable ones are, and named there. */
-function neverOpened(
-  problems: readonly Problem[],
-): readonly { readonly file: string; readonly codes: readonly string[] }[] {
-  return stops(problems).map((problem) => ({ file: problem.at.file, codes: [problem.code] }));
+/**
+ * The records without those that have a problem, which are named as left out. Check and build stop at problems anyway; a sheet that
+ * is printed all the same must not compute with them.
+ */
+function withoutWrong(records: Records, problems: readonly Problem[]): Records {
+  const wrong = new Map(records.unread.map(({ file, codes }) => [file, codes]));
+  for (const { at, code } of stops(problems)) wrong.set(at.file, [...new Set([...(wrong.get(at.file) ?? []), code])]);
+  const unread = [...wrong].map(([file, codes]) => ({ file, codes })).toSorted((a, b) => (a.file < b.file ? -1 : 1));
+  return { ...records, jobs: records.jobs.filter((job) => !wrong.has(job.file)), unread };
 }
 
 /** The problems that stop check and build; the rest are queries for a person to look at. */

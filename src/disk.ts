@@ -8,6 +8,7 @@ import {
   readdirSync,
   realpathSync,
   statSync,
+  type Dirent,
   type Stats,
 } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
@@ -111,7 +112,7 @@ export function findMachines(path: string): Outcome<readonly string[]> {
   const folder = realFolder(path);
   if (folder === undefined) return { value: [], problems: [notAMachine(path)] };
   if (isFile(join(folder, 'machine.yaml'))) return { value: [folder], problems: [] };
-  const inside = readdirSync(folder, { withFileTypes: true })
+  const inside = (namesIn(folder) ?? [])
     .filter((each) => each.isDirectory() && isFile(join(folder, each.name, 'machine.yaml')))
     .map((each) => join(folder, each.name));
   if (inside.length === 0) return { value: [], problems: [notAMachine(path)] };
@@ -148,13 +149,11 @@ export function packageFolder(): string {
 }
 
 function walkContent(folder: string): readonly string[] {
-  return readdirSync(folder, { withFileTypes: true })
-    .sort(byName)
-    .flatMap((each) => {
-      const absolute = join(folder, each.name);
-      if (each.isDirectory()) return walkContent(absolute);
-      return /\.(md|ya?ml)$/.test(each.name) ? [absolute] : [];
-    });
+  return (namesIn(folder) ?? []).flatMap((each) => {
+    const absolute = join(folder, each.name);
+    if (each.isDirectory()) return walkContent(absolute);
+    return /\.(md|ya?ml)$/.test(each.name) ? [absolute] : [];
+  });
 }
 
 /** All files that can matter, sorted. A linked record is a problem; a linked photo is marked, for the record that names it to say so. */
@@ -164,8 +163,13 @@ function walk(folder: string): Found {
   const problems: Problem[] = [];
   const folders: string[] = [];
   const visit = (at: string, depth: number): void => {
+    const inside = namesIn(at);
+    if (inside === undefined) {
+      problems.push(notOpened(named(folder, at)));
+      return;
+    }
     folders.push(at);
-    for (const each of readdirSync(at, { withFileTypes: true }).sort(byName)) {
+    for (const each of inside) {
       if (each.name.startsWith('.') || each.name === 'node_modules') continue;
       const absolute = join(at, each.name);
       const file = named(folder, absolute);
@@ -184,6 +188,15 @@ function walk(folder: string): Found {
   };
   visit(folder, 0);
   return { records, assets, problems, folders };
+}
+
+/** What is in a folder, sorted; undefined when it may not be looked into. */
+function namesIn(folder: string): readonly Dirent[] | undefined {
+  try {
+    return readdirSync(folder, { withFileTypes: true }).sort(byName);
+  } catch {
+    return undefined;
+  }
 }
 
 /** Folders of a machine that are looked into; anything else in the folder is the owner's own. */

@@ -24,15 +24,23 @@ interface Leftover {
 
 function leftovers(out: string): readonly Leftover[] {
   const around = dirname(out);
-  if (statSync(around, { throwIfNoEntry: false })?.isDirectory() !== true) return [];
   const prefix = asidePrefix(out);
-  const names = readdirSync(around).filter((name) => name.startsWith(prefix));
+  const names = namesIn(around).filter((name) => name.startsWith(prefix));
   const found = names.flatMap((name) => {
     const match = /^(\d+)-\w{6}(-old)?$/.exec(name.slice(prefix.length));
     return match === null ? [] : [{ name, process: Number(match[1]), old: match[2] !== undefined }];
   });
   // Former output folders first, so that a lost one is restored before anything is removed.
   return found.sort((a, b) => Number(b.old) - Number(a.old));
+}
+
+/** Nothing where there is no folder yet, or none that may be looked into. */
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
 }
 
 function isAlive(id: number): boolean {

@@ -3,6 +3,7 @@ import { join, relative } from 'node:path';
 import type { Binder } from '../build.ts';
 import type { Aside } from '../cache/aside.ts';
 import type { BuildJob } from './build-command.ts';
+import type { Problem } from '../problem/problem.ts';
 import { count } from './count.ts';
 import type { ReadMachine } from './read-machine.ts';
 import type { Prints } from './write-prints.ts';
@@ -44,7 +45,7 @@ function whatAndWhere({ job, read, binder, aside, prints, photos }: Finished): r
   return lines;
 }
 
-function forYourEye({ binder, prints }: Finished): readonly string[] {
+function forYourEye({ read, binder, prints }: Finished): readonly string[] {
   const { book } = binder;
   const held = book.holds.filter((hold) => !hold.clear);
   const overdue = book.due.filter((line) => line.state === 'overdue');
@@ -55,10 +56,19 @@ function forYourEye({ binder, prints }: Finished): readonly string[] {
     }),
     ...(book.off.open.length > 0 ? [count(book.off.open.length, 'thing') + ' still off, loose, empty or open'] : []),
     ...(overdue.length > 0 ? [count(overdue.length, 'service') + ' overdue'] : []),
-    ...(book.queries.length > 0 ? [count(book.queries.length, 'query', 'queries') + ', listed in the binder'] : []),
+    ...queryLines(read.problems),
     ...prints.missing.map(({ sheet, characters }) => `no type for ${characters.join(' ')} in ${sheet}`),
   ];
   return lines.length === 0 ? [] : ['Needs your eye:', ...lines.map((line) => '  ' + line)];
+}
+
+/** So many queries are told here; all of them stand in the binder, and `check` shows their lines. */
+const mostQueries = 8;
+
+function queryLines(queries: readonly Problem[]): readonly string[] {
+  const told = queries.slice(0, mostQueries).map((query) => `${query.at.file}: ${query.message}`);
+  const rest = queries.length - told.length;
+  return rest === 0 ? told : [...told, count(rest, 'more query', 'more queries') + ', on the page “To look at”'];
 }
 
 /** The way to a folder as a person would write it here. */

@@ -2,6 +2,7 @@
 import { basename, resolve } from 'node:path';
 import { findMachines } from '../disk.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { faultText } from './fault-text.ts';
 import { openLiveBinder, type LiveBinder, type Sent } from './live-binder.ts';
 import { liveScript, onlyProblems, withProblems, workshopPage } from './live-pages.ts';
 import { startServer, type LocalServer } from './local-server.ts';
@@ -38,7 +39,7 @@ export async function serveCommand(folder: string, options: Options, around: Sur
     const server = await startServer(
       Number(options.port ?? '0'),
       (path) => find(path, mounts),
-      (cause) => terminal.tell(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)),
+      (cause) => terminal.tell(faultText(cause)),
     );
     for (const mount of mounts) await tell(mount, around);
     terminal.say(`Serving ${basename(resolve(around.folder, folder))} at ${server.address}  (Ctrl+C to stop)`);
@@ -74,7 +75,7 @@ function follow(mount: Mount, server: LocalServer, around: Surroundings): { read
   const watching = watchFolders(() => {
     refresh().catch((cause: unknown) => {
       running = false;
-      around.terminal.tell(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause));
+      around.terminal.tell(faultText(cause));
     });
   });
   watching.follow(mount.live.reading().folder.folders);

@@ -2,6 +2,7 @@
 // Where the program begins: the only place that sees the process, its terminal and its clock.
 import { enableCompileCache } from './compile-cache.ts';
 import { exitCodes } from './exit-codes.ts';
+import { faultText } from './fault-text.ts';
 import { runProgram } from './program.ts';
 import { openTerminal } from './terminal.ts';
 
@@ -31,6 +32,6 @@ try {
   );
 } catch (cause) {
   terminal.tell('A fault of this program, not of your records. No output was changed.');
-  terminal.tell(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause));
+  terminal.tell(faultText(cause));
   process.exitCode = exitCodes.fault;
 }

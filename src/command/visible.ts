@@ -1,9 +1,9 @@
 // Text from records made harmless for a terminal: what cannot be seen, or would turn the line round, is shown as its code.
 
-/** Control characters but the line end; marks and overrides of writing direction; other characters that hide. */
-const hidden = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/gu;
+/** Control characters but the line end; marks that turn the direction of writing or hide; other ends of lines. */
+const hidden = /(?!\n)[\p{Cc}\p{Cf}\u2028\u2029]/gu;
 /** Our own colours, as the report writes them. */
-const colourMark = /(\u001b\[[0-9;]*m)/u;
+const colourMark = new RegExp('(' + String.fromCharCode(27) + String.raw`\[[0-9;]*m)`, 'u');
 
 /** The text with every such character as `\u{…}`. `colours` lets colour marks through. */
 export function visible(text: string, colours: boolean): string {

@@ -37,7 +37,7 @@ export function watchFolders(changed: () => void): Watch {
     },
     close: () => {
       clearTimeout(waiting);
-      for (const folder of [...watchers.keys()]) drop(folder);
+      for (const folder of watchers.keys()) drop(folder);
     },
   };
 }

@@ -21,7 +21,7 @@ export function linkNotFollowed(file: string): Problem {
   );
 }
 export function notOpened(file: string): Problem {
-  return whole(file, 'file-not-opened', 'problem', 'This file cannot be opened.', 'Look whether you may read it.');
+  return whole(file, 'file-not-opened', 'problem', 'This cannot be opened.', 'Look whether you may read it.');
 }
 export function strayFile(file: string): Problem {
   return whole(

@@ -1,6 +1,6 @@
 // Compiles the program into dist/: one light file to start with, the rest in pieces that are loaded when first needed.
-import { build } from 'esbuild';
-import { chmodSync, readFileSync, readdirSync, rmSync } from 'node:fs';
+import { build, type Plugin } from 'esbuild';
+import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -28,7 +28,7 @@ export async function bundle(into: string): Promise<void> {
     platform: 'node',
     target: 'node20.19',
     external,
-    plugins: [compiledTemplatesPlugin(join(root, 'templates'))],
+    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile],
     banner: { js: banner },
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     chunkNames: '[name]-[hash]',
@@ -37,11 +37,44 @@ export async function bundle(into: string): Promise<void> {
     minifyWhitespace: true,
     logLevel: 'warning',
   });
+  await bundleYaml(into);
+  // The printer looks for its typefaces beside its own code.
+  const fonts = join(root, 'src/pdf/fonts');
+  mkdirSync(join(into, 'fonts'));
+  for (const file of readdirSync(fonts).filter((name) => name.endsWith('.ttf'))) {
+    copyFileSync(join(fonts, file), join(into, 'fonts', file));
+  }
   chmodSync(join(into, 'splitpin.js'), 0o755);
 }
 
+/** The parser that finds places is loaded in the middle of other work, so it is one file to be required and not a piece to be awaited. */
+const yamlInOneFile: Plugin = {
+  name: 'yaml-in-one-file',
+  setup(building) {
+    building.onLoad({ filter: /source[\\/]slow-parser\.ts$/ }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8').replace("require('yaml')", "require('./yaml.cjs')"),
+      loader: 'ts',
+    }));
+  },
+};
+
+async function bundleYaml(into: string): Promise<void> {
+  await build({
+    absWorkingDir: root,
+    stdin: { contents: "export * from 'yaml';", resolveDir: root },
+    outfile: join(into, 'yaml.cjs'),
+    bundle: true,
+    format: 'cjs',
+    platform: 'node',
+    target: 'node20.19',
+    legalComments: 'none',
+    minify: true,
+    logLevel: 'warning',
+  });
+}
+
 /** A hash over every line that can change what is made: sources, content, templates, tables, and the versions of all packages. */
-function fingerprint(): string {
+export function fingerprint(): string {
   const hash = createHash('sha256');
   for (const folder of ['src', 'content', 'templates', 'shared']) hashFolder(join(root, folder), hash);
   hash.update(readFileSync(join(root, 'package-lock.json')));

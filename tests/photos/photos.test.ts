@@ -138,9 +138,9 @@ describe('a bad photo', () => {
       put('drawing.jpg', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>')),
       put('whole.jpg', whole),
     ]);
-    expect(problems.map((problem) => [problem.at.file, problem.code]).sort()).toEqual([
-      ['photos/cut.jpg', 'photo-broken'],
-      ['photos/drawing.jpg', 'photo-not-a-picture'],
+    expect(problems.map((problem) => problem.at.file + ' ' + problem.code).sort()).toEqual([
+      'photos/cut.jpg photo-broken',
+      'photos/drawing.jpg photo-not-a-picture',
     ]);
     expect(value.map((photo) => photo.file)).toEqual(['photos/whole.jpg']);
   });

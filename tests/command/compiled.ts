@@ -1,0 +1,24 @@
+// The compiled program, made once for all test files and kept until a source changes.
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { bundle, fingerprint } from '../../src/tools/bundle.ts';
+
+const shelf = fileURLToPath(new URL('../../node_modules/.cache/splitpin/', import.meta.url));
+
+/** Path of the compiled program. Test files that run at the same time may both compile; the first to finish is kept. */
+export async function compiled(): Promise<string> {
+  const kept = join(shelf, fingerprint());
+  const program = join(kept, 'splitpin.js');
+  if (existsSync(program)) return program;
+  mkdirSync(shelf, { recursive: true });
+  const fresh = mkdtempSync(join(shelf, 'new-'));
+  await bundle(join(fresh, 'dist'));
+  try {
+    renameSync(join(fresh, 'dist'), kept);
+  } catch {
+    if (!existsSync(program)) throw new Error('the program could not be compiled into ' + kept);
+  }
+  rmSync(fresh, { recursive: true, force: true });
+  return program;
+}

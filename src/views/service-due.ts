@@ -36,7 +36,7 @@ export const serviceDue = defineView({
         columns: [
           column(say('Item'), 5),
           column(say('Do'), 2),
-          column(say('Every'), 3),
+          ...(why ? [] : [column(say('Every'), 3)]),
           column(say('Last done'), 5),
           column(say('Due'), 5),
           ...(why ? [column(say('Which bound, and why'), 6)] : []),
@@ -66,15 +66,25 @@ function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const { service } = due;
   const { say } = context;
   const basis = service.basis === 'general' ? say('general schedule, not the maker’s') : undefined;
-  const known = due.dueDay !== undefined || due.dueAt !== undefined;
   return row(
     joined([ours(context, service.at, service.item), basis]),
     say(service.action),
-    service.every?.text ?? '',
+    ...(why ? [] : [unbroken(service.every?.text ?? '')]),
     why ? joined([lastDone(context, due), lastRecord(due)], ', ') : lastDone(context, due),
-    known ? joined([dueText(context, due), left(say, due)]) : withDates(due.why),
+    dueCell(context, due, why),
     ...(why ? [withDates(due.why)] : []),
   );
+}
+
+/** Day and distance; beside the whole reason that is enough, else with what is left of each. */
+function dueCell(context: ViewContext, due: DueLine, why: boolean): Text {
+  if (due.dueDay === undefined && due.dueAt === undefined) return why ? '' : withDates(due.why);
+  return why ? dueText(context, due) : joined([dueText(context, due), left(context.say, due)]);
+}
+
+/** Numbers keep to their units at the end of a line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (?=\p{L})/gu, '$1\u00a0');
 }
 
 /** How much is left of the time and of the distance, or how much it is over. */

@@ -2,6 +2,7 @@
 import type { Row } from '../sheet/sheet.ts';
 import { column, row } from './wording/blocks.ts';
 import { sheetsOf } from './wording/sheet-names.ts';
+import type { NamedSheet } from './wording/sheet-names.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -24,19 +25,35 @@ export const sheetsList = defineView({
   },
 });
 
+/** Planned jobs first, each with its sheets; then the machine's, in the order of the site's contents. */
 function rows({ book, say }: ViewContext): readonly Row[] {
   const all = sheetsOf(book);
-  const sections = [...new Set(all.map((sheet) => sheet.definition.section))];
-  return sections.flatMap((section): readonly Row[] => [
-    { kind: 'band', text: [{ kind: 'strong', text: say(section) }] },
-    ...all
-      .filter((sheet) => sheet.definition.section === section)
-      .map((sheet) =>
-        row(
-          sheet.definition.code,
-          [{ kind: 'link', text: say(sheet.title), to: `sheet:${sheet.id}` }],
-          [{ kind: 'link', text: 'PDF', to: `print:${sheet.id}` }],
-        ),
-      ),
+  const groups = new Map<string, NamedSheet[]>();
+  for (const sheet of all) {
+    const name = sheet.job === undefined ? say(sheet.definition.section) : sheet.job.title;
+    const group = groups.get(name);
+    if (group === undefined) groups.set(name, [sheet]);
+    else group.push(sheet);
+  }
+  const inOrder = [...groups].toSorted(([, one], [, other]) => orderOf(one) - orderOf(other));
+  return inOrder.flatMap(([name, sheets]): readonly Row[] => [
+    { kind: 'band', text: [{ kind: 'strong', text: name }] },
+    ...sheets.map((sheet) => sheetRow(say, sheet)),
   ]);
+}
+
+const sections = ['The machine', 'What is off', 'Hold points', 'Torque', 'Service', 'Measurements', 'Parts', 'History'];
+
+function orderOf([first]: readonly NamedSheet[]): number {
+  if (first?.job !== undefined) return -1;
+  const at = sections.indexOf(first?.definition.section ?? '');
+  return at < 0 ? sections.length : at;
+}
+
+function sheetRow(say: (words: string) => string, { id, definition }: NamedSheet): Row {
+  return row(
+    definition.code,
+    [{ kind: 'link', text: say(definition.title), to: `sheet:${id}` }],
+    [{ kind: 'link', text: 'PDF', to: `print:${id}` }],
+  );
 }

@@ -9,7 +9,8 @@ import { torqueProofs } from './proofs-torque.ts';
 
 export const proofs: readonly Proof[] = [
   ...threadProofs,
-  ...fastenerProofs,
+  ...torqueProofs,
+  ...stripProofs,
   ...engineProofs,
   ...airProofs,
   ...rollingProofs,

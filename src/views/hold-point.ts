@@ -30,20 +30,27 @@ export function pointBlocks(context: ViewContext, hold: HoldState): readonly Blo
   };
   return stack(
     heading(2, ours(context, hold.point.at, hold.point.title), hold.point.id),
-    paragraphs([{ kind: 'strong', text: standing(context, asked) }, ` ${say('The person at the machine decides.')}`]),
+    paragraphs([
+      { kind: 'strong', text: standing(context, hold, asked) },
+      ` ${say('The person at the machine decides.')}`,
+    ]),
     list,
   );
 }
 
-function standing({ say }: ViewContext, asked: readonly CheckState[]): string {
+/** Why a point is held, or that the records speak against nothing; a record that could not be read may have undone anything. */
+function standing({ book, say }: ViewContext, hold: HoldState, asked: readonly CheckState[]): string {
+  if (hold.clear) return say('Clear on the records.');
   const open = asked.filter((check) => check.state !== 'proved');
-  if (open.length === 0) return say('Clear on the records.');
   const undone = open.filter((check) => check.state === 'undone').length;
-  const more =
-    undone === 0
-      ? ''
-      : `, ${countOf(undone, say('of them undone by later work'), say('of them undone by later work'))}`;
-  return `${say('Held, because')} ${countOf(open.length, say('check is not proved'), say('checks are not proved'))}${more}.`;
+  const reasons = [
+    ...(open.length === 0 ? [] : [countOf(open.length, say('check is not proved'), say('checks are not proved'))]),
+    ...(undone === 0
+      ? []
+      : [`${countOf(undone, say('of them undone by later work'), say('of them undone by later work'))}`]),
+    ...book.records.unread.map((one) => `${one.file} ${say('could not be read')}`),
+  ];
+  return `${say('Held, because')} ${reasons.join(', ')}.`;
 }
 
 /** A caution stands once in a list, at the first check that needs it. */

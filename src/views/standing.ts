@@ -56,7 +56,9 @@ function points(context: ViewContext): readonly Block[] {
     const title = ours(context, hold.point.at, hold.point.title);
     const state = hold.clear
       ? say('clear on the records')
-      : `${say('held')}, ${countOf(open, say('check open'), say('checks open'))}`;
+      : open === 0
+        ? say('held until every record can be read')
+        : `${say('held')}, ${countOf(open, say('check open'), say('checks open'))}`;
     return [...lead(title, `hold-points.html#${hold.point.id}`), ': ', { kind: 'strong', text: state }];
   });
   return texts.length === 0 ? [] : [heading(3, say('Hold points'), 'points'), lines(texts)];

@@ -169,6 +169,14 @@ describe('what could not be read', () => {
     for (const one of broken.sheets) expect(one.leftOut.join(' '), one.id).toContain('2025-10-11-autumn-ride.md');
     expect(pipit.sheets.every((one) => one.leftOut.length === 0)).toBe(true);
   });
+  test('holds every hold point, whatever the other records prove', () => {
+    const text = sheetText(sheet(broken, 'hold-points'));
+    expect(text).not.toContain('Clear on the records');
+    expect(text.match(/Held, because [^\n]*2025-10-11-autumn-ride\.md could not be read/g)?.length).toBe(
+      broken.book.holds.length,
+    );
+    expect(sheetText(sheet(pipit, 'hold-points'))).toContain('Clear on the records');
+  });
   test('is named on the pages of the sheets as well', () => {
     const page = broken.pages.find((one) => one.file === 'sheets/torque-table.html')?.make();
     expect(page?.blocks.slice(0, 1).map(blockText).join('')).toContain('2025-10-11-autumn-ride.md');

@@ -8,7 +8,8 @@ import { writeSite } from '../site/site-folder.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';
 import { accessibilityFaults, addressOf, openPage } from './look.ts';
 
-describe.skipIf(!hasBrowser)('the demo in a browser', () => {
+// Over a hundred pages are opened in one test.
+describe.skipIf(!hasBrowser)('the demo in a browser', { timeout: 240_000 }, () => {
   let browser: Browser;
   let folder: string;
   let pages: readonly string[];

@@ -1,24 +1,21 @@
 // A computed torque band for covers, brackets and trim: never more than the weaker of bolt and tapped thread can take.
 import type { Figure } from '../figure/figure.ts';
 import { isOf } from '../figure/kind.ts';
-import { megapascal, millimetre, newton, newtonMetre, one } from '../quantity/units.ts';
-import { cellNumber, published, table } from '../table/table.ts';
-import { boltClass, reusableShare, strengths } from './bolt-strength.ts';
+import { millimetre, newton, newtonMetre, one } from '../quantity/units.ts';
+import { cellNumber, published } from '../table/table.ts';
 import { longTorque } from './bolt-torque.ts';
 import { calculation } from './calculation.ts';
 import type { Values, Worked } from './calculation.ts';
+import { coverJoint } from './cover-joint.ts';
+import type { Given } from './given.ts';
+import type { Inputs } from './input.ts';
 import { quantity, result, saying, words } from './input.ts';
 import { readThread } from './thread.ts';
 import type { Thread } from './thread.ts';
-import { pitchDiameter, stressArea } from './thread-geometry.ts';
-import { femaleShear, shearLimits } from './thread-strip.ts';
+import { pitchDiameter } from './thread-geometry.ts';
 
-/** Of the strip load of a tapped thread: half, our choice, since an old thread is not a new one. */
-const threadShare = 0.5;
 /** The bottom of the band still gives this share of the preload at the highest friction (our choice). */
 const leastShare = 0.5;
-const unmarkedClass = '4.8';
-const usualEngagement = 1.5;
 
 /** Mean diameter of the bearing face, mm: from the table of hexagon bolts, else 1.28 d. */
 function headDiameter(thread: Thread): number {
@@ -26,14 +23,6 @@ function headDiameter(thread: Thread): number {
   const face = thread.series === 'M' ? cellNumber('bearing-faces', row, 'face') : undefined;
   const hole = thread.series === 'M' ? cellNumber('bearing-faces', row, 'hole') : undefined;
   return face === undefined || hole === undefined ? 1.28 * thread.diameter : (face + hole) / 2;
-}
-
-/** The row of female-threads for what the owner wrote: `aluminium`, `alloy crankcase`, `cast iron`. */
-export function femaleMaterial(text: string): string | undefined {
-  const plain = text.toLowerCase();
-  if (/alumini?um|alloy|light metal/.test(plain)) return 'aluminium';
-  if (/iron/.test(plain)) return 'cast iron';
-  return table('female-threads').rows.find((row) => plain.includes(row.id))?.id;
 }
 
 export const coverTorqueBand = calculation({
@@ -55,7 +44,7 @@ export const coverTorqueBand = calculation({
     governs: saying('what governs'),
   },
   range:
-    'Covers, brackets and trim only. Not for anything that carries a rider, turns, brakes, steers or holds pressure. An unmarked bolt is taken as 4.8; without a length of engagement 1.5 d is taken.',
+    'Covers, brackets and trim only. Not for anything that carries a rider, turns, brakes, steers or holds pressure. An unmarked bolt is taken as 4.8, an unnamed female thread as cast aluminium, an unknown length of engagement as 1.5 d. Nothing is offered for a mark or a material that is not known.',
   source:
     'ISO 898-1 strength; 0.75 of proof load by Shigley, equation 8-31; friction of VDI 2230 and long form of torque; strip strength by FED-STD-H28/2B with half of it used (our choice).',
   tables: ['bolt-classes', 'friction', 'female-threads', 'bearing-faces', 'thread-tolerances'],
@@ -65,52 +54,40 @@ export const coverTorqueBand = calculation({
   },
   work: (given) => {
     const thread = readThread(given.words('thread'));
-    const mark = given.words('class') || unmarkedClass;
-    const row = thread === undefined ? undefined : boltClass(mark, thread.diameter);
-    const strength = row === undefined ? undefined : strengths(row);
-    if (thread === undefined || row === undefined || strength === undefined) {
+    const joint =
+      thread === undefined
+        ? undefined
+        : coverJoint(thread, given.words('class'), given.words('into'), given.maybe('engagement', millimetre));
+    if (thread === undefined || joint === undefined) {
+      const told = ['thread', 'class', 'into'] as const;
       given.doubt(
         'calculation-value-wrong',
-        'no torque is offered for “' + given.words('thread') + '”, mark “' + mark + '”',
+        'no torque is offered for ' + told.map((name) => name + ' “' + given.words(name) + '”').join(', '),
       );
       return {};
     }
-    if (given.words('class') === '')
-      given.remark('The bolt is taken as class 4.8, the weakest in use, since no mark is given.');
-    const bolt = reusableShare * strength.proof * stressArea(thread);
-    const female = threadLoad(
-      given.words('into'),
-      thread,
-      given.maybe('engagement', millimetre) ?? usualEngagement * thread.diameter,
-    );
-    const preload = Math.min(bolt, female ?? Infinity);
     const state = given.words('threads') || 'dry';
+    for (const { symbol, name, figure } of joint.used) given.use(symbol, name, figure);
+    for (const remark of joint.remarks) given.remark(remark);
     if (given.words('threads') === '') given.remark('Threads are taken as dry; oiled threads need less.');
-    const friction = [cellNumber('friction', state, 'low') ?? 0, cellNumber('friction', state, 'high') ?? 0] as const;
-    const proof = published('bolt-classes', row, 'yield', megapascal);
-    if (proof !== undefined) given.use('R_e', 'least yield of the class', proof);
-    for (const side of ['low', 'high'] as const) {
-      const used = published('friction', state, side, one);
-      if (used !== undefined) given.use('μ_' + side, 'friction, ' + state, used);
-    }
+    const friction = frictionOf(given, state);
     const at = (load: number, mu: number): number =>
       longTorque(load, thread.pitch, pitchDiameter(thread), mu, mu, headDiameter(thread), thread.angle);
-    const high = at(preload, friction[0]);
-    const low = at(leastShare * preload, friction[1]);
-    const governs =
-      female !== undefined && female < bolt ? 'thread in ' + (femaleMaterial(given.words('into')) ?? '') : 'bolt';
-    given.remark('What governs: the ' + governs + '.');
-    return { torque: { value: (low + high) / 2, low: Math.min(low, high), high }, preload, governs };
+    const high = at(joint.preload, friction.low);
+    const low = at(leastShare * joint.preload, friction.high);
+    const torque = { value: (low + high) / 2, low: Math.min(low, high), high };
+    return { torque, preload: joint.preload, governs: joint.governs };
   },
 });
 
-/** Greatest load in N that a tapped thread is trusted with; undefined when what it is cut in is not known. */
-function threadLoad(into: string, thread: Thread, engagement: number): number | undefined {
-  const material = femaleMaterial(into);
-  if (material === undefined) return undefined;
-  const tensile = cellNumber('female-threads', material, 'tensile') ?? 0;
-  const share = cellNumber('female-threads', material, 'shear share') ?? 0;
-  return threadShare * tensile * share * femaleShear(thread, shearLimits(thread)) * engagement;
+/** Least and greatest friction of a state of the threads, noted in the working. */
+function frictionOf(given: Pick<Given<Inputs>, 'use'>, state: string): { readonly low: number; readonly high: number } {
+  const of = (side: 'low' | 'high'): number => {
+    const used = published('friction', state, side, one);
+    if (used !== undefined) given.use('μ_' + side, 'friction, ' + state, used);
+    return used?.quantity ?? 0;
+  };
+  return { low: of('low'), high: of('high') };
 }
 
 export interface CoverFastener {

@@ -122,26 +122,3 @@ export function checkPublished(): readonly Checked[] {
   const tables = tableIds.filter((id) => id.startsWith('values-') && id !== 'values-units');
   return tables.flatMap((id) => table(id).rows.map((row) => runRow(id, row)));
 }
-
-/** For each calculation: rows passed, failed, and how many of them rest on memory. */
-export interface Coverage {
-  readonly calculation: string;
-  readonly sources: readonly string[];
-  readonly passed: number;
-  readonly failed: number;
-  readonly fromMemory: number;
-}
-
-export function coverage(checked: readonly Checked[] = checkPublished()): readonly Coverage[] {
-  const ids = [...new Set(checked.flatMap((one) => one.calculation ?? []))].toSorted();
-  return ids.map((calculation) => {
-    const rows = checked.filter((one) => one.calculation === calculation);
-    return {
-      calculation,
-      sources: [...new Set(rows.flatMap((row) => row.source.split(' ')))].toSorted(),
-      passed: rows.filter((row) => row.state === 'passed').length,
-      failed: rows.filter((row) => row.state === 'failed').length,
-      fromMemory: rows.filter((row) => row.how === 'memory').length,
-    };
-  });
-}

@@ -1,9 +1,12 @@
 // Every published row that a calculation answers for, run through its public entry with the row's own tolerance.
 import { describe, expect, test } from 'vitest';
-import { checkPublished, coverage } from '../../src/calc/proof.ts';
+import { checkPublished } from '../../src/calc/proof.ts';
 import { notRun } from '../../src/calc/proofs-not-run.ts';
 import { proofs } from '../../src/calc/proofs.ts';
-import { calculationById } from '../../src/calc/list.ts';
+import { calculationById, calculations } from '../../src/calc/list.ts';
+import { proved } from '../../src/calc/proved.ts';
+import { coverageOf, provedRows } from '../../src/calc/proved-rows.ts';
+import { provedLines } from '../../src/tools/proved.ts';
 import { table } from '../../src/table/table.ts';
 
 const checked = checkPublished();
@@ -52,8 +55,16 @@ describe('no row is left out in silence', () => {
 });
 
 describe('the check can fail', () => {
+  test('what the site shows is what was found just now', () => {
+    expect(proved).toBe(provedLines());
+    expect(provedRows().length).toBe(checked.length);
+  });
+
   test('coverage counts every run row once', () => {
-    const counted = coverage(checked).reduce((sum, one) => sum + one.passed + one.failed, 0);
+    const counted = coverageOf(calculations.map((one) => one.id)).reduce(
+      (sum, one) => sum + one.passed + one.failed,
+      0,
+    );
     expect(counted).toBe(checked.filter((one) => one.state !== 'not run').length);
   });
 

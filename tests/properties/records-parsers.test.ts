@@ -4,8 +4,10 @@ import { dump } from 'js-yaml';
 import { describe, expect, test } from 'vitest';
 import { unmarkUnknown } from '../../src/source/bare-unknown.ts';
 import { readDocument } from '../../src/source/document.ts';
+import { splitFrontMatter } from '../../src/source/front-matter.ts';
 import { locate } from '../../src/source/locate.ts';
 import { parseWithPlaces } from '../../src/source/slow-parser.ts';
+import { betweenFences } from '../../src/source/slow-splitter.ts';
 import { isTree, type Tree } from '../../src/source/tree.ts';
 import { yamlTree } from '../../src/source/yaml-tree.ts';
 
@@ -123,6 +125,40 @@ describe('both parsers', () => {
       { numRuns: 3000 },
     );
     expect(accepted).toBeGreaterThan(100);
+  });
+});
+
+describe('front matter', () => {
+  const line = fc.constantFrom('a: 1', 'b: [x, y]', '', '# remark', '  c: 2', 'text: "x"', '-', '--', ' ---');
+  test('is cut out as gray-matter cuts it', () => {
+    fc.assert(
+      fc.property(
+        fc.array(line, { maxLength: 6 }),
+        fc.array(line, { maxLength: 3 }),
+        fc.constantFrom('---', '---yaml', '--- '),
+        (front, body, open) => {
+          const text = [open, ...front, '---', ...body].join('\n');
+          const split = splitFrontMatter(text, 'jobs/a.md');
+          if ('code' in split) throw new Error(split.message);
+          // gray-matter asks no engine where there is nothing but remarks.
+          const asked = front.some((one) => one.trim() !== '' && !one.startsWith('#'));
+          if (asked) expect(split.yaml.trimEnd()).toBe(betweenFences(text).trimEnd());
+          expect(split.body).toBe(body.join('\n'));
+        },
+      ),
+    );
+  });
+
+  test('that opens with a language or with spaces is read as well', () => {
+    for (const open of ['---yaml', '---yml', '---YAML', '---  ', '--- yaml']) {
+      const { value, problems } = readDocument({ file: 'jobs/a.md', text: `${open}\na: 1\n---\nbody\n` });
+      expect({ open, data: value?.data, body: value?.body, problems }).toEqual({
+        open,
+        data: { a: '1' },
+        body: 'body\n',
+        problems: [],
+      });
+    }
   });
 });
 

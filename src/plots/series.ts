@@ -3,7 +3,7 @@ import type { PlotBlock } from '../sheet/sheet.ts';
 import { at, labelSize, round, type Field } from './axes.ts';
 import { dashes } from './dashes.ts';
 import type { Primitive } from './primitive.ts';
-import { overlaps, textRoom, type Taken } from './room.ts';
+import { roomIndex, textRoom, type Taken } from './room.ts';
 import type { Scale } from './scales.ts';
 
 type Series = PlotBlock['series'][number];
@@ -60,16 +60,15 @@ export function pointLabels(
   field: Field,
   before: readonly Taken[],
 ): readonly Primitive[] {
-  const taken: Taken[] = [...before];
-  const marks = seriesRoom(series, x, y);
+  const taken = roomIndex([...before, ...seriesRoom(series, x, y)]);
   const drawn: Primitive[] = [];
   for (const point of series.flatMap((one) => one.points)) {
     if (point.label === undefined || point.label === '') continue;
     const free = labelRooms(point.label, x.place(point.x), y.place(point.y)).find(
-      (room) => inside(room, field) && ![...taken, ...marks].some((other) => overlaps(other, room)),
+      (room) => inside(room, field) && taken.isFree(room),
     );
     if (free === undefined) continue;
-    taken.push(free);
+    taken.add(free);
     const middle = round((free.left + free.right) / 2);
     drawn.push({
       kind: 'text',

@@ -1,6 +1,6 @@
 // The assembly sheet: its own order, read downwards, with torque, threads, stages and the setting to be reached at each step.
 import { printRange } from '../figure/print.ts';
-import type { Block, Cell, Row } from '../sheet/sheet.ts';
+import type { Block, Cell, Inline, Row } from '../sheet/sheet.ts';
 import type { Book, TorqueRow } from '../book/book.ts';
 import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
@@ -45,10 +45,8 @@ function table(context: ViewContext): Block {
     columns: [
       column(say('Done'), 1, 'centre'),
       column(say('Step'), 1, 'right'),
-      column(say('Do, put on'), 7),
-      column(say('Fasteners'), 5),
+      column(say('Do, put on, tighten'), 12),
       column(say('Torque'), 4, 'right'),
-      column(say('Threads, stages, locking'), 5),
       column(say('Reached'), 3),
     ],
     rows: stepsOf(context, 'assembly').flatMap((one) => stepRows(context, one)),
@@ -61,41 +59,39 @@ function tick({ job }: ViewContext, one: NumberedStep, more: string): Cell {
   return { box: 'tick', id: `${job?.id ?? ''}/${one.procedure.id}/assembly-${count(one.number)}${more}` };
 }
 
+/** The step, and below it a line for each fastener with its torque and a box for what was reached. */
 function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const { step, procedure } = one;
   const say = (text: string): string => ours(context, procedure.at, text);
   const way = step.wayRound === undefined ? undefined : sentence(say(step.wayRound));
   const does = joined([say(step.do), way, step.note === undefined ? undefined : sentence(say(step.note))], '. ');
-  const main: readonly Cell[] = [tick(context, one, ''), { text: count(one.number) }, { text: does }];
-  const [first, ...rest] = step.fasteners.map((id) => fastenerCells(context, id));
-  const begin: Row = { kind: 'cells', cells: [...main, ...(first ?? [{}, {}, {}, {}])] };
-  const more = rest.map((cells, index): Row => ({
+  const begin: Row = {
     kind: 'cells',
-    cells: [tick(context, one, `-${count(index + 2)}`), {}, {}, ...cells],
+    cells: [tick(context, one, ''), { text: count(one.number) }, { text: does }, {}, {}],
+  };
+  const fasteners = step.fasteners.map((id, index): Row => ({
+    kind: 'cells',
+    cells: [tick(context, one, `-${count(index + 1)}`), {}, ...fastenerCells(context, id)],
   }));
-  return [...step.cautions.flatMap((id) => cautionRow(context, id)), begin, ...more];
+  return [...step.cautions.flatMap((id) => cautionRow(context, id)), begin, ...fasteners];
 }
 
 function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
   const { book, say } = context;
   const { name, size } = fastenerNamed(book, id);
   const torque = book.torque.find((one) => one.fastener.id === id);
-  const text = size === '' ? name : `${size} ${name}`;
-  if (torque === undefined) return [{ text }, { text: say('not known') }, {}, { box: 'write', id: `reached/${id}` }];
-  return [
-    { text },
-    torqueCell(context, torque),
-    {
-      text: joined([
-        otherUnits(book, torque),
-        basis(context, torque),
-        threads(context, torque),
-        stagesAndOrder(torque),
-        lockingText(context, torque),
-      ]),
-    },
-    { box: 'write', id: `reached/${id}` },
-  ];
+  const reached: Cell = { box: 'write', id: `${context.job?.id ?? ''}/${id}/reached` };
+  const what: readonly Inline[] = [{ kind: 'strong', text: name }];
+  if (torque === undefined) return [{ text: joined([what, size], ', ') }, { text: say('not known') }, reached];
+  const how = joined([
+    size,
+    otherUnits(book, torque),
+    basis(context, torque),
+    threads(context, torque),
+    stagesAndOrder(torque),
+    lockingText(context, torque),
+  ]);
+  return [{ text: joined([what, how], ', ') }, torqueCell(context, torque), reached];
 }
 
 function otherUnits(book: Book, torque: TorqueRow): string | undefined {

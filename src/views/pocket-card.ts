@@ -9,7 +9,7 @@ import { torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
-const card = { width: 86, height: 54, lines: 5 } as const;
+const card = { width: 86, height: 54 } as const;
 
 export const pocketCard = defineView({
   id: 'pocket-card',
@@ -50,10 +50,8 @@ function settingLines({ book, say }: ViewContext): readonly Text[] {
   });
 }
 
-function cards({ book }: ViewContext, title: string, all: readonly Text[]): CardsBlock['cards'] {
-  const groups = Array.from({ length: Math.ceil(all.length / card.lines) }, (_, index) =>
-    all.slice(index * card.lines, (index + 1) * card.lines),
-  );
+/** One card with all its lines; a printer goes on with it on the next card where they do not fit. */
+function cards({ book }: ViewContext, title: string, lines: readonly Text[]): CardsBlock['cards'] {
   const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
-  return groups.map((lines) => ({ title, lines, foot }));
+  return lines.length === 0 ? [] : [{ title, lines, foot }];
 }

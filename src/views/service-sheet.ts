@@ -64,11 +64,10 @@ function serviceRow(context: ViewContext, due: DueLine): Row {
   const { service } = due;
   const limit = service.wear === undefined ? undefined : context.book.limits.get(service.wear)?.limit;
   const needs = [serviceNeeds(context, service), limit === undefined ? '' : `${say('limit')} ${printRange(limit)}`];
+  const what = [say(service.action), ...needs.filter((text) => text !== '')].join('; ');
   return row(
     { box: 'tick', id: `service/${service.id}` },
-    ours(context, service.at, service.item),
-    say(service.action),
-    needs.filter((text) => text !== '').join('; '),
+    joined([[{ kind: 'strong', text: ours(context, service.at, service.item) }], what], ': '),
     { box: 'line', id: `service/${service.id}/found` },
     { box: 'line', id: `service/${service.id}/left` },
     joined([lastDone(context, due), dueText(context, due)], '; '),
@@ -81,11 +80,9 @@ function table(context: ViewContext, due: readonly DueLine[]): Block {
     type: 'table',
     columns: [
       column(say('Done'), 1, 'centre'),
-      column(say('Item'), 5),
-      column(say('Do'), 2),
-      column(say('Takes, standard'), 5),
-      column(say('Found'), 3),
-      column(say('Left'), 3),
+      column(say('Item, what to do, what it takes'), 8),
+      column(say('Found'), 4),
+      column(say('Left'), 4),
       column(say('Last, due'), 5),
     ],
     rows: due.map((one) => serviceRow(context, one)),

@@ -1,7 +1,7 @@
 // The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.
 import type { OpenLine } from '../book/book.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
-import { count, countOf } from './wording/count.ts';
+import { countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { workParticulars, workThing } from './wording/work.ts';
 import { defineView } from './view.ts';
@@ -18,8 +18,8 @@ export const openStates: readonly OpenLine['state'][] = [
   'sent out',
 ];
 
-/** A card about as large as two hands: read from a metre away, room for so many lines. */
-const card = { width: 140, height: 100, lines: 8 } as const;
+/** A card about as large as two hands, read from a metre away. */
+const card = { width: 140, height: 100 } as const;
 
 export const stateLeft = defineView({
   id: 'state-left',
@@ -52,31 +52,13 @@ function cards(context: ViewContext): CardsBlock {
   ];
   const none: Text = say('Nothing is off, loose, empty, disconnected, open or away, by the records.');
   const words = book.off.stateLeft.map(({ text }): Text => text);
-  const groups =
-    all.length === 0 ? inGroups([none, ...words], card.lines) : inGroups([warning, ...all, ...words], card.lines);
+  const lines = all.length === 0 ? [none, ...words] : [warning, ...all, ...words];
   const next: Text = [{ kind: 'strong', text: `${say('Next')}: ` }, book.off.next?.text ?? say('not written down')];
+  const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
   return {
     type: 'cards',
     size: { width: card.width, height: card.height },
     hole: true,
-    cards: groups.map((group, index) => ({
-      title: say('State left in'),
-      lines: index === groups.length - 1 ? [...group, next] : group,
-      foot: footOf(context, index, groups.length),
-    })),
+    cards: [{ title: say('State left in'), lines: [...lines, next], foot }],
   };
-}
-
-function footOf({ book, say }: ViewContext, index: number, of: number): string {
-  const part = of === 1 ? '' : `; ${say('card')} ${count(index + 1)} ${say('of')} ${count(of)}`;
-  return `${book.records.machine.name}, ${dayText(book.recordsDate)}${part}`;
-}
-
-function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
-  const groups: T[][] = [];
-  items.forEach((item, index) => {
-    if (index % size === 0) groups.push([]);
-    groups.at(-1)?.push(item);
-  });
-  return groups;
 }

@@ -79,10 +79,14 @@ export const boltStrength = calculation({
       published('bolt-classes', row, 'proof', megapascal) ?? published('bolt-classes', row, 'yield', megapascal);
     if (proof !== undefined) given.use('S_p', 'proof stress', proof);
     const area = nominalArea(thread);
+    const stronger = cellNumber('bolt-classes', row, 'proof to');
+    const band = stronger === undefined ? {} : { low: strength.proof, high: stronger };
+    if (stronger !== undefined)
+      given.remark('The mark states tensile strength only: the proof stress is a band, and the weaker end is used.');
     const rule = given.words('joint') === 'permanent' ? permanentShare : reusableShare;
     const share = given.maybe('share', one) ?? rule;
     return {
-      'proof stress': strength.proof,
+      'proof stress': { value: strength.proof, ...band },
       'yield strength': strength.yield,
       'tensile strength': strength.tensile,
       'proof load': strength.proof * area,

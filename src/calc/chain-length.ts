@@ -1,7 +1,7 @@
 // Length of the final chain, and the centre distance that it gives.
 import { millimetre, one, percent } from '../quantity/units.ts';
 import { calculation } from './calculation.ts';
-import { quantity, result } from './input.ts';
+import { quantity, result, saying } from './input.ts';
 
 /** Links (pitches) of a chain over two sprockets at a centre distance. X = 2C/p + (z₁+z₂)/2 + ((z₂−z₁)/2π)² p/C (ISO 606 form). */
 export function chainLinks(centre: number, pitch: number, small: number, large: number): number {
@@ -107,4 +107,39 @@ export const sprocketDiameter = calculation({
   tables: ['values-chain'],
   example: { given: { pitch: '12.7 mm', teeth: '15' }, gives: { diameter: '61.0836 mm' } },
   work: (given) => ({ diameter: given.number('pitch', millimetre) / Math.sin(Math.PI / given.number('teeth', one)) }),
+});
+
+export const chainAdjustment = calculation({
+  id: 'chain-adjustment',
+  name: 'Adjustment left for the chain',
+  purpose: 'How much more wear the adjusters can take up, and whether a chain two links shorter would fit.',
+  formula: 'e = 2 Δ/(X p);  two links are 2 p, so the spindle comes forward by about p',
+  inputs: {
+    travel: quantity('Δ', 'travel left on the adjusters, backwards', millimetre, { low: 0, high: 200 }),
+    used: quantity('', 'travel used so far, from the front stop', millimetre, { optional: true, low: 0, high: 200 }),
+    pitch: quantity('p', 'pitch', millimetre, { above: 0 }),
+    links: quantity('X', 'links', one, { low: 10, high: 400 }),
+  },
+  outputs: {
+    elongation: result('e', 'elongation still taken up', percent, 2),
+    'forward for two links': result('', 'two links less bring the spindle forward by', millimetre, 1),
+    says: saying('two links less'),
+  },
+  range: 'First order: each run of the chain takes half of the elongation. A worn chain is renewed, not shortened.',
+  source: 'Geometry.',
+  tables: [],
+  example: {
+    given: { travel: '8 mm', used: '14 mm', pitch: '12.7 mm', links: '108' },
+    gives: { elongation: '1.17 %', 'forward for two links': '12.7 mm', says: 'would fit' },
+  },
+  work: (given) => {
+    const pitch = given.number('pitch', millimetre);
+    const used = given.maybe('used', millimetre);
+    const says = used === undefined ? undefined : used >= pitch ? 'would fit' : 'would not reach';
+    return {
+      elongation: (200 * given.number('travel', millimetre)) / (given.number('links', one) * pitch),
+      'forward for two links': pitch,
+      says,
+    };
+  },
 });

@@ -4,11 +4,13 @@ import {
   cubicCentimetre,
   hectopascalAbsolute,
   kelvin,
+  metre,
   one,
   pascalAbsolute,
   percent,
   toOne,
 } from '../quantity/units.ts';
+import { geopotential, standardAir } from './atmosphere.ts';
 import { calculation } from './calculation.ts';
 import { list, quantity, result, saying } from './input.ts';
 
@@ -29,6 +31,7 @@ export const crankingPressure = calculation({
   inputs: {
     ratio: quantity('r', 'effective compression ratio (from port or valve closing)', toOne, { above: 1, high: 25 }),
     ambient: quantity('p₀', 'air pressure', hectopascalAbsolute, { optional: true, above: 0, usual: [600, 1080] }),
+    altitude: quantity('Z', 'altitude, when there is no barometer', metre, { optional: true, low: -500, high: 5000 }),
     exponent: quantity('n', 'polytropic exponent', one, { optional: true, low: 1, high: 1.67 }),
     'clearance volume': quantity('V_c', 'clearance volume', cubicCentimetre, { optional: true, above: 0 }),
     'gauge volume': quantity('V_g', 'dead volume of gauge and hose before its valve', cubicCentimetre, {
@@ -39,12 +42,13 @@ export const crankingPressure = calculation({
   },
   outputs: { pressure: result('p', 'gauge pressure', bar, 1, 'reading'), verdict: saying('the reading') },
   range:
-    'Throttle and choke wide open, plugs out, kicked until the needle stops. The full-stroke ratio gives too much; use the ratio from port or valve closing. Without an air pressure 1013 hPa.',
+    'Throttle and choke wide open, plugs out, kicked until the needle stops. The full-stroke ratio gives too much; use the ratio from port or valve closing. Without an air pressure the standard one of the altitude is taken, 1013 hPa at the sea.',
   source: 'Polytropic compression; the exponents of cranking are common practice (memory).',
-  tables: ['values-engine'],
+  tables: ['values-engine', 'values-atmosphere'],
   example: { given: { ratio: '7.0:1' }, gives: { pressure: '9.5 to 13.0 bar' } },
   work: (given) => {
-    const ambient = (given.maybe('ambient', hectopascalAbsolute) ?? 1013.25) / 1000;
+    const standard = standardAir(geopotential(given.maybe('altitude', metre) ?? 0)).pressure / 100;
+    const ambient = (given.maybe('ambient', hectopascalAbsolute) ?? standard) / 1000;
     const ratio = withGauge(
       given.number('ratio', toOne),
       given.maybe('clearance volume', cubicCentimetre),

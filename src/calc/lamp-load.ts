@@ -1,5 +1,5 @@
 // Lamps and coil against the generator.
-import { ampere, volt, watt } from '../quantity/units.ts';
+import { ampere, ohm, volt, watt } from '../quantity/units.ts';
 import { calculation } from './calculation.ts';
 import { list, quantity, result } from './input.ts';
 
@@ -35,5 +35,33 @@ export const lampLoad = calculation({
     if (left !== undefined && left < 0)
       given.doubt('calculation-unlikely', 'the load is more than the generator gives: the battery runs down');
     return { load, current: load / supply, left, 'largest current': Math.max(...lamps) / supply };
+  },
+});
+
+export const lampResistance = calculation({
+  id: 'lamp-resistance',
+  name: 'Resistance of a lamp',
+  purpose: 'What an ohmmeter shows on a sound lamp: far less than when it is lit.',
+  formula: 'R_hot = U²/P;  R_cold ≈ R_hot/15 to R_hot/10',
+  inputs: {
+    volts: quantity('U', 'volts marked', volt, { above: 0 }),
+    watts: quantity('P', 'watts marked', watt, { above: 0 }),
+  },
+  outputs: {
+    hot: result('R_hot', 'lit', ohm, 2),
+    cold: result('R_cold', 'cold, by the meter', ohm, 2),
+    current: result('I', 'current when lit', ampere, 2),
+  },
+  range: 'Filament lamps. The leads of a meter add a few tenths of an ohm: touch them together first.',
+  source: 'Definition of power; the ratio for tungsten is common practice (memory).',
+  tables: [],
+  example: {
+    given: { volts: '6 V', watts: '25 W' },
+    gives: { hot: '1.44 Ω', cold: '0.10 to 0.14 Ω', current: '4.17 A' },
+  },
+  work: (given) => {
+    const [volts, watts] = [given.number('volts', volt), given.number('watts', watt)];
+    const hot = volts ** 2 / watts;
+    return { hot, cold: { value: hot / 12, low: hot / 15, high: hot / 10 }, current: watts / volts };
   },
 });

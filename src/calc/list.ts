@@ -5,7 +5,7 @@ import { boltStrength } from './bolt-strength.ts';
 import { assemblyPreload, boltTorque, nutFactorTorque } from './bolt-torque.ts';
 import { boreWear, nextOversize, pistonClearance } from './bore-wear.ts';
 import type { Calculation } from './calculation.ts';
-import { chainCentreDistance, chainLength, sprocketDiameter } from './chain-length.ts';
+import { chainAdjustment, chainCentreDistance, chainLength, sprocketDiameter } from './chain-length.ts';
 import { chainWear, wornLength } from './chain-wear.ts';
 import { clearanceVolume, compressionRatio, ratioFromPressures } from './compression-ratio.ts';
 import { coverTorqueBand } from './cover-torque.ts';
@@ -15,7 +15,7 @@ import { displacement } from './displacement.ts';
 import { forkOil } from './fork-oil.ts';
 import { clockFactor, overallRatio, roadSpeed, rollingCircumference } from './gearing.ts';
 import { dwell, gapChange, topFromStops } from './ignition.ts';
-import { lampLoad } from './lamp-load.ts';
+import { lampLoad, lampResistance } from './lamp-load.ts';
 import { jetChange, jetFlow, mixtureShift } from './mixture.ts';
 import { monthsFrom } from './months.ts';
 import { oilInFuel, pumpUse, tankTopUp } from './oil-in-fuel.ts';
@@ -30,6 +30,7 @@ import { sag, springRate } from './springs.ts';
 import { threadGeometry } from './thread-geometry.ts';
 import { threadStrip } from './thread-strip.ts';
 import { tighteningSequence } from './tightening-order.ts';
+import { torqueStages } from './torque-stages.ts';
 import { torqueSlip } from './torque-slip.ts';
 import { treadDepth } from './tread-depth.ts';
 import { tyreDate } from './tyre-date.ts';
@@ -51,6 +52,7 @@ export const calculations: readonly Calculation[] = [
   turnAngle,
   coverTorqueBand,
   torqueSlip,
+  torqueStages,
   wrenchSetting,
   wrenchTorque,
   wrenchRange,
@@ -86,6 +88,7 @@ export const calculations: readonly Calculation[] = [
   chainCentreDistance,
   chainWear,
   wornLength,
+  chainAdjustment,
   sprocketDiameter,
   tyreMarking,
   tyreDate,
@@ -100,6 +103,7 @@ export const calculations: readonly Calculation[] = [
   wireGauge,
   hotResistance,
   lampLoad,
+  lampResistance,
   boreWear,
   pistonClearance,
   nextOversize,

@@ -1,5 +1,6 @@
 // Mixture against the density of air: what altitude and weather do to it, and the jet that brings it back.
 import { kilogramPerCubicMetre, millimetre, one, percent, squareMillimetre } from '../quantity/units.ts';
+import { geopotential, humidAirDensity, standardAir } from './atmosphere.ts';
 import { calculation } from './calculation.ts';
 import { quantity, result, saying, words } from './input.ts';
 
@@ -68,8 +69,7 @@ export const jetChange = calculation({
     const kind = given.words('numbering');
     const jet = given.number('jet', one);
     const exact = jet * relative ** (kind === 'flow' ? 0.5 : 0.25);
-    const step = jetStep(jet, kind);
-    const nearest = Math.abs(exact - jet) < step / 2 ? jet : Math.round(exact / step) * step;
+    const nearest = nearestJet(jet, exact, kind);
     return {
       exact,
       jet: nearest,
@@ -79,6 +79,29 @@ export const jetChange = calculation({
     };
   },
 });
+
+/** Jet numbers for a settings card: one row for each altitude (m), one number for each temperature (°C), from a jet proved in a known density. */
+export function jetTable(
+  jet: { readonly number: number; readonly kind: 'bore' | 'flow'; readonly density: number },
+  altitudes: readonly number[],
+  temperatures: readonly number[],
+): readonly { readonly altitude: number; readonly jets: readonly number[] }[] {
+  const power = jet.kind === 'flow' ? 0.5 : 0.25;
+  const at = (altitude: number, celsiusDegrees: number): number =>
+    nearestJet(
+      jet.number,
+      jet.number *
+        (humidAirDensity(standardAir(geopotential(altitude)).pressure, celsiusDegrees, 0.5) / jet.density) ** power,
+      jet.kind,
+    );
+  return altitudes.map((altitude) => ({ altitude, jets: temperatures.map((one) => at(altitude, one)) }));
+}
+
+/** The jet nearest to a number in the steps that jets come in; the fitted one where it is near enough. */
+function nearestJet(fitted: number, exact: number, kind: string): number {
+  const step = jetStep(fitted, kind);
+  return Math.abs(exact - fitted) < step / 2 ? fitted : Math.round(exact / step) * step;
+}
 
 /** In words only: a clip groove has no formula. */
 function needleAdvice(relative: number): string {

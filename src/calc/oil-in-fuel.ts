@@ -8,6 +8,14 @@ export function fuelToOil(ratio: number): number {
   return ratio < 1 ? 1 / ratio : ratio;
 }
 
+/** Oil in ml for each amount of fuel in litres, one row for each ratio: the table for the can. */
+export function canTable(
+  ratios: readonly number[],
+  litres: readonly number[],
+): readonly { readonly ratio: number; readonly oil: readonly number[] }[] {
+  return ratios.map((ratio) => ({ ratio, oil: litres.map((fuel) => (fuel / fuelToOil(ratio)) * 1000) }));
+}
+
 export const oilInFuel = calculation({
   id: 'oil-in-fuel',
   name: 'Oil in fuel',

@@ -8,11 +8,14 @@ import { spaced, type Slab } from '../slab.ts';
 
 type Fact = FactsBlock['facts'][number];
 
-/** Each pair needs this much room; narrower paper sets fewer side by side. */
-const leastPair = 150;
+/** How many pairs stand side by side: three need less room each, as whoever asks for three has short values. */
+function pairsAcross(asked: number, width: number): number {
+  if (asked >= 3 && width >= 3 * 150) return 3;
+  return asked >= 2 && width >= 2 * 190 ? 2 : 1;
+}
 
 export function* factsSlabs(block: FactsBlock, setting: Setting): Generator<Slab> {
-  const across = Math.max(1, Math.min(block.across ?? 1, Math.floor(setting.width / leastPair)));
+  const across = pairsAcross(block.across ?? 1, setting.width);
   const pair = (setting.width - gutter * 2 * (across - 1)) / across;
   const names = block.facts.map((fact) => widthOf(fact.name, small, setting));
   const nameWidth = Math.min(pair * 0.42, Math.max(0, ...names) + gutter);

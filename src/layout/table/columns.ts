@@ -1,5 +1,6 @@
 // The width of every column. Where the paper is too narrow for all of them, a row is set in two or more tiers.
 import { gutter } from '../scale.ts';
+import { estimatedHeight, possibleTiers } from './tiers.ts';
 import { shareOut, type Wanting } from './share-out.ts';
 import type { TableModel } from './model.ts';
 import type { ColumnNeed } from './prepare.ts';
@@ -15,7 +16,7 @@ export interface ColumnPlace {
 export type Tier = readonly ColumnPlace[];
 
 /**
- * Places the columns side by side, in as few tiers as their narrowest widths allow.
+ * Places the columns side by side, in tiers as `bestTiers` finds them.
  * In the second tier and below every cell carries the name of its column, for which `labels` gives the room.
  */
 export function placeColumns(
@@ -24,42 +25,11 @@ export function placeColumns(
   labels: readonly number[],
   width: number,
 ): readonly Tier[] {
-  const all = needs.map((_need, index) => index);
-  const oneTier = needs.reduce((sum, need) => sum + need.least + gutter, -gutter);
-  if (oneTier <= width + 0.01)
-    return [
-      placeTier(
-        all,
-        table,
-        needs,
-        labels.map(() => 0),
-        width,
-      ),
-    ];
-  const tiers: number[][] = [[]];
-  let used = 0;
-  for (const index of all) {
-    const tier = tiers.at(-1);
-    const label = tiers.length > 1 ? (labels[index] ?? 0) : 0;
-    const room = Math.min((needs[index]?.least ?? 0) + label, width);
-    const must = index === table.secondTier;
-    if (tier !== undefined && !must && (tier.length === 0 || used + gutter + room <= width + 0.01)) {
-      used += (tier.length === 0 ? 0 : gutter) + room;
-      tier.push(index);
-      continue;
-    }
-    tiers.push([index]);
-    used = Math.min((needs[index]?.least ?? 0) + (labels[index] ?? 0), width);
-  }
-  return tiers.map((tier, at) =>
-    placeTier(
-      tier,
-      table,
-      needs,
-      labels.map((label) => (at === 0 ? 0 : label)),
-      width,
-    ),
-  );
+  const place = (tiers: readonly (readonly number[])[]): readonly Tier[] =>
+    tiers.map((tier, at) => placeTier(tier, table, needs, at === 0 ? [] : labels, width));
+  const choices = possibleTiers(needs, labels, width, table.secondTier).map(place);
+  const heights = choices.map((tiers) => estimatedHeight(tiers, needs, table.work));
+  return choices[heights.indexOf(Math.min(...heights))] ?? [];
 }
 
 function placeTier(
@@ -85,7 +55,7 @@ function placeTier(
   let x = 0;
   return columns.map((column, at) => {
     const wide = widths[at] ?? column.least;
-    const label = Math.min(column.label, wide / 2);
+    const label = Math.min(column.label, wide * 0.7);
     const place = { index: column.index, x: x + label, width: wide - label, label };
     x += wide + gutter;
     return place;

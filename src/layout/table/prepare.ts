@@ -30,6 +30,8 @@ export interface ColumnNeed {
   readonly likes: number;
   /** Only ticks: never wider than it must be. */
   readonly ticks: boolean;
+  /** Has boxes to tick or to write in. */
+  readonly boxed: boolean;
   /** Has lines to write on. */
   readonly written: boolean;
   /** Lengths of its texts, row by row, in the rows that the widths are judged by. */
@@ -73,6 +75,7 @@ function columnNeed(column: ColumnModel, index: number, rows: readonly MeasuredR
   let narrow = Math.min(most, headWords.reduce((widest, word) => Math.max(widest, word.em), 0) * least.size);
   let likes = Math.min(narrow * 2, widthOf(column.head, least, setting));
   let written = false;
+  let boxed = false;
   let ticks = rows.some((row) => row.kind === 'cells');
   for (const row of rows) {
     const measured = row.kind === 'cells' ? row.cells[index] : undefined;
@@ -83,9 +86,10 @@ function columnNeed(column: ColumnModel, index: number, rows: readonly MeasuredR
     narrow = Math.max(narrow, withBox(measured.cell, Math.min(most, widest), beside));
     likes = Math.max(likes, withBox(measured.cell, whole, beside));
     if (measured.cell.box === 'line') written = true;
+    else if (measured.cell.box !== undefined) boxed = true;
     if (measured.cell.box !== 'tick' || measured.parts.length > 0) ticks = false;
   }
-  return { least: narrow, likes: Math.max(narrow, likes), ticks, written, texts: lengths(rows, index) };
+  return { least: narrow, likes: Math.max(narrow, likes), ticks, boxed, written, texts: lengths(rows, index) };
 }
 
 /** Lengths of the texts of a column in the first rows. */

@@ -37,25 +37,26 @@ export function setRow(
   table: TableModel,
   setting: Setting,
 ): readonly SetTier[] {
-  return tiers.map((tier) => {
+  return tiers.map((tier, at) => {
     const cells = tier.map((place): SetCell => {
       const measured = row.cells[place.index] ?? { cell: { parts: [] }, parts: [] };
       const beside = measured.cell.box === 'tick' ? tickBox + 5 : 0;
+      const lines = cellLines(measured, place.width - beside, setting);
+      const labelled = place.label > 0 && (lines.length > 0 || measured.cell.box !== undefined);
+      const head = table.columns[place.index];
       return {
         cell: measured.cell,
-        lines: cellLines(measured, place.width - beside, setting),
+        lines,
         column: place.index,
         x: place.x,
         width: place.width,
-        align: place.label > 0 ? 'left' : (table.columns[place.index]?.align ?? 'left'),
-        label:
-          place.label > 0
-            ? linesOf(table.columns[place.index]?.head ?? '', least, place.label - 4, setting).slice(0, 1)
-            : [],
+        align: place.label > 0 ? 'left' : (head?.align ?? 'left'),
+        label: labelled ? linesOf(head?.head ?? '', least, place.label - 4, setting).slice(0, 1) : [],
         labelRoom: place.label,
       };
     });
-    return tierOf(cells, table.work);
+    const empty = at > 0 && cells.every((cell) => cell.lines.length === 0 && cell.cell.box === undefined);
+    return empty ? { cells, base: 0, height: 0 } : tierOf(cells, table.work && at === 0);
   });
 }
 
@@ -67,7 +68,8 @@ function cellLines(measured: MeasuredCell, width: number, setting: Setting): rea
 
 /** A tier of cells: all first lines stand on one baseline; the tallest cell gives the height. */
 export function tierOf(cells: readonly SetCell[], work: boolean): SetTier {
-  const row = work || cells.some((cell) => cell.cell.box !== undefined) ? workRow : readRow;
+  const boxed = cells.some((cell) => cell.cell.box !== undefined);
+  const row = work || boxed ? workRow : readRow;
   const base = cells.reduce((most, cell) => Math.max(most, cellTop(cell, work, row) + firstBase(cell)), 0);
   return { cells, base, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, work, base)), row) };
 }

@@ -58,13 +58,14 @@ function itemsOf(part: string, byPart: ReadonlyMap<string, readonly string[]>): 
 /** What a record renewed, each with the words to print where the series begins again. */
 export function renewals(job: Job, ground: Ground, byPart: ReadonlyMap<string, readonly string[]>): readonly Renewal[] {
   const { key } = ground;
-  const found: Renewal[] = job.repairs.map((repair) => ({ item: key(repair.of), what: repair.now, repair }));
-  const fitted = job.parts.filter((part) => part.state === 'fitted').map((part) => part.part);
-  const replaced = job.work.filter((entry) => entry.verb === 'replaced').map((entry) => entry.thing);
-  for (const part of [...fitted, ...replaced]) {
+  const found: Renewal[] = [];
+  const add = (part: string): void => {
     for (const item of itemsOf(key(part), byPart)) {
       if (!found.some((one) => one.item === item)) found.push({ item, what: `${part} fitted` });
     }
-  }
+  };
+  for (const repair of job.repairs) found.push({ item: key(repair.of), what: repair.now, repair });
+  for (const part of job.parts) if (part.state === 'fitted') add(part.part);
+  for (const entry of job.work) if (entry.verb === 'replaced') add(entry.thing);
   return found;
 }

@@ -99,6 +99,8 @@ export interface DueLine {
   /** Shown on the clock fitted now. */
   readonly dueOnClock?: Figure<'distance ridden'>;
   readonly left?: { readonly days?: number; readonly distance?: Figure<'distance ridden'> };
+  /** When the distance will be reached at the rider's own pace: a span, never a point; `late` is open when slow months stood still. */
+  readonly projected?: { readonly early: Day; readonly likely: Day; readonly late?: Day };
   /** Which bound comes first, and why, in a sentence. */
   readonly why: string;
 }

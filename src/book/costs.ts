@@ -25,11 +25,11 @@ function paysFor(entry: MoneyEntry, thing: string, price: Money, key: Namer): bo
   return same(entry.amount, price) || key(entry.for) === key(thing);
 }
 
-function paidLines(job: Job): readonly Line[] {
-  return job.money.map((entry) => {
+function addPaid(job: Job, lines: Line[]): void {
+  for (const entry of job.money) {
     const sign = entry.kind === 'paid' || entry.kind === 'deposit' ? 1 : -1;
-    return { job, entry, group: entry.group, amount: entry.amount, sign };
-  });
+    lines.push({ job, entry, group: entry.group, amount: entry.amount, sign });
+  }
 }
 
 /** True when one payment of the record equals all its part prices together. */
@@ -40,19 +40,32 @@ function paidInOne(job: Job, priced: readonly Money[]): boolean {
   return job.money.some((entry) => entry.kind === 'paid' && same(entry.amount, whole));
 }
 
-/** Prices of parts that no payment of the same record covers. Wanted parts are not bought; returned ones came back; moved ones were paid for on the other machine. */
-function partLines(job: Job, key: Namer): readonly Line[] {
-  const bought = job.parts.filter(
-    (part) =>
-      part.price !== undefined && part.state !== 'wanted' && part.state !== 'returned' && part.movedFrom === undefined,
+/** Why a part's price is not added; undefined when it is. Wanted parts are not bought and have no price to name. */
+function notAdded(part: PartEntry, price: Money, job: Job, whole: boolean, key: Namer): string | undefined {
+  if (part.movedFrom !== undefined) return `came from ${part.movedFrom}, its price is counted there`;
+  if (part.state === 'returned') return 'returned';
+  const paid = whole || job.money.some((entry) => paysFor(entry, part.part, price, key));
+  return paid ? 'the same money as a payment of that record, counted once' : undefined;
+}
+
+function isBought(part: PartEntry): boolean {
+  return (
+    part.price !== undefined && part.state !== 'wanted' && part.state !== 'returned' && part.movedFrom === undefined
   );
-  const prices = bought.flatMap((part) => (part.price === undefined ? [] : [part.price]));
-  if (paidInOne(job, prices)) return [];
-  return bought.flatMap((entry): readonly Line[] => {
-    const price = entry.price;
-    if (price === undefined || job.money.some((paid) => paysFor(paid, entry.part, price, key))) return [];
-    return [{ job, entry, group: 'parts', amount: price, sign: 1 }];
-  });
+}
+
+/** Adds the part prices of a record that no payment beside them covers, and names the others. */
+function addParts(job: Job, key: Namer, lines: Line[], leftOut: string[]): void {
+  const bought = job.parts.filter(isBought);
+  const prices = bought.flatMap((part) => part.price ?? []);
+  const whole = paidInOne(job, prices);
+  for (const part of job.parts) {
+    const price = part.price;
+    if (price === undefined || part.state === 'wanted') continue;
+    const why = notAdded(part, price, job, whole, key);
+    if (why === undefined) lines.push({ job, entry: part, group: 'parts', amount: price, sign: 1 });
+    else leftOut.push(`${part.part} in ${job.id}: ${why}`);
+  }
 }
 
 /** On account and the rest: payments of one group that come to the price. */
@@ -66,26 +79,21 @@ function paidInParts(payments: readonly MoneyEntry[], price: Money): boolean {
 }
 
 /** A price agreed when a thing was sent out, unless the record that sent it or took it back shows the payment. */
-function sentOutLine(
+function addSentOut(
   job: Job,
   entry: WorkEntry,
   back: ReadonlyMap<WorkEntry, ClosedLine>,
   key: Namer,
-): readonly Line[] {
+  lines: Line[],
+): void {
   const price = entry.price;
-  if (price === undefined) return [];
+  if (price === undefined) return;
   const returned = back.get(entry)?.byJob;
   const payments = [...job.money, ...(returned === undefined || returned === job ? [] : returned.money)];
-  if (payments.some((paid) => paysFor(paid, entry.thing, price, key)) || paidInParts(payments, price)) return [];
-  const firm = entry.to === undefined ? '' : `, ${entry.to}`;
-  const paid: MoneyEntry = {
-    kind: 'paid',
-    amount: price,
-    for: `${entry.thing}${firm}`,
-    group: 'work sent out',
-    at: entry.at,
-  };
-  return [{ job, entry: paid, group: 'work sent out', amount: price, sign: 1 }];
+  if (payments.some((paid) => paysFor(paid, entry.thing, price, key)) || paidInParts(payments, price)) return;
+  const what = entry.to === undefined ? entry.thing : `${entry.thing}, ${entry.to}`;
+  const paid: MoneyEntry = { kind: 'paid', amount: price, for: what, group: 'work sent out', at: entry.at };
+  lines.push({ job, entry: paid, group: 'work sent out', amount: price, sign: 1 });
 }
 
 function totalsBy(
@@ -103,27 +111,17 @@ function totalsBy(
     .toSorted((a, b) => byText(a.name, b.name));
 }
 
-/** Prices that were not added, in sentences: paid for elsewhere, or the same money as a payment beside them. */
-function leftOutOf(job: Job, key: Namer): readonly string[] {
-  const counted = new Set(partLines(job, key).map((line) => line.entry));
-  const priced = job.parts.filter((part) => part.price !== undefined && part.state !== 'wanted' && !counted.has(part));
-  return priced.map((part) => {
-    if (part.movedFrom !== undefined)
-      return `${part.part} in ${job.id}: came from ${part.movedFrom}, its price is counted there`;
-    if (part.state === 'returned') return `${part.part} in ${job.id}: returned`;
-    return `${part.part} in ${job.id}: the same money as a payment of that record, counted once`;
-  });
-}
-
 /** Adds up what was paid. What has no rate, or was paid for on another machine, is named and left out. */
 export function countCosts(records: Records, jobs: readonly Job[], closed: readonly ClosedLine[], key: Namer): Costs {
   const { currency, rates, spendingLimit } = records.machine;
   const back = new Map(closed.filter((line) => line.state === 'sent out').map((line) => [line.entry, line]));
-  const lines = jobs.flatMap((job) => [
-    ...paidLines(job),
-    ...partLines(job, key),
-    ...job.work.flatMap((entry) => sentOutLine(job, entry, back, key)),
-  ]);
+  const lines: Line[] = [];
+  const notCounted: string[] = [];
+  for (const job of jobs) {
+    addPaid(job, lines);
+    addParts(job, key, lines, notCounted);
+    for (const entry of job.work) addSentOut(job, entry, back, key, lines);
+  }
   const counted = lines.map((line) => {
     const own = inCurrency(line.amount, currency, rates);
     return { ...line, own: own === undefined ? undefined : { minor: line.sign * own.minor, currency } };
@@ -152,7 +150,7 @@ export function countCosts(records: Records, jobs: readonly Job[], closed: reado
       entry: line.entry,
       ...(line.own === undefined ? {} : { inOwn: line.own }),
     })),
-    leftOut: [...noRate, ...jobs.flatMap((job) => leftOutOf(job, key))],
+    leftOut: [...noRate, ...notCounted],
     ...(spendingLimit === undefined ? {} : { limit: spendingLimit }),
   };
 }

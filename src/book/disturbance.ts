@@ -1,17 +1,24 @@
 // What touches what: from the things a record worked on to the checks that must be proved again.
-import type { Job, Reading, ReadingValue, WorkEntry } from '../records/model.ts';
+import type { Job, Reading, ReadingValue } from '../records/model.ts';
 import type { Ground } from './ground.ts';
 import { withoutSide } from './names.ts';
 
-/** Something that was touched, with the words to say so. */
-export interface Touch {
-  /** Keys of the thing itself and of everything it disturbs, however far along. */
-  readonly keys: readonly string[];
-  readonly what: string;
-}
+/**
+ * Called for each thing that was touched: the keys of the thing and of all it disturbs, and the words to say so, put
+ * together only when something is undone by it.
+ */
+export type Touch = (keys: readonly string[], thing: string, how: string) => void;
 
 /** From a key to everything that is disturbed with it: itself, the thing without its side, and all that hangs on them. */
 export type Reach = (key: string) => readonly string[];
+
+function followed(key: string, direct: ReadonlyMap<string, readonly string[]>): readonly string[] {
+  const bare = withoutSide(key);
+  if (bare === key && !direct.has(key)) return [key];
+  const found = new Set([key, bare]);
+  for (const one of found) for (const next of direct.get(one) ?? []) found.add(next);
+  return [...found];
+}
 
 /** `disturbs` of fasteners, limits and settings, followed to the end; rings are walked once. */
 export function makeReach(ground: Ground): Reach {
@@ -24,9 +31,7 @@ export function makeReach(ground: Ground): Reach {
   return (key) => {
     const before = known.get(key);
     if (before !== undefined) return before;
-    const found = new Set([key, withoutSide(key)]);
-    for (const one of found) for (const next of direct.get(one) ?? []) found.add(next);
-    const reach = [...found];
+    const reach = followed(key, direct);
     known.set(key, reach);
     return reach;
   };
@@ -38,28 +43,20 @@ export function othersOf(key: string, reach: Reach): readonly string[] {
   return reach(key).filter((one) => one !== key && one !== bare);
 }
 
-function touchOf(thing: string, what: string, ground: Ground, reach: Reach): Touch {
-  return { keys: reach(ground.key(thing)), what };
-}
-
-function byEntry(entry: WorkEntry, ground: Ground, reach: Reach): readonly Touch[] {
-  const what = `${entry.thing} ${entry.verb}`;
-  const fasteners = entry.fasteners.map((one) => touchOf(one.id, `${one.id} ${entry.verb}`, ground, reach));
-  return [touchOf(entry.thing, what, ground, reach), ...fasteners];
-}
-
 /** What the work of a record touched, before anything it left or ticked: any entry, part fitted, repair or procedure. */
-export function touchesOfWork(job: Job, ground: Ground, reach: Reach): readonly Touch[] {
-  const entries = job.work.flatMap((entry) => byEntry(entry, ground, reach));
-  const fitted = job.parts.filter((part) => part.state === 'fitted');
-  const parts = fitted.map((part) => touchOf(part.part, `${part.part} fitted`, ground, reach));
-  const repairs = job.repairs.map((repair) => touchOf(repair.of, `${repair.of}: ${repair.now}`, ground, reach));
-  const procedures = job.procedures.flatMap((id) => {
+export function touchByWork(job: Job, ground: Ground, reach: Reach, touch: Touch): void {
+  const { key } = ground;
+  for (const entry of job.work) {
+    touch(reach(key(entry.thing)), entry.thing, ` ${entry.verb}`);
+    for (const one of entry.fasteners) touch(reach(key(one.id)), one.id, ` ${entry.verb}`);
+  }
+  for (const part of job.parts) if (part.state === 'fitted') touch(reach(key(part.part)), part.part, ' fitted');
+  for (const repair of job.repairs) touch(reach(key(repair.of)), repair.of, `: ${repair.now}`);
+  for (const id of job.procedures) {
     const procedure = ground.content.procedures.get(id);
-    const disturbed = (procedure?.disturbs ?? []).map((thing) => touchOf(thing, procedure?.title ?? id, ground, reach));
-    return [touchOf(id, procedure?.title ?? id, ground, reach), ...disturbed];
-  });
-  return [...entries, ...parts, ...repairs, ...procedures];
+    const title = procedure?.title ?? id;
+    for (const thing of [id, ...(procedure?.disturbs ?? [])]) touch(reach(key(thing)), title, '');
+  }
 }
 
 function sameValue(left: ReadingValue, found: readonly ReadingValue[]): boolean {
@@ -74,21 +71,21 @@ export function wasSet(reading: Reading): boolean {
 }
 
 /** A setting that was changed disturbs what hangs on it, not itself. */
-export function touchOfSetting(reading: Reading, ground: Ground, reach: Reach): Touch | undefined {
-  if (!wasSet(reading)) return undefined;
-  const key = ground.key(reading.item);
-  return { keys: othersOf(key, reach), what: `${reading.item} set` };
+export function touchBySetting(reading: Reading, ground: Ground, reach: Reach, touch: Touch): void {
+  if (reading.left.length > 0 && wasSet(reading))
+    touch(othersOf(ground.key(reading.item), reach), reading.item, ' set');
 }
 
 /** Kinds of work that happen after what their record ticked: the checks were for this very start or ride. */
 const afterItsChecks: ReadonlySet<string> = new Set(['first start', 'ride', 'road test', 'running-in']);
 
-/** The record's kind as a thing that undoes checks (`lay-up`, `first start`), and whether it comes after the record's own checks. */
-export function touchOfKind(job: Job, ground: Ground): Touch & { readonly afterChecks: boolean } {
-  const keys = [ground.key(job.kind), ...(job.ride === undefined ? [] : ['ride'])];
-  return {
-    keys,
-    what: `${job.kind} of ${job.date.from}`,
-    afterChecks: afterItsChecks.has(job.kind) || job.ride !== undefined,
-  };
+/** True when the record's kind, as a thing that undoes checks, comes after the record's own checks. */
+export function happensAfterChecks(job: Job): boolean {
+  return job.ride !== undefined || afterItsChecks.has(job.kind);
+}
+
+/** The record's kind as a thing that undoes checks: `lay-up`, `first start`, `ride`. */
+export function touchByKind(job: Job, ground: Ground, touch: Touch): void {
+  const key = ground.key(job.kind);
+  touch(job.ride === undefined || key === 'ride' ? [key] : [key, 'ride'], job.kind, ` of ${job.date.from}`);
 }

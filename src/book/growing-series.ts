@@ -2,7 +2,7 @@
 import type { Figure } from '../figure/figure.ts';
 import type { Day } from '../quantity/day.ts';
 import type { Job, Limit, Reading, ReadingValue, Repair } from '../records/model.ts';
-import type { Series } from './book.ts';
+import type { Series, SeriesPoint } from './book.ts';
 import type { Draft, Slot } from './corrections.ts';
 import type { Ground } from './ground.ts';
 import type { Measure } from './verdict.ts';
@@ -95,7 +95,11 @@ export function finish(one: Growing, ground: Ground): Series {
     if (verdict !== undefined) live.verdict = verdict;
   }
   const setting = ground.settings.get(one.key);
-  const points = one.slots.flatMap((slot) => (slot.struck.length === 0 ? slot.live : [...slot.struck, slot.live]));
+  const points: SeriesPoint[] = [];
+  for (const slot of one.slots) {
+    for (const struck of slot.struck) points.push(struck);
+    points.push(slot.live);
+  }
   const { item, name, limit, basis } = one;
   return {
     item,

@@ -26,12 +26,15 @@ function singular(word: string): string {
 
 /** Small letters, single spaces, no article, no hyphens, no plural. */
 export function plainName(text: string): string {
-  const words = text
-    .normalize('NFC')
-    .toLowerCase()
-    .split(/[\s_\-–—]+/u);
-  const kept = words.filter((word, index) => word !== '' && !(index === 0 && (word === 'the' || word === 'a')));
-  return kept.map(singular).join(' ');
+  const plain = /^[ -~]*$/u.test(text) ? text.toLowerCase() : text.normalize('NFC').toLowerCase();
+  const words = plain
+    .replaceAll(/[\s_\-–—]+/gu, ' ')
+    .trim()
+    .split(' ');
+  const first = words[0] === 'the' || words[0] === 'a' ? 1 : 0;
+  let name = singular(words[first] ?? '');
+  for (let index = first + 1; index < words.length; index += 1) name += ` ${singular(words[index] ?? '')}`;
+  return name;
 }
 
 /** The key without words for a side: `left barrel` is also `barrel` when it comes to what was disturbed. */

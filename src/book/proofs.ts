@@ -3,7 +3,7 @@ import type { Check } from '../records/content-model.ts';
 import type { CheckDone, Job, Reading, ReadingValue } from '../records/model.ts';
 import type { CheckState, SeriesPoint } from './book.ts';
 import type { Touch } from './disturbance.ts';
-import { makeReach, touchOfKind, touchOfSetting, touchesOfWork } from './disturbance.ts';
+import { happensAfterChecks, makeReach, touchByKind, touchBySetting, touchByWork } from './disturbance.ts';
 import type { Ground } from './ground.ts';
 
 export interface Proof {
@@ -100,14 +100,16 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
   const now = new Map<string, Standing>();
   const board: Board = { standing: (check) => now.get(check) ?? {} };
   const reach = makeReach(ground);
-  const touch = (one: Touch, job: Job): void => {
-    for (const key of one.keys) {
-      for (const check of undoes.get(key) ?? []) {
-        const before = now.get(check);
-        if (before?.proof !== undefined && before.undone === undefined)
-          now.set(check, { ...before, undone: { job, what: one.what } });
+  const toucher =
+    (job: Job): Touch =>
+    (keys, thing, how) => {
+      for (const key of keys) {
+        for (const check of undoes.get(key) ?? []) undo(check, { job, what: thing + how });
       }
-    }
+    };
+  const undo = (check: string, by: NonNullable<Standing['undone']>): void => {
+    const before = now.get(check);
+    if (before?.proof !== undefined && before.undone === undefined) now.set(check, { ...before, undone: by });
   };
   const prove = (check: string | undefined, proof: Proof | undefined): void => {
     if (check !== undefined && proof !== undefined) now.set(check, { proof });
@@ -117,24 +119,23 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
     if (check !== undefined) prove(check, proofByReading(reading, values, job, ground, judge));
   };
   for (const job of ground.jobs) {
+    const touch = toucher(job);
+    const after = happensAfterChecks(job);
     for (const reading of job.readings) proveBy(reading, reading.found, job);
-    const kind = touchOfKind(job, ground);
-    if (!kind.afterChecks) touch(kind, job);
-    for (const one of touchesOfWork(job, ground, reach)) touch(one, job);
+    if (!after) touchByKind(job, ground, touch);
+    touchByWork(job, ground, reach, touch);
     for (const reading of job.readings) {
-      const set = touchOfSetting(reading, ground, reach);
-      if (set !== undefined) touch(set, job);
+      touchBySetting(reading, ground, reach, touch);
       proveBy(reading, reading.left, job);
     }
     for (const done of job.checks) {
-      prove(byKey.get(ground.key(done.check)), {
-        job,
-        done,
-        ...(done.value === undefined ? {} : { value: done.value }),
-      });
+      prove(
+        byKey.get(ground.key(done.check)),
+        done.value === undefined ? { job, done } : { job, done, value: done.value },
+      );
     }
     atRecord(job, board);
-    if (kind.afterChecks) touch(kind, job);
+    if (after) touchByKind(job, ground, touch);
   }
   return board;
 }

@@ -13,14 +13,23 @@ function overText(state: number, text: string): number {
   return Math.imul(now ^ (now >>> 15) ^ text.length, 0xc2b2ae35);
 }
 
+function overObject(state: number, value: object): number {
+  const keys = Object.keys(value);
+  const inner: readonly unknown[] = Object.values(value);
+  let now = Math.imul(state ^ keys.length, 0x27d4eb2f);
+  for (let index = 0; index < keys.length; index += 1) {
+    const key = keys[index] ?? '';
+    if (inner[index] !== undefined && !silent.has(key)) now = over(overText(now, key), inner[index]);
+  }
+  return now;
+}
+
 function over(state: number, value: unknown): number {
   if (typeof value === 'string') return overText(state, value);
-  if (Array.isArray(value)) return value.reduce<number>(over, overText(state, '['));
   if (typeof value !== 'object' || value === null) return overText(state, String(value));
-  let now = overText(state, '{');
-  for (const [key, inner] of Object.entries(value)) {
-    if (inner !== undefined && !silent.has(key)) now = over(overText(now, key), inner);
-  }
+  if (!Array.isArray(value)) return overObject(state, value);
+  let now = Math.imul(state ^ value.length, 0x165667b1);
+  for (const one of value) now = over(now, one);
   return now;
 }
 

@@ -9,6 +9,8 @@ import type { SeriesWork } from '../series.ts';
 import type { Now } from './bounds.ts';
 import { boundsOf, rankOf, worse } from './bounds.ts';
 import { dueFigures } from './due-figures.ts';
+import type { Pace } from './pace.ts';
+import { projectedDays, ridersPace } from './pace.ts';
 import type { Happened } from './happened.ts';
 import { whatHappened } from './happened.ts';
 import { stepSentence, unknownHistory } from './sentences.ts';
@@ -23,20 +25,24 @@ interface Desk {
   readonly series: SeriesWork;
   readonly happened: Happened;
   readonly now: Now;
+  readonly pace: Pace | undefined;
 }
 
 /** What the interval says, before storage, wear and hard use have their word. */
 interface Counted {
   readonly state: DueState;
   readonly why?: string;
-  readonly figures: Partial<Pick<DueLine, 'dueDay' | 'dueAt' | 'dueOnClock' | 'left'>>;
+  readonly figures: Partial<Pick<DueLine, 'dueDay' | 'dueAt' | 'dueOnClock' | 'left' | 'projected'>>;
   /** Share of the interval used; orders lines of one state. */
   readonly used: number;
 }
 
 function countStep(step: Step, line: ServiceLine, desk: Desk): Counted {
   const bounds = boundsOf(step, desk.now, graceOf(line));
-  const figures = dueFigures(step, bounds, line, desk.odometer);
+  const known = dueFigures(step, bounds, line, desk.odometer);
+  const left = bounds.find((one) => one.kind === 'distance')?.left ?? 0;
+  const projected = projectedDays(left, desk.pace, desk.ground.today);
+  const figures = projected === undefined ? known : { ...known, projected };
   const why = stepSentence(step, bounds, figures, desk.odometer.unit);
   const state = bounds.reduce<DueState | undefined>(
     (worst, one) => (worst === undefined ? one.state : worse(worst, one.state)),
@@ -101,7 +107,7 @@ export function dueList(ground: Ground, odometer: OdometerWork, series: SeriesWo
     ...(metresNow === undefined ? {} : { metres: metresNow }),
     ...(secondsNow === undefined ? {} : { seconds: secondsNow }),
   };
-  const desk: Desk = { ground, odometer, series, happened, now };
+  const desk: Desk = { ground, odometer, series, happened, now, pace: ridersPace(odometer, ground.jobs, ground.today) };
   return lines
     .map((line) => dueLine(line, desk))
     .toSorted(

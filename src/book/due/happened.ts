@@ -3,7 +3,7 @@ import type { Day } from '../../quantity/day.ts';
 import type { Job, ServiceLine } from '../../records/model.ts';
 import { renewedParts } from './rebuilt.ts';
 import type { Ground } from '../ground.ts';
-import { hasWords } from '../names.ts';
+import { hasWords, plainName } from '../names.ts';
 import type { OdometerWork } from '../odometer.ts';
 
 /** A record as a schedule counts from it. */
@@ -48,10 +48,18 @@ function withIncluded(lines: readonly ServiceLine[]): (id: string) => readonly s
   };
 }
 
+function servicesOf(job: Job, included: (id: string) => readonly string[]): Iterable<string> {
+  const [first, ...others] = job.services;
+  if (first === undefined) return [];
+  return others.length === 0 ? included(first) : new Set(job.services.flatMap(included));
+}
+
+const hourMeter = plainName('running-hours');
+
 /** The hour meter, kept as readings of the item `running-hours`. */
 function secondsOf(job: Job, ground: Ground): number | undefined {
   for (const reading of job.readings) {
-    if (ground.key(reading.item) !== ground.key('running-hours')) continue;
+    if (ground.key(reading.item) !== hourMeter) continue;
     const value = [...reading.found, ...reading.left].at(-1)?.value;
     if (value?.kind === 'read') return value.written.quantity;
   }
@@ -95,7 +103,7 @@ export function whatHappened(ground: Ground, odometer: OdometerWork, lines: read
       ...(metres === undefined ? {} : { metres }),
       ...(seconds === undefined ? {} : { seconds }),
     };
-    for (const id of new Set(job.services.flatMap(included))) {
+    for (const id of servicesOf(job, included)) {
       const list = done.get(id) ?? [];
       list.push(moment);
       done.set(id, list);

@@ -28,11 +28,15 @@ function ofEngine(key: string): boolean {
 }
 
 /** Keys of the parts renewed by a record; `engine` stands for all that make a running-in. */
-export function renewedParts(job: Job, ground: Ground): readonly string[] {
-  const repaired = job.repairs.map((one) => one.of);
-  const fitted = job.parts.filter((part) => part.state === 'fitted').map((part) => part.part);
-  const replaced = job.work.filter((entry) => entry.verb === 'replaced').map((entry) => entry.thing);
-  const keys = new Set([...repaired, ...fitted, ...replaced].map(ground.key));
-  if ([...keys].some(ofEngine)) keys.add('engine');
-  return [...keys];
+export function renewedParts(job: Job, ground: Ground): ReadonlySet<string> {
+  const keys = new Set<string>();
+  for (const one of job.repairs) keys.add(ground.key(one.of));
+  for (const part of job.parts) if (part.state === 'fitted') keys.add(ground.key(part.part));
+  for (const entry of job.work) if (entry.verb === 'replaced') keys.add(ground.key(entry.thing));
+  for (const key of keys) {
+    if (!ofEngine(key)) continue;
+    keys.add('engine');
+    break;
+  }
+  return keys;
 }

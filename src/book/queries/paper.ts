@@ -9,7 +9,7 @@ import type { MoneyEntry } from '../../records/model.ts';
 import type { Ground } from '../ground.ts';
 import { frameFits } from '../for-this-frame.ts';
 import { hasHappened } from '../in-order.ts';
-import { hasWords, plainName, remembered } from '../names.ts';
+import { hasWords, remembered } from '../names.ts';
 import { oneSlip } from './stamped.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -114,7 +114,7 @@ export const partFromNowhere: Look = ({ ground }) => {
   const got = new Set<string>();
   return ground.all.filter(hasHappened).flatMap((job) =>
     job.parts.flatMap((part) => {
-      const key = plainName(part.part);
+      const key = ground.key(part.part);
       const named =
         part.from !== undefined ||
         part.price !== undefined ||

@@ -18,8 +18,15 @@ const slips: Partial<Readonly<Record<Dimension, readonly number[]>>> = {
   resistance: [1000],
 };
 
+/** The counting points of a series; several looks ask for them. */
+const known = new WeakMap<Series, readonly SeriesPoint[]>();
+
 function counting(series: Series): readonly SeriesPoint[] {
-  return series.points.filter((point) => point.corrected === undefined && point.value.kind === 'read');
+  const before = known.get(series);
+  if (before !== undefined) return before;
+  const points = series.points.filter((point) => point.corrected === undefined && point.value.kind === 'read');
+  known.set(series, points);
+  return points;
 }
 
 function si(point: SeriesPoint): number {
@@ -51,8 +58,9 @@ export const unitSlip: Look = ({ series }) =>
   series.series.flatMap((one) => {
     const standard = expected(one);
     if (standard === undefined || standard === 0) return [];
-    return counting(one).flatMap((point) => {
-      if (point.value.kind !== 'read' || point.verdict === 'within standard') return [];
+    const odd = counting(one).filter((point) => point.verdict !== 'within standard');
+    return odd.flatMap((point) => {
+      if (point.value.kind !== 'read') return [];
       const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
       if (factor === undefined) return [];
       return [
@@ -133,10 +141,10 @@ export const betterThanNew: Look = ({ series, ground }) =>
     const standard = one.limit?.standard;
     const edge = way === 1 ? standard?.low : standard?.high;
     if (way === 0 || edge === undefined || one.basis.length > 0) return [];
-    return counting(one).flatMap((point) => {
+    const beyond = counting(one).filter((point) => way * (edge - si(point)) > 0);
+    return beyond.flatMap((point) => {
       if (point.value.kind !== 'read') return [];
       const better = way * (edge - si(point));
-      if (better <= 0) return [];
       const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
       if (
         better <= 2 * expandedUncertainty(point.value.written, tool) ||

@@ -105,6 +105,12 @@ export interface DueLine {
   readonly why: string;
 }
 
+/** Services done together on one day, nothing later than its grace allows. */
+export interface Visit {
+  readonly day: Day;
+  readonly lines: readonly DueLine[];
+}
+
 export interface TorqueRow {
   readonly fastener: Fastener;
   /** Maker's value, general table (named), computed band, or none. */
@@ -183,6 +189,8 @@ export interface Book {
   readonly off: OffBook;
   readonly series: readonly Series[];
   readonly due: readonly DueLine[];
+  /** The due list by the days on which services fall together; the first is today when something presses. */
+  readonly visits?: readonly Visit[];
   readonly torque: readonly TorqueRow[];
   readonly holds: readonly HoldState[];
   readonly plans: readonly JobPlan[];

@@ -5,6 +5,7 @@ import type { Records } from '../records/model.ts';
 import type { Book } from './book.ts';
 import { countCosts } from './costs.ts';
 import { dueList } from './due/due-list.ts';
+import { serviceVisits } from './due/visits.ts';
 import { layGround } from './ground.ts';
 import { holdPoints } from './holds.ts';
 import { workOdometer } from './odometer.ts';
@@ -42,6 +43,7 @@ export function makeBook(records: Records, content: Content, today: Day): Book {
     off: offWork.off,
     series: series.series,
     due,
+    visits: serviceVisits(due, today),
     torque,
     holds: holds.holds,
     plans: jobPlans(ground, series),

@@ -133,7 +133,11 @@ export interface PlotBlock {
     /** x is a day number (days since 1970-01-01) or a plain number. */
     readonly points: readonly { readonly x: number; readonly y: number; readonly label?: string }[];
   }[];
-  readonly limits: readonly { readonly name: string; readonly y: number; readonly line: 'solid' | 'dashed' | 'dotted' }[];
+  readonly limits: readonly {
+    readonly name: string;
+    readonly y: number;
+    readonly line: 'solid' | 'dashed' | 'dotted';
+  }[];
 }
 export interface PhotoBlock {
   readonly type: 'photo';
@@ -150,9 +154,15 @@ export interface PhotoBlock {
 /** Cards printed n-up with cut marks: tags, labels, the handlebar card. */
 export interface CardsBlock {
   readonly type: 'cards';
+  /** Of one card, in millimetres. */
   readonly size: { readonly width: number; readonly height: number };
   readonly hole: boolean;
-  readonly cards: readonly { readonly title: string; readonly lines: readonly Text[]; readonly code?: string; readonly foot?: string }[];
+  readonly cards: readonly {
+    readonly title: string;
+    readonly lines: readonly Text[];
+    readonly code?: string;
+    readonly foot?: string;
+  }[];
 }
 /** An empty ruled grid to write in: a run log, a grid of characters. */
 export interface GridBlock {

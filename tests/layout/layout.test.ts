@@ -1,42 +1,14 @@
 // Sheets on paper: sizes that a hand and an eye need, margins, heads, what stays together and what may be parted.
 import { describe, expect, it } from 'vitest';
 import { layOut } from '../../src/layout/layout.ts';
-import type { PlacedItem, PlacedPage } from '../../src/layout/placed.ts';
-import { breakMark } from '../../src/layout/lines.ts';
 import { widthOf } from '../../src/pdf/faces.ts';
-import type { Block, Paper, Row, Sheet } from '../../src/sheet/sheet.ts';
-import { everyBlock, longHistory, sheetOf } from '../pdf/sample-sheets.ts';
+import type { Block, Paper } from '../../src/sheet/sheet.ts';
+import { longHistory } from '../pdf/long-history.ts';
+import { everyBlock, sheetOf } from '../pdf/sample-sheets.ts';
 import { faults, inkOf, mm } from './lint-page.ts';
+import { itemsOf, pagesOf, steps, textOf, workTable } from './set-pages.ts';
 
 const papers: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
-
-function pagesOf(sheet: Sheet): readonly PlacedPage[] {
-  return [...layOut(sheet, { width: widthOf })];
-}
-function itemsOf<K extends PlacedItem['kind']>(
-  pages: readonly PlacedPage[],
-  kind: K,
-): readonly Extract<PlacedItem, { kind: K }>[] {
-  const is = (item: PlacedItem): item is Extract<PlacedItem, { kind: K }> => item.kind === kind;
-  return pages.flatMap((page) => page.items.filter(is));
-}
-function textOf(page: PlacedPage): string {
-  return page.items.map((item) => (item.kind === 'text' && item.tag !== undefined ? item.text : '')).join('');
-}
-function steps(count: number, text = 'Remove the part'): Row[] {
-  return Array.from({ length: count }, (_, index) => ({
-    kind: 'cells' as const,
-    cells: [{ text: String(index + 1) }, { text: text + ' no. ' + String(index + 1) }, { box: 'tick' as const }],
-  }));
-}
-function workTable(rows: readonly Row[]): Block {
-  const columns = [
-    { head: 'step', width: 1 },
-    { head: 'remove', width: 5 },
-    { head: 'off', width: 1, align: 'centre' as const },
-  ];
-  return { type: 'table', use: 'work', empty: 'none', columns, rows };
-}
 
 describe('every block on every paper', () => {
   for (const paper of papers) {
@@ -222,84 +194,5 @@ describe('pages', () => {
     const pages = layOut(sheetOf(longHistory(500)), { width: widthOf });
     expect(pages.next().value).toMatchObject({ number: 1 });
     expect(pages.next().value).toMatchObject({ number: 2 });
-  });
-});
-
-describe('words', () => {
-  it('breaks a part number of 200 characters with a visible mark and loses nothing', () => {
-    const part = 'XQ7-'.repeat(50);
-    const pages = pagesOf(
-      sheetOf([workTable(steps(1, part)), { type: 'prose', paragraphs: [{ kind: 'paragraph', text: part }] }], {
-        title: 'T',
-        machine: part,
-      }),
-    );
-    expect(pages.flatMap(faults)).toEqual([]);
-    const marks = itemsOf(pages, 'text').filter((item) => item.text === breakMark);
-    expect(marks.length).toBeGreaterThan(2);
-    const inProse = pages.map(textOf).join('').replaceAll(' ', '');
-    expect(inProse.split(part).length).toBeGreaterThanOrEqual(3);
-  });
-  it('never parts a value from its unit', () => {
-    for (let pad = 1; pad < 60; pad += 1) {
-      const text = 'x'.repeat(pad) + ' compression was 11.2 bar cold and 6 lbf·ft on M8 × 1.25 then';
-      const pages = pagesOf(
-        sheetOf(
-          [
-            {
-              type: 'prose',
-              paragraphs: [{ kind: 'paragraph', text: [text, ' ', { kind: 'figure', text: '24.5 N·m', mark: 'M' }] }],
-            },
-          ],
-          { paper: 'a5' },
-        ),
-      );
-      const lines = itemsOf(pages, 'text').map((item) => item.text.trimEnd());
-      for (const line of lines) expect(line).not.toMatch(/(11\.2|[ \u00a0]6|24\.5|M8|×)$/);
-    }
-  });
-  it('strikes a corrected row through with one line a text', () => {
-    const rows: Row[] = [{ kind: 'cells', struck: true, cells: [{ text: 'was' }, { text: '5 kgf·m' }, {}] }];
-    const pages = pagesOf(sheetOf([workTable(rows)]));
-    const text = itemsOf(pages, 'text').find((item) => item.text.startsWith('5'));
-    const through = itemsOf(pages, 'line').filter(
-      (line) =>
-        text !== undefined &&
-        line.y1 < text.y &&
-        line.y1 > text.y - text.size * 0.7 &&
-        line.x1 < text.x &&
-        line.x2 > text.x + text.width,
-    );
-    expect(through).toHaveLength(1);
-  });
-  it('tells cautions apart by word and shape', () => {
-    const grades = ['WARNING', 'CAUTION', 'NOTE'] as const;
-    const shapes = grades.map((grade) => {
-      const pages = pagesOf(sheetOf([{ type: 'caution', grade, text: 'Hot.' }]));
-      expect(pages.map(textOf).join('')).toContain(grade);
-      const frame = itemsOf(pages, 'box').length;
-      return (
-        frame +
-        ':' +
-        itemsOf(pages, 'fill')
-          .map((fill) => fill.width)
-          .join()
-      );
-    });
-    expect(new Set(shapes).size).toBe(3);
-  });
-  it('prints the sentence for an empty table, and no head', () => {
-    const text = pagesOf(
-      sheetOf([
-        { type: 'table', use: 'read', empty: 'Nothing is off.', columns: [{ head: 'part', width: 1 }], rows: [] },
-      ]),
-    )
-      .map(textOf)
-      .join('');
-    expect(text).toContain('Nothing is off.');
-    expect(text).not.toContain('part');
-  });
-  it('gives the same pages twice', () => {
-    expect(pagesOf(sheetOf(everyBlock))).toEqual(pagesOf(sheetOf(everyBlock)));
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawPlot, type Primitive } from '../../src/plots/plot.ts';
 import { textRoom } from '../../src/plots/room.ts';
 import type { PlotBlock } from '../../src/sheet/sheet.ts';
-import { plot } from '../pdf/sample-sheets.ts';
+import { plot } from '../pdf/sample-plot.ts';
 
 const size = { width: 480, height: 200 };
 const dots = (primitives: readonly Primitive[]): readonly Extract<Primitive, { kind: 'dot' }>[] =>

@@ -1,5 +1,6 @@
 // Sheets invented for the tests of paper: every type of block, plain and hostile.
-import type { Block, Paragraph, PlotBlock, Row, Sheet } from '../../src/sheet/sheet.ts';
+import type { Block, Paragraph, Row, Sheet } from '../../src/sheet/sheet.ts';
+import { plot } from './sample-plot.ts';
 
 const nbsp = '\u00a0';
 
@@ -21,41 +22,6 @@ export function sheetOf(blocks: readonly Block[], more: Partial<Sheet> = {}): Sh
     ...more,
   };
 }
-
-export const plot: PlotBlock = {
-  type: 'plot',
-  title: 'Bore, right cylinder, bottom, across',
-  description: 'Bore grows from 50.02 to 50.09 mm over 8 000 miles; the limit is 50.10 mm.',
-  x: { label: 'date', kind: 'day' },
-  y: { label: 'bore, mm' },
-  series: [
-    {
-      name: 'right, bottom',
-      mark: 'dot',
-      line: 'solid',
-      points: [
-        { x: 19_900, y: 50.02, label: '50.02' },
-        { x: 20_100, y: 50.05 },
-        { x: 20_400, y: 50.06, label: '50.06' },
-        { x: 20_700, y: 50.09, label: '50.09' },
-      ],
-    },
-    {
-      name: 'left, bottom',
-      mark: 'triangle',
-      line: 'dashed',
-      points: [
-        { x: 19_900, y: 50.01 },
-        { x: 20_400, y: 50.03 },
-        { x: 20_700, y: 50.04, label: '50.04' },
-      ],
-    },
-  ],
-  limits: [
-    { name: 'service limit 50.10', y: 50.1, line: 'dashed' },
-    { name: 'standard at most 50.02', y: 50.02, line: 'dotted' },
-  ],
-};
 
 const prose: readonly Paragraph[] = [
   {
@@ -333,75 +299,3 @@ export const everyBlock: readonly Block[] = [
     })),
   },
 ];
-
-/** Many pages of history: prose, a table and a plot for every record. */
-export function longHistory(records: number): readonly Block[] {
-  const stems = [
-    'gear',
-    'pin',
-    'rod',
-    'seal',
-    'hub',
-    'cam',
-    'jet',
-    'clip',
-    'fork',
-    'lamp',
-    'coil',
-    'shim',
-    'stud',
-    'ring',
-    'chain',
-    'cable',
-  ];
-  const word = (seed: number): string => {
-    const value = (seed * 2_654_435_761) >>> 0;
-    const first = stems[value % 16] ?? '';
-    return value % 7 === 0
-      ? String(value % 9000) + '.' + String(value % 10)
-      : first + (stems[(value >>> 4) % 16] ?? '') + (value % 3 === 0 ? 's' : '');
-  };
-  const text = (seed: number, count: number): string =>
-    Array.from({ length: count }, (_, index) => word(seed * 1009 + index)).join(' ') + '.';
-  return Array.from({ length: records }, (_, index): readonly Block[] => {
-    const id = 'record-' + String(index);
-    return [
-      { type: 'heading', level: 2, id, text: 'Record ' + String(index) },
-      {
-        type: 'facts',
-        across: 2,
-        facts: [
-          { name: 'date', value: '2024-05-04' },
-          { name: 'odometer', value: String(index) + ' mi' },
-        ],
-      },
-      {
-        type: 'prose',
-        paragraphs: [
-          { kind: 'paragraph', text: text(index * 3, 90) },
-          {
-            kind: 'paragraph',
-            text: [
-              text(index * 3 + 1, 60),
-              ' See ',
-              { kind: 'link', text: 'the record before', to: 'record-' + String(Math.max(0, index - 1)) },
-              '.',
-            ],
-          },
-          { kind: 'paragraph', text: text(index * 3 + 2, 70) },
-        ],
-      },
-      {
-        type: 'table',
-        use: 'read',
-        empty: 'None.',
-        columns: ['item', 'position', 'value', 'limit', 'verdict'].map((head) => ({ head, width: 1 })),
-        rows: Array.from({ length: 6 }, (_row, at) => ({
-          kind: 'cells' as const,
-          cells: Array.from({ length: 5 }, (_cell, column) => ({ text: word(index * 31 + at * 5 + column) })),
-        })),
-      },
-      { ...plot, title: 'Bore at record ' + String(index) },
-    ];
-  }).flat();
-}

@@ -8,7 +8,8 @@ import { inflateSync } from 'node:zlib';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Block } from '../../src/sheet/sheet.ts';
-import { everyBlock, longHistory, sheetOf } from './sample-sheets.ts';
+import { longHistory } from './long-history.ts';
+import { everyBlock, sheetOf } from './sample-sheets.ts';
 import { everyNode, makePdf, openPdf, pageText, structureOf, type Made } from './read-pdf.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'splitpin-pdf-'));

@@ -2,13 +2,13 @@
 import type { Problem } from '../problem/problem.ts';
 import type { Correction, Job, Records } from './model.ts';
 import { below, unknownReference } from './reference.ts';
+import { unreadIds } from './unread-ids.ts';
 
 /** Corrections of records that do not exist, or of readings that they do not have. */
-export function checkCorrections({ jobs, unread }: Records): readonly Problem[] {
+export function checkCorrections(records: Records): readonly Problem[] {
+  const { jobs } = records;
   const byId = new Map(jobs.map((job) => [job.id, job]));
-  const unreadNames = new Set(
-    unread.map(({ file }) => file.replace(/^.*\//u, '').replace(/\.md$/u, '').normalize('NFC')),
-  );
+  const unreadNames = new Set(unreadIds(records));
   return jobs.flatMap((job) => job.corrections.flatMap((correction) => ofCorrection(correction, byId, unreadNames)));
 }
 

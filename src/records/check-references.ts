@@ -1,99 +1,86 @@
 // Names in jobs and makers' data that must lead to something on record. What content defines is checked in check-content-references.ts.
-import type { Problem } from '../problem/problem.ts';
+import type { Place, Problem } from '../problem/problem.ts';
 import type { Job, Records, WorkEntry } from './model.ts';
-import { below, isOwnWords, unknownReference } from './reference.ts';
+import { below, namesOf, unknownReference, type Names } from './reference.ts';
+import { unreadIds } from './unread-ids.ts';
 
 /** The names that this folder knows. */
 interface Known {
-  readonly fasteners: ReadonlySet<string>;
-  readonly fluids: ReadonlySet<string>;
-  readonly measured: ReadonlySet<string>;
-  readonly instruments: ReadonlySet<string>;
+  readonly fasteners: Names;
+  readonly fluids: Names;
+  readonly measured: Names;
+  readonly changeable: Names;
+  readonly instruments: Names;
   readonly jobs: ReadonlySet<string>;
 }
 
 /** Fasteners, fluids, instruments, wrenches, limits and records that are named and do not exist. */
 export function checkReferences(records: Records): readonly Problem[] {
+  const { maker, instruments, jobs } = records;
+  const measured = [...maker.limits, ...maker.settings];
   const known: Known = {
-    fasteners: ids(records.maker.fasteners),
-    fluids: ids(records.maker.fluids),
-    measured: ids([...records.maker.limits, ...records.maker.settings]),
-    instruments: ids(records.instruments),
-    jobs: new Set([...records.jobs.map((job) => job.id), ...unreadJobs(records)]),
+    fasteners: namesOf(maker.fasteners),
+    fluids: namesOf(maker.fluids),
+    measured: namesOf(measured),
+    changeable: namesOf([...maker.fasteners, ...measured]),
+    instruments: namesOf(instruments),
+    jobs: new Set([...jobs.map((job) => job.id), ...unreadIds(records)]),
   };
-  return [...ofServices(records), ...records.jobs.flatMap((job) => ofJob(job, known))];
+  return [...ofServices(records), ...jobs.flatMap((job) => ofJob(job, known))];
 }
 
 function ofServices({ maker }: Records): readonly Problem[] {
-  const services = ids(maker.services);
-  const limits = ids(maker.limits);
+  const services = namesOf(maker.services).all;
+  const limits = namesOf(maker.limits).all;
   return maker.services.flatMap((line) => [
-    ...line.includes.flatMap((id, i) =>
-      services.has(id) ? [] : [unknownReference(id, below(line.at, 'includes', i), 'service', services)],
-    ),
-    ...(line.wear === undefined || limits.has(line.wear)
-      ? []
-      : [unknownReference(line.wear, below(line.at, 'wear'), 'limit', limits)]),
+    ...line.includes.flatMap((id, i) => unless(services, id, 'service', line.at, 'includes', i)),
+    ...(line.wear === undefined ? [] : unless(limits, line.wear, 'limit', line.at, 'wear')),
   ]);
 }
 
 function ofJob(job: Job, known: Known): readonly Problem[] {
+  const problems: Problem[] = [];
   const top = { file: job.file, path: [] };
-  const continues = job.continues;
-  return [
-    ...(continues === undefined || known.jobs.has(continues)
-      ? []
-      : [unknownReference(continues, below(top, 'continues'), 'job record', known.jobs)]),
-    ...job.work.flatMap((entry) => ofWork(entry, known)),
-    ...job.repairs.flatMap((repair) =>
-      unlessOwn(
-        repair.of,
-        below(repair.at, 'of'),
-        'fastener, limit or setting',
-        new Set([...known.fasteners, ...known.measured]),
-      ),
-    ),
-    ...job.readings.flatMap((reading) => [
-      ...unlessOwn(reading.item, below(reading.at, 'item'), 'limit or setting', known.measured),
-      ...(reading.instrument === undefined
-        ? []
-        : tool(reading.instrument, below(reading.at, 'instrument'), 'instrument', known)),
-    ]),
-  ];
+  if (job.continues !== undefined) problems.push(...unless(known.jobs, job.continues, 'job record', top, 'continues'));
+  for (const entry of job.work) problems.push(...ofWork(entry, known));
+  for (const repair of job.repairs) {
+    problems.push(...unlessOwn(known.changeable, repair.of, 'fastener, limit or setting', repair.at, 'of'));
+  }
+  for (const { item, instrument, at } of job.readings) {
+    problems.push(...unlessOwn(known.measured, item, 'limit or setting', at, 'item'));
+    if (instrument !== undefined) problems.push(...tool(known, instrument, 'instrument', at));
+  }
+  return problems;
 }
 
 function ofWork(entry: WorkEntry, known: Known): readonly Problem[] {
-  const names = entry.verb === 'loosened' || entry.verb === 'tightened' ? known.fasteners : known.fluids;
-  const what = names === known.fasteners ? 'fastener' : 'fluid';
-  const named = ['loosened', 'tightened', 'drained', 'filled'].includes(entry.verb);
-  return [
-    ...(named ? unlessOwn(entry.thing, below(entry.at, entry.verb), what, names) : []),
-    ...entry.fasteners.flatMap(({ id }) => (known.fasteners.has(id) ? [] : [unknownFastener(id, entry, known)])),
-    ...(entry.wrench === undefined ? [] : tool(entry.wrench, below(entry.at, 'wrench'), 'wrench', known)),
-  ];
-}
-
-/** Points at the key of `fasteners: {id: count}`. */
-function unknownFastener(id: string, entry: WorkEntry, known: Known): Problem {
-  const at = { ...below(entry.at, 'fasteners', id), atKey: true };
-  return unknownReference(id, at, 'fastener', known.fasteners);
+  const { verb, thing, at } = entry;
+  const problems: Problem[] = [];
+  if (verb === 'loosened' || verb === 'tightened') {
+    problems.push(...unlessOwn(known.fasteners, thing, 'fastener', at, verb));
+  }
+  if (verb === 'drained' || verb === 'filled') problems.push(...unlessOwn(known.fluids, thing, 'fluid', at, verb));
+  for (const { id } of entry.fasteners) {
+    // Points at the key of `fasteners: {id: count}`.
+    const wrong = unless(known.fasteners.all, id, 'fastener', at, 'fasteners', id);
+    problems.push(...wrong.map((problem) => ({ ...problem, at: { ...problem.at, atKey: true } })));
+  }
+  if (entry.wrench !== undefined) problems.push(...tool(known, entry.wrench, 'wrench', at));
+  return problems;
 }
 
 /** A tool is named by its id; a borrowed one may be described in several words. */
-function tool(word: string, at: Problem['at'], what: string, known: Known): readonly Problem[] {
-  if (known.instruments.has(word) || (word.includes(' ') && isOwnWords(word, known.instruments))) return [];
-  return [unknownReference(word, at, what, known.instruments)];
+function tool({ instruments }: Known, word: string, what: string, at: Place): readonly Problem[] {
+  if (word.includes(' ') && instruments.isOwn(word)) return [];
+  return unless(instruments.all, word, what, at, what);
 }
 
-function unlessOwn(word: string, at: Problem['at'], what: string, names: ReadonlySet<string>): readonly Problem[] {
-  return names.has(word) || isOwnWords(word, names) ? [] : [unknownReference(word, at, what, names)];
+function unlessOwn(names: Names, word: string, what: string, at: Place, key: string): readonly Problem[] {
+  return names.all.has(word) || names.isOwn(word) ? [] : unless(names.all, word, what, at, key);
 }
 
-function ids(list: readonly { readonly id: string }[]): ReadonlySet<string> {
-  return new Set(list.map(({ id }) => id));
-}
+type Steps = readonly (string | number)[];
 
-/** A record that could not be read is still there to be named: its own problem is told, not a second one. */
-function unreadJobs({ unread }: Records): readonly string[] {
-  return unread.map(({ file }) => file.replace(/^.*\//u, '').replace(/\.md$/u, '').normalize('NFC'));
+function unless(names: ReadonlySet<string>, word: string, what: string, at: Place, ...way: Steps): readonly Problem[] {
+  return names.has(word) ? [] : [unknownReference(word, below(at, ...way), what, names)];
 }

@@ -7,17 +7,12 @@ import type { Desk } from './shapes/desk.ts';
 
 /** Reads a job. A job with any problem is not given: half a record would misreport what was done. */
 export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): FileReading<Job> {
-  const reading = readFile(source, jobKind, dimensionOf);
-  const { value, document, problems } = reading;
-  if (value === undefined || document === undefined || problems.length > 0) return { ...reading, value: undefined };
-  const job = {
-    id: recordId(source.file),
-    file: source.file,
-    ...value,
-    body: document.body,
-    bodyLine: document.bodyLine,
-  };
-  return { ...reading, value: job };
+  const { file, value, document, problems, kept } = readFile(source, jobKind, dimensionOf);
+  // The tree is let go here: kept until all files are read, thousands of them would wear the collector out.
+  const told = { file, document: undefined, problems, kept };
+  if (value === undefined || document === undefined || problems.length > 0) return { ...told, value: undefined };
+  const job = { id: recordId(file), file, ...value, body: document.body, bodyLine: document.bodyLine };
+  return { ...told, value: job };
 }
 
 /** The permanent id of a record: its file name without the ending, one form for letters that can be written in two. */

@@ -23,13 +23,30 @@ function longer(word: string, names: readonly string[]): readonly string[] {
   return word.length < 4 ? [] : names.filter((name) => name.length > word.length + 3 && name.includes(word));
 }
 
+/** Names that are known, and whether a word that is none of them is the owner's own. */
+export interface Names {
+  readonly all: ReadonlySet<string>;
+  readonly isOwn: (word: string) => boolean;
+}
+
 /**
- * Whether a word that is no known name is the owner's own. Parts with hyphens between are always meant as an id; anything
- * of five letters and more that is one slip from a known name (`Gearbox oil`, `gearbox-oill`) is meant to be it.
+ * Parts with hyphens between are always meant as an id; anything of five letters and more that is one slip from a known
+ * name (`Gearbox oil`, `gearbox-oill`) is meant to be it; all else is the owner's own words. The same words come in
+ * thousands of records, so each is judged once.
  */
-export function isOwnWords(word: string, names: Iterable<string>): boolean {
-  if (/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)+$/u.test(word)) return false;
-  return word.length < 5 || nearest(word, names, 1).length === 0;
+export function namesOf(list: readonly { readonly id: string }[]): Names {
+  const all = new Set(list.map(({ id }) => id));
+  const judged = new Map<string, boolean>();
+  const judge = (word: string): boolean => {
+    if (/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)+$/u.test(word)) return false;
+    return word.length < 5 || nearest(word, all, 1).length === 0;
+  };
+  const isOwn = (word: string): boolean => {
+    const known = judged.get(word) ?? judge(word);
+    judged.set(word, known);
+    return known;
+  };
+  return { all, isOwn };
 }
 
 /** A place further down. */

@@ -23,8 +23,8 @@ export function unreadableText(source: SourceFile): Problem | undefined {
       hint: 'Put pictures in photos/ and name them from the record.',
     };
   }
+  if (!source.text.includes('\0') && !source.text.includes('\uFFFD')) return undefined;
   const odd = source.text.search(/[\0\uFFFD]/u);
-  if (odd < 0) return undefined;
   const before = cleanText(source.text.slice(0, odd)).split('\n');
   return {
     code: 'file-not-text',

@@ -16,7 +16,9 @@ import type { Shape } from './shape.ts';
 /** What a reader gave, or its refusal as a problem at this spot. */
 export function taken<T>(read: Read<T>, spot: Spot | undefined, desk: Desk): T | undefined {
   if (read.ok) return read.value;
-  return refuse(desk, spot, read.why.code, sentence(read.why.message), hintOf(read.why.hint));
+  const { code, message, hint } = read.why;
+  const how = code === 'date-unreadable' ? 'write a day that there is, as year-month-day' : undefined;
+  return refuse(desk, spot, code, sentence(message), hintOf(hint ?? how));
 }
 
 /** Any reader of text as a shape; `none` and `?` are absent. */

@@ -1,5 +1,6 @@
-// The `yaml` package knows the place of every value but is nine times slower: it is loaded only for a file that has something to show.
+// Packages that a good folder never needs: `yaml` knows the place of every value but is nine times slower, gray-matter splits odd heads.
 import { createRequire } from 'node:module';
+import type grayMatter from 'gray-matter';
 import type { Document, LineCounter } from 'yaml';
 import { markUnknown } from './bare-unknown.ts';
 
@@ -10,6 +11,12 @@ const require = createRequire(import.meta.url);
 /** Loads the package at the first call; a good folder never pays for it. */
 export function yamlPackage(): YamlPackage {
   const loaded: YamlPackage = require('yaml');
+  return loaded;
+}
+
+/** Loads gray-matter at the first head that is not plain. */
+export function grayMatterPackage(): typeof grayMatter {
+  const loaded: typeof grayMatter = require('gray-matter');
   return loaded;
 }
 

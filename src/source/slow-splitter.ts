@@ -1,8 +1,5 @@
 // gray-matter splits a head that is not plain (`---yaml`, spaces behind the fence). It only splits: nothing in a record is ever run.
-import { createRequire } from 'node:module';
-import type grayMatter from 'gray-matter';
-
-const require = createRequire(import.meta.url);
+import { grayMatterPackage } from './slow-parser.ts';
 
 /** gray-matter runs `---js` front matter unless told not to; any of its engines being reached is a bug of ours. */
 const never = {
@@ -14,7 +11,7 @@ const engines = { js: never, javascript: never, json: never, coffee: never, toml
 
 /** The YAML between the fences of `head`, which ends with its closing fence. */
 export function betweenFences(head: string): string {
-  const matter: typeof grayMatter = require('gray-matter');
+  const matter = grayMatterPackage();
   let yaml = '';
   const keep = {
     parse: (between: string): object => {

@@ -52,6 +52,9 @@ function steps(
   }));
 }
 
+/** More points than this stand too close for labels; their values are in the table. */
+const mostLabels = 150;
+
 /** Labels of points, above the mark or below it; a label without room is left out (the table has it). */
 export function pointLabels(
   series: readonly Series[],
@@ -60,6 +63,7 @@ export function pointLabels(
   field: Field,
   before: readonly Taken[],
 ): readonly Primitive[] {
+  if (series.reduce((sum, one) => sum + one.points.length, 0) > mostLabels) return [];
   const taken = roomIndex([...before, ...seriesRoom(series, x, y)]);
   const drawn: Primitive[] = [];
   for (const point of series.flatMap((one) => one.points)) {
@@ -88,7 +92,7 @@ function markRoom(x: number, y: number): Taken {
 }
 
 function labelRooms(label: string, x: number, y: number): readonly Taken[] {
-  const half = textRoom(label, labelSize) / 2;
+  const half = textRoom(label, labelSize) / 2 + 2;
   const above = y - markSize / 2 - 1;
   const below = y + markSize / 2 + labelSize + 3;
   return [above, below].map((bottom) => ({ left: x - half, right: x + half, top: bottom - labelSize - 2, bottom }));

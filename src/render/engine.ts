@@ -10,7 +10,7 @@ import { photoHtml } from './photo-html.ts';
 import { plotSvg } from './plot-svg.ts';
 import { proseHtml } from './prose-html.ts';
 import type { Scope } from './scope.ts';
-import { lineOf } from './site-frame.ts';
+import { lineOf, type SiteFrame } from './site-frame.ts';
 import { squareCodeSvg } from './square-code.ts';
 import { gridRowsHtml, headsHtml, rowsHtml, tableClass } from './table-html.ts';
 import { templateOptions } from './template-options.ts';
@@ -42,9 +42,19 @@ export function blocksHtml(blocks: readonly Block[], scope: Scope): string {
   return html;
 }
 
+const contentsKnown = new WeakMap<SiteFrame, Map<string, string>>();
+
+/** The contents are the same on all pages of one folder and one line, and there may be thousands of these. */
 function contentsHtml(page: Page, scope: Scope): string {
   const lines = scope.site.contents;
-  return renderTemplate('contents.njk', { lines, page, here: lineOf(lines, page), scope });
+  const here = lineOf(lines, page);
+  const isListed = lines.some((line) => line.file === page.file);
+  const key = [page.file.split('/').slice(0, -1).join('/'), here?.file, isListed ? page.file : ''].join('\n');
+  const known = contentsKnown.get(scope.site) ?? new Map<string, string>();
+  contentsKnown.set(scope.site, known);
+  const html = known.get(key) ?? renderTemplate('contents.njk', { lines, page, here, scope });
+  known.set(key, html);
+  return html;
 }
 
 /** Registers a filter whose result is HTML, made from a value and the scope of the page. */

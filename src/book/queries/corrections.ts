@@ -31,7 +31,7 @@ function readersByItem(ground: Ground): ReadonlyMap<string, readonly Job[]> {
   return found;
 }
 
-/** What was set or judged after the wrong value, before it was corrected. */
+/** What was set or judged after the wrong value, and not again since it was corrected. */
 export const correctedValueWasUsed: Look = ({ series, ground }) => {
   if (series.corrections.length === 0) return [];
   const reach = makeReach(ground);
@@ -42,11 +42,11 @@ export const correctedValueWasUsed: Look = ({ series, ground }) => {
     if (first === undefined) return [];
     const from = ground.order.get(first.job) ?? 0;
     const until = ground.order.get(job) ?? 0;
-    const between = (one: Job): boolean =>
-      (ground.order.get(one) ?? 0) >= from && (ground.order.get(one) ?? 0) <= until;
-    const users = othersOf(ground.key(correction.item), reach).flatMap((item) =>
-      (readers.get(item) ?? []).filter(between).map((one) => `${item} (${one.date.from})`),
-    );
+    const users = othersOf(ground.key(correction.item), reach).flatMap((item) => {
+      const read = (readers.get(item) ?? []).filter((one) => (ground.order.get(one) ?? 0) >= from);
+      const again = read.some((one) => (ground.order.get(one) ?? 0) >= until);
+      return again ? [] : read.map((one) => `${item} (${one.date.from})`);
+    });
     if (users.length === 0) return [];
     const message = `${correction.item} in ${correction.record} was ${correction.was} and is ${correction.is}; set after the wrong value: ${users.join(', ')}`;
     if (said.has(message)) return [];

@@ -2,7 +2,9 @@
 import { hasWords } from '../names.ts';
 import { printRange } from '../../figure/print.ts';
 import type { Dimension } from '../../quantity/quantity.ts';
+import type { Job, Reading } from '../../records/model.ts';
 import type { Series, SeriesPoint } from '../book.ts';
+import type { Ground } from '../ground.ts';
 import { expandedUncertainty } from '../uncertainty.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -178,33 +180,33 @@ function against(wanted: readonly string[], had: readonly string[]): string | un
   return clash === undefined ? undefined : had.join(', ');
 }
 
-/** Read in another condition than the book asks for, or in one that nobody wrote down. */
-export const conditionOfReading: Look = ({ ground }) =>
-  ground.jobs.flatMap((job) =>
-    job.readings.flatMap((reading) => {
+/** The last record that read each item, with its readings of it: one of them in the right condition is enough. */
+function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
+  const last = new Map<string, { readonly job: Job; readonly readings: Reading[] }>();
+  for (const job of ground.jobs) {
+    for (const reading of job.readings) {
+      if (![...reading.found, ...reading.left].some((one) => one.value.kind === 'read')) continue;
       const key = ground.key(reading.item);
-      const wanted = ground.limits.get(key)?.condition ?? ground.settings.get(key)?.condition ?? [];
-      const read = [...reading.found, ...reading.left].some((one) => one.value.kind === 'read');
-      if (wanted.length === 0 || !read) return [];
-      if (reading.condition.length === 0)
-        return [
-          query(
-            'reading-without-condition',
-            reading.at,
-            `${reading.item}: the book asks for ${wanted.join(', ')}, and the reading does not say how it was taken`,
-            'write `condition:`',
-          ),
-        ];
-      const had = against(wanted, reading.condition);
-      return had === undefined
-        ? []
-        : [
-            query(
-              'reading-in-other-condition',
-              reading.at,
-              `${reading.item}: read ${had}, and the book asks for ${wanted.join(', ')}`,
-              'read it again as the book says',
-            ),
-          ];
-    }),
-  );
+      const known = last.get(key);
+      if (known?.job === job) known.readings.push(reading);
+      else last.set(key, { job, readings: [reading] });
+    }
+  }
+  return new Map([...last].map(([key, { readings }]) => [key, readings]));
+}
+
+/** Read last in another condition than the book asks for, or in one that nobody wrote down. */
+export const conditionOfReading: Look = ({ ground }) =>
+  [...lastReadings(ground)].flatMap(([key, readings]) => {
+    const wanted = ground.limits.get(key)?.condition ?? ground.settings.get(key)?.condition ?? [];
+    const odd = readings.find((one) => one.condition.length === 0 || against(wanted, one.condition) !== undefined);
+    const right = readings.some((one) => one.condition.length > 0 && against(wanted, one.condition) === undefined);
+    if (wanted.length === 0 || odd === undefined || right) return [];
+    const asks = wanted.join(', ');
+    if (odd.condition.length === 0) {
+      const message = `${odd.item}: the book asks for ${asks}, and the reading does not say how it was taken`;
+      return [query('reading-without-condition', odd.at, message, 'write `condition:`')];
+    }
+    const message = `${odd.item}: read ${odd.condition.join(', ')}, and the book asks for ${asks}`;
+    return [query('reading-in-other-condition', odd.at, message, 'read it again as the book says')];
+  });

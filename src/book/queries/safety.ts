@@ -1,7 +1,8 @@
 // Work on what carries and stops the rider.
 import { appliesTo } from '../applies.ts';
 import { hasWords, remembered } from '../names.ts';
-import type { Job } from '../../records/model.ts';
+import type { Job, ReadingValue } from '../../records/model.ts';
+import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -101,25 +102,34 @@ export const findingsOpen: Look = ({ ground }) => {
   );
 };
 
+/** The last code read of each tyre: what a later tyre replaced does not count. */
+function lastTyreCodes(ground: Ground): readonly ReadingValue[] {
+  const isCode = remembered((item) => /(?:tyre|tire)/iu.test(item) && /(?:date|code|age|dot)/iu.test(item));
+  const last = new Map<string, readonly ReadingValue[]>();
+  for (const job of ground.jobs) {
+    for (const reading of job.readings) {
+      if (isCode(reading.item))
+        last.set(ground.key(reading.item), reading.left.length > 0 ? reading.left : reading.found);
+    }
+  }
+  return [...last.values()].flat();
+}
+
 /** A tyre code of three digits names a week and a year of an unknown decade before 2000 (49 CFR 574.5): never recent. */
 export const tyreCodeOfThreeDigits: Look = ({ ground }) =>
-  ground.jobs.flatMap((job) =>
-    job.readings
-      .filter((reading) => /(?:tyre|tire)/iu.test(reading.item) && /(?:date|code|age|dot)/iu.test(reading.item))
-      .flatMap((reading) => [...reading.found, ...reading.left])
-      .filter(
-        ({ value }) =>
-          value.kind !== 'unknown' && /^\D*\d{3}\D*$/u.test(value.kind === 'words' ? value.text : value.written.text),
-      )
-      .map(({ at }) =>
-        query(
-          'tyre-code-of-three-digits',
-          at,
-          'a tyre code of three digits is from before 2000: the tyre is old whatever its tread',
-          'renew it before it carries anybody',
-        ),
+  lastTyreCodes(ground)
+    .filter(
+      ({ value }) =>
+        value.kind !== 'unknown' && /^\D*\d{3}\D*$/u.test(value.kind === 'words' ? value.text : value.written.text),
+    )
+    .map(({ at }) =>
+      query(
+        'tyre-code-of-three-digits',
+        at,
+        'a tyre code of three digits is from before 2000: the tyre is old whatever its tread',
+        'renew it before it carries anybody',
       ),
-  );
+    );
 
 /** A value proof or a photograph asked for, and only a tick given. */
 export const checkWithoutEvidence: Look = ({ ground }) => {

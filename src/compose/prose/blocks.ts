@@ -77,7 +77,7 @@ function paragraph(walk: Walk, close: string): readonly Paragraph[] {
 }
 
 function isEmptyText(token: Token): boolean {
-  return token.type === 'text' && token.content.trim() === '';
+  return token.type === 'text' && /^ *$/.test(token.content);
 }
 
 function photo(token: Token): PhotoBlock | undefined {

@@ -1,14 +1,24 @@
-// The short way for text without any mark-up: most records are plain words, and plain words need no parser.
+// The short way: most records are plain paragraphs, and where no line begins a list, a heading or the like there is nothing to take apart.
 import type { Paragraph } from '../../sheet/sheet.ts';
+import { inlines } from './inlines.ts';
+import { markdown } from './markdown.ts';
 
-/** Signs that may mean something to Markdown wherever they stand, and those that do so at the beginning of a line. */
-const marked = /[*_`[<&\\~\t\r\0]|(?:^|\n)(?:[-+=#>|: ]|\d{1,9}[.)])/;
+/** What may make a line something else than the line of a paragraph, or lies too deep for the short way. */
+const structure = /[\t\r\0]|(?:^|\n)(?:[-+=#>|: ~`![]|\*(?:[ \n]|$|\*(?![^ *\n]))|_(?:[ \n_]|$)|\d{1,9}[.)])/;
+/** Signs that mean something inside a line. */
+const marked = /[*_`[<&\\~]|:\/\//;
 
-/** The paragraphs of a text that holds no sign of Markdown; undefined when it may hold one. */
+/** The paragraphs of a text that is nothing but paragraphs; undefined when it may hold anything else. */
 export function plainProse(text: string): readonly Paragraph[] | undefined {
-  if (marked.test(text)) return undefined;
+  if (structure.test(text)) return undefined;
   const chunks = text.split(/\n{2,}/).filter((chunk) => chunk !== '' && chunk !== '\n');
-  return chunks.map((chunk) => ({ kind: 'paragraph', text: oneLine(chunk) }));
+  return chunks.map((chunk) => ({ kind: 'paragraph', text: marked.test(chunk) ? inside(chunk) : oneLine(chunk) }));
+}
+
+/** A paragraph with marks in it. */
+function inside(chunk: string): ReturnType<typeof inlines> {
+  const [token] = markdown.parseInline(chunk.replace(/^\n| *\n?$/g, ''), {});
+  return inlines(token?.children ?? []);
 }
 
 /** A line end inside a paragraph is a space. */

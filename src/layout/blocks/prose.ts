@@ -58,6 +58,9 @@ export function lineSlabs(lines: readonly SetLine[], setting: Setting, tag: Tag)
 
 const indent = 16;
 
+/** White between the entries of a list. */
+const between = 2.5;
+
 function* listSlabs(list: Extract<Paragraph, { kind: 'list' }>, setting: Setting): Generator<Slab> {
   const whole = under(setting.section, 'L');
   const inner: Setting = { ...setting, width: Math.max(60, setting.width - indent) };
@@ -71,13 +74,15 @@ function* listSlabs(list: Extract<Paragraph, { kind: 'list' }>, setting: Setting
       ...paragraphSlabs(paragraph, { ...inner, section: under(entry, 'LBody') }),
     ])) {
       const marked = start;
-      const before = start ? (first ? half : 2) : (slab.before ?? 0) / 2;
+      const air = start && !first ? between : 0;
+      const before = start ? (first ? half : 0) : (slab.before ?? 0) / 2;
       yield {
         ...slab,
-        before: slab.before === undefined ? 0 : before,
+        before,
+        height: slab.height + air,
         draw: (x, y, out) => {
-          if (marked) setLines(marker, { x, y, width: indent, tag: label }, out);
-          slab.draw(x + indent, y, out);
+          if (marked) setLines(marker, { x, y: y + air, width: indent, tag: label }, out);
+          slab.draw(x + indent, y + air, out);
         },
       };
       start = false;

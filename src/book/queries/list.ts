@@ -1,29 +1,14 @@
 // Every look over the book, ordered by what can hurt: first the person, then the machine, then the paper.
 import type { Problem } from '../../problem/problem.ts';
-import {
-  backBeforeItCame,
-  bagHalfEmptied,
-  doneWithThingsOpen,
-  fastenersLeftOver,
-  oilWithoutQuantity,
-  putBackNeverOff,
-  takenTwice,
-  tightenedNeverLoose,
-} from './bench.ts';
+import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver } from './bench.ts';
+import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
+import { datesAndStates } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
-import {
-  dataForOtherFrames,
-  datesAndStates,
-  limitWithoutPage,
-  moneyOut,
-  numberDiffers,
-  partFromNowhere,
-  serviceWithoutReading,
-  tooFarInADay,
-} from './paper.ts';
+import { numberDiffers, tooFarInADay } from './numbers.ts';
+import { moneyOut, partFromNowhere } from './parts-and-money.ts';
+import { putBackNeverOff, takenTwice, tightenedNeverLoose } from './put-back.ts';
 import type { Found, Look } from './query.ts';
-import { betterThanNew, conditionOfReading, leftPastLimit, unitSlip, wearBackwards } from './readings.ts';
 import { mixtureWrittenTwoWays, plainPetrolInPremix, riddenWhileHeld, riddenWithThingsOpen } from './rides.ts';
 import {
   checkWithoutEvidence,
@@ -33,6 +18,10 @@ import {
   strippedNotRepaired,
   tyreCodeOfThreeDigits,
 } from './safety.ts';
+import { oilWithoutQuantity, serviceWithoutReading } from './services.ts';
+import { dataForOtherFrames, limitWithoutPage } from './sources.ts';
+import { unitSlip } from './unit-slip.ts';
+import { betterThanNew, leftPastLimit, wearBackwards } from './wear.ts';
 
 export const looks: readonly Look[] = [
   riddenWithThingsOpen,

@@ -1,0 +1,53 @@
+// Readings taken in another condition than the book asks for.
+import { hasWords } from '../names.ts';
+import type { Job, Reading } from '../../records/model.ts';
+import type { Ground } from '../ground.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+const opposite: readonly (readonly [string, string])[] = [
+  ['cold', 'hot'],
+  ['cold', 'warm'],
+  ['dry', 'oiled'],
+  ['assembled', 'free'],
+];
+
+function against(wanted: readonly string[], had: readonly string[]): string | undefined {
+  const clash = opposite.find(
+    ([a, b]) =>
+      (wanted.some((one) => hasWords(one, a)) && had.some((one) => hasWords(one, b))) ||
+      (wanted.some((one) => hasWords(one, b)) && had.some((one) => hasWords(one, a))),
+  );
+  return clash === undefined ? undefined : had.join(', ');
+}
+
+/** The last record that read each item, with its readings of it: one of them in the right condition is enough. */
+function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
+  const last = new Map<string, { readonly job: Job; readonly readings: Reading[] }>();
+  for (const job of ground.jobs) {
+    for (const reading of job.readings) {
+      if (![...reading.found, ...reading.left].some((one) => one.value.kind === 'read')) continue;
+      const key = ground.key(reading.item);
+      const known = last.get(key);
+      if (known?.job === job) known.readings.push(reading);
+      else last.set(key, { job, readings: [reading] });
+    }
+  }
+  return new Map([...last].map(([key, { readings }]) => [key, readings]));
+}
+
+/** Read last in another condition than the book asks for, or in one that nobody wrote down. */
+export const conditionOfReading: Look = ({ ground }) =>
+  [...lastReadings(ground)].flatMap(([key, readings]) => {
+    const wanted = ground.limits.get(key)?.condition ?? ground.settings.get(key)?.condition ?? [];
+    const odd = readings.find((one) => one.condition.length === 0 || against(wanted, one.condition) !== undefined);
+    const right = readings.some((one) => one.condition.length > 0 && against(wanted, one.condition) === undefined);
+    if (wanted.length === 0 || odd === undefined || right) return [];
+    const asks = wanted.join(', ');
+    if (odd.condition.length === 0) {
+      const message = `${odd.item}: the book asks for ${asks}, and the reading does not say how it was taken`;
+      return [query('reading-without-condition', odd.at, message, 'write `condition:`')];
+    }
+    const message = `${odd.item}: read ${odd.condition.join(', ')}, and the book asks for ${asks}`;
+    return [query('reading-in-other-condition', odd.at, message, 'read it again as the book says')];
+  });

@@ -1,0 +1,63 @@
+// Numbers on the clock and on the frame that cannot be right.
+import { inUnit } from '../../quantity/quantity.ts';
+import { daysBetween } from '../../quantity/day-arithmetic.ts';
+import { kilometre } from '../../quantity/units.ts';
+import { printQuantity } from '../../figure/print.ts';
+import type { Place } from '../../problem/problem.ts';
+import type { Ground } from '../ground.ts';
+import { hasWords, remembered } from '../names.ts';
+import { oneSlip } from './stamped.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** More than this in a day is not ridden on such a machine (common practice). */
+const mostKilometresADay = 1500;
+
+/** A distance that nobody rides. */
+export const tooFarInADay: Look = ({ odometer }) =>
+  odometer.travelled.flatMap((one, index) => {
+    const before = odometer.travelled[index - 1];
+    if (before?.metres === undefined || one.metres === undefined) return [];
+    const days = Math.max(1, daysBetween(before.day, one.day));
+    const far = inUnit(one.reading.reads.quantity, kilometre) - inUnit(before.reading.reads.quantity, kilometre);
+    const clean = Math.min((one.metres - before.metres) / 1000, far);
+    if (clean / days <= mostKilometresADay) return [];
+    const { quantity, unit, decimals } = one.reading.reads;
+    return [
+      query(
+        'too-far-in-a-day',
+        one.reading.at,
+        `${printQuantity(quantity, unit, decimals)} is further than anybody rides since ${before.day}`,
+        'look at the clock again',
+      ),
+    ];
+  });
+
+/** Words in which a record may repeat a stamped number: values of checks, and readings kept as words. */
+function writtenNumbers(ground: Ground): readonly { readonly word: string; readonly at: Place }[] {
+  const values = ground.all.flatMap((job) => job.checks.map((done) => ({ text: done.value ?? '', at: done.at })));
+  const numbers = remembered((item) => hasWords(item, 'number'));
+  const readings = ground.all.flatMap((job) =>
+    job.readings.filter((one) => numbers(one.item)).flatMap((one) => [...one.found, ...one.left]),
+  );
+  const words = readings.map(({ value, at }) => ({ text: value.kind === 'words' ? value.text : '', at }));
+  return [...values, ...words].flatMap(({ text, at }) => text.split(/[\s,;]+/u).map((word) => ({ word, at })));
+}
+
+/** A number written in a record that differs from the stamped one by one character or two swapped ones. */
+export const numberDiffers: Look = ({ ground }) => {
+  const said = writtenNumbers(ground);
+  const stamped = ground.records.machine.numbers.filter((number) => !number.stamped.includes('?'));
+  return stamped.flatMap((number) =>
+    said
+      .filter(({ word }) => oneSlip(word, number.stamped) && !stamped.some((other) => other.stamped === word))
+      .map(({ word, at }) =>
+        query(
+          'number-differs',
+          at,
+          `${number.name} number ${word} here, ${number.stamped} in machine.yaml: one slip apart`,
+          'read the stamp again, character by character',
+        ),
+      ),
+  );
+};

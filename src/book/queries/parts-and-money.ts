@@ -1,0 +1,69 @@
+// Parts from nowhere, and money that is still out.
+import { formatMoney } from '../../quantity/money-arithmetic.ts';
+import type { MoneyEntry } from '../../records/model.ts';
+import { hasHappened } from '../in-order.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** A part fitted that was never bought, found or moved. */
+export const partFromNowhere: Look = ({ ground }) => {
+  const got = new Set<string>();
+  return ground.all.filter(hasHappened).flatMap((job) =>
+    job.parts.flatMap((part) => {
+      const key = ground.key(part.part);
+      const named =
+        part.from !== undefined ||
+        part.price !== undefined ||
+        part.movedFrom !== undefined ||
+        ['original', 'made', 'repaired'].includes(part.class ?? '');
+      const known = named || got.has(key);
+      if (known || part.state !== 'fitted') got.add(key);
+      if (known || part.state !== 'fitted') return [];
+      return [
+        query(
+          'part-from-nowhere',
+          part.at,
+          `${part.part} fitted, and no record says where it came from`,
+          'write `from:`, `price:` or `moved from:`',
+        ),
+      ];
+    }),
+  );
+};
+
+/** Deposits for which no equal amount came back. */
+function depositsOut(entries: readonly MoneyEntry[]): readonly MoneyEntry[] {
+  const back = new Map<string, number>();
+  const name = (one: MoneyEntry): string => `${String(one.amount.minor)} ${one.amount.currency}`;
+  for (const one of entries) if (one.kind === 'deposit back') back.set(name(one), (back.get(name(one)) ?? 0) + 1);
+  return entries.filter((one) => {
+    if (one.kind !== 'deposit') return false;
+    const came = back.get(name(one)) ?? 0;
+    back.set(name(one), came - 1);
+    return came <= 0;
+  });
+}
+
+/** Money that is still out, or past the owner's own limit. */
+export const moneyOut: Look = ({ ground, costs }) => {
+  const open = depositsOut(ground.jobs.flatMap((job) => job.money)).map((one) =>
+    query(
+      'deposit-not-back',
+      one.at,
+      `deposit of ${formatMoney(one.amount)} for ${one.for} is not back`,
+      'send the old part, or write the deposit off',
+    ),
+  );
+  const { limit, total } = costs;
+  if (limit === undefined || limit.currency !== total.currency || total.minor <= limit.minor) return open;
+  const at = { file: ground.records.machine.file, path: ['spending limit'] };
+  return [
+    ...open,
+    query(
+      'spending-limit-passed',
+      at,
+      `${formatMoney(total)} spent, and the limit you set is ${formatMoney(limit)}`,
+      'stop, or set a new limit on purpose',
+    ),
+  ];
+};

@@ -1,0 +1,53 @@
+// One unit taken for another: a value off by the ratio of two units.
+import { counting, shown, si } from './counting.ts';
+import type { Dimension } from '../../quantity/quantity.ts';
+import type { Series } from '../book.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** What one unit was taken for another by: inches, kilograms, feet, pounds, and the slipped decimal. */
+const slips: Partial<Readonly<Record<Dimension, readonly number[]>>> = {
+  length: [25.4, 10, 1000],
+  torque: [9.80665, 12, 1.355818 * 9.80665, 10],
+  'gauge pressure': [14.5038, 10, 100],
+  'distance ridden': [1.609344, 10],
+  force: [9.80665, 10],
+  volume: [10, 1000],
+  resistance: [1000],
+};
+
+/** Within 4 % of one of the factors, either way. */
+export function slipOf(a: number, b: number, dimension: Dimension): number | undefined {
+  const ratio = Math.abs(a) > Math.abs(b) ? a / b : b / a;
+  return slips[dimension]?.find((factor) => Math.abs(ratio / factor - 1) < 0.04);
+}
+
+function expected(series: Series): number | undefined {
+  const range = series.limit?.standard ?? series.setting?.range;
+  if (range !== undefined)
+    return range.low !== undefined && range.high !== undefined
+      ? (range.low + range.high) / 2
+      : (range.low ?? range.high);
+  return series.setting?.value.kind === 'read' ? series.setting.value.written.quantity : undefined;
+}
+
+/** A value that is off by the ratio of two units, against its standard. */
+export const unitSlip: Look = ({ series }) =>
+  series.series.flatMap((one) => {
+    const standard = expected(one);
+    if (standard === undefined || standard === 0) return [];
+    const odd = counting(one).filter((point) => point.verdict !== 'within standard');
+    return odd.flatMap((point) => {
+      if (point.value.kind !== 'read') return [];
+      const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
+      if (factor === undefined) return [];
+      return [
+        query(
+          'unit-slip',
+          point.at,
+          `${one.name} ${shown(point)} is about ${String(Math.round(factor * 10) / 10)} times off its standard: one unit taken for another?`,
+          'look at the unit on the gauge and in the book',
+        ),
+      ];
+    });
+  });

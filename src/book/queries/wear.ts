@@ -1,0 +1,96 @@
+// Wear that nobody would believe, and parts left past their limit.
+import { counting, shown, si } from './counting.ts';
+import { slipOf } from './unit-slip.ts';
+import { printRange } from '../../figure/print.ts';
+import type { Series, SeriesPoint } from '../book.ts';
+import { expandedUncertainty } from '../uncertainty.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** A part was left past its limit, and nothing in the record says why. */
+export const leftPastLimit: Look = ({ series }) =>
+  series.series.flatMap((one) => {
+    const newest = new Map(counting(one).map((point) => [point.position, point]));
+    return [...newest.values()].flatMap((point) => {
+      const renewed = one.basis.some((basis) => basis.from >= point.day);
+      const said =
+        point.job.findings.length > 0 ||
+        point.job.readings.some((reading) => reading.at === point.at && reading.note !== undefined);
+      if (point.verdict !== 'past the limit' || renewed || said) return [];
+      const bound = one.limit?.limit ?? one.setting?.range;
+      return [
+        query(
+          'left-past-its-limit',
+          point.at,
+          `${one.name} ${shown(point)} is past its limit${bound === undefined ? '' : ` (${printRange(bound)})`}, and the record does not say what became of it`,
+          'write a finding, or the reading after it was put right',
+        ),
+      ];
+    });
+  });
+
+/** 1 wears upwards (a maximum is its limit), -1 downwards; 0 when that is not known. Only sizes wear: a pressure comes back with better work. */
+function direction(series: Series): number {
+  const limit = series.limit?.limit;
+  if (limit?.unit.dimension !== 'length') return 0;
+  if (limit.low !== undefined && limit.high !== undefined) return 0;
+  return limit.high === undefined ? -1 : 1;
+}
+
+function renewedBetween(series: Series, before: SeriesPoint, after: SeriesPoint): boolean {
+  return series.basis.some((basis) => basis.from >= before.day && basis.from <= after.day);
+}
+
+/** Wear that runs backwards with no part renewed between. */
+export const wearBackwards: Look = ({ series, ground }) =>
+  series.series.flatMap((one) => {
+    const way = direction(one);
+    if (way === 0) return [];
+    const last = new Map<string, SeriesPoint>();
+    return counting(one).flatMap((point) => {
+      const like = `${point.position}|${point.condition.length < 2 ? (point.condition[0] ?? '') : point.condition.toSorted().join(',')}`;
+      const before = last.get(like);
+      last.set(like, point);
+      if (before === undefined || point.value.kind !== 'read' || renewedBetween(one, before, point)) return [];
+      const back = way * (si(before) - si(point));
+      if (back <= 0) return [];
+      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
+      if (back <= 2 * expandedUncertainty(point.value.written, tool)) return [];
+      return [
+        query(
+          'wear-backwards',
+          point.at,
+          `${one.name}: ${shown(point)} after ${shown(before)} on ${before.day}, and nothing was renewed between`,
+          'measure again, or write the part that was fitted',
+        ),
+      ];
+    });
+  });
+
+/** Better than new: a worn part cannot be, so the instrument or the book is wrong. */
+export const betterThanNew: Look = ({ series, ground }) =>
+  series.series.flatMap((one) => {
+    const way = direction(one);
+    const standard = one.limit?.standard;
+    const edge = way === 1 ? standard?.low : standard?.high;
+    if (way === 0 || edge === undefined || one.basis.length > 0) return [];
+    const beyond = counting(one).filter((point) => way * (edge - si(point)) > 0);
+    return beyond.flatMap((point) => {
+      if (point.value.kind !== 'read') return [];
+      const better = way * (edge - si(point));
+      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
+      if (
+        better <= 2 * expandedUncertainty(point.value.written, tool) ||
+        slipOf(si(point), edge, point.value.written.unit.dimension) !== undefined
+      )
+        return [];
+      return [
+        query(
+          'better-than-new',
+          point.at,
+          `${one.name} ${shown(point)} is better than new (${standard === undefined ? '' : printRange(standard)})`,
+          'look at the instrument, and at which part this is',
+        ),
+      ];
+    });
+  });

@@ -16,6 +16,9 @@ import { dayText } from './views/wording/day.ts';
 
 export { binderData } from './binder/binder-data.ts';
 export { binderSchema } from './binder/binder-schema.ts';
+export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
+export type { Doubt } from './calc/calculation.ts';
+export { workLines } from './book/work-lines.ts';
 export type { Sheet };
 export { readContent } from './records/read-content.ts';
 export { locate } from './source/locate.ts';

@@ -50,7 +50,8 @@ function originText(figure: Figure): string {
   );
 }
 
-function resultLines(calculation: Calculation, worked: Worked): readonly string[] {
+/** Each result as a line: its name, and the figure or the words. */
+export function resultLines(calculation: Calculation, worked: Worked): readonly string[] {
   return Object.entries(calculation.outputs).flatMap(([name, output]) => {
     const figure = worked.figures[name];
     const said = worked.words[name];
@@ -59,7 +60,8 @@ function resultLines(calculation: Calculation, worked: Worked): readonly string[
   });
 }
 
-function workingLines(calculation: Calculation, worked: Worked): readonly string[] {
+/** How it was worked out, a line each: formula, inputs, remarks, range, source. */
+export function workingLines(calculation: Calculation, worked: Worked): readonly string[] {
   const origin = Object.values(worked.figures)[0]?.origin;
   const inputs = origin?.kind === 'worked out' ? origin.working.inputs : [];
   return [
@@ -102,7 +104,7 @@ export function inputLines(calculation: Calculation): readonly string[] {
     return '  ' + name + ': ' + notes.join(', ');
   });
   const example = Object.entries(calculation.example.given).map(([name, value]) => "'" + name + '=' + value + "'");
-  return [...lines, 'example: ' + calculation.id + ' ' + example.join(' ')];
+  return [...lines, 'example: splitpin work ' + calculation.id + ' ' + example.join(' ')];
 }
 
 /** Every calculation: id and purpose. */

@@ -2,7 +2,7 @@
 import { written } from '../figure/print.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import type { Figure } from '../figure/figure.ts';
-import type { Doubt, Value, Worked } from './calculation.ts';
+import type { Calculation, Doubt, Value, Values, Worked } from './calculation.ts';
 import { doubtOf } from './calculation.ts';
 import type { Input } from './input.ts';
 import { calculationById } from './list.ts';
@@ -35,6 +35,20 @@ function readValue(name: string, text: string, input: Input | undefined): ReadVa
   return only === undefined ? { doubts } : { value: only, doubts };
 }
 
+/** Values of a calculation from text, with a doubt for each that could not be read or is not one of its inputs. */
+export function readValues(
+  calculation: Calculation,
+  given: Readonly<Record<string, string>>,
+): { readonly values: Values; readonly doubts: readonly Doubt[] } {
+  const reads = Object.entries(given).map(
+    ([name, text]) => [name, readValue(name, text, calculation.inputs[name])] as const,
+  );
+  return {
+    values: Object.fromEntries(reads.map(([name, read]) => [name, read.value])),
+    doubts: reads.flatMap(([, read]) => read.doubts),
+  };
+}
+
 /**
  * Works out a calculation by its id from values written as a person writes them. An unknown id, unknown names and unreadable values
  * are doubts; nothing is worked out when one of them is a problem.
@@ -45,10 +59,6 @@ export function workOut(id: string, given: Readonly<Record<string, string>>): Wo
   const nothing = { figures: {}, words: {}, remarks: [] };
   if (calculation === undefined)
     return { ...nothing, doubts: [doubtOf('calculation-unknown', '“' + id + '” is not a calculation')] };
-  const reads = Object.entries(given).map(
-    ([name, text]) => [name, readValue(name, text, calculation.inputs[name])] as const,
-  );
-  const doubts = reads.flatMap(([, read]) => read.doubts);
-  if (doubts.length > 0) return { ...nothing, doubts };
-  return calculation.run(Object.fromEntries(reads.map(([name, read]) => [name, read.value])));
+  const { values, doubts } = readValues(calculation, given);
+  return doubts.length > 0 ? { ...nothing, doubts } : calculation.run(values);
 }

@@ -15,6 +15,7 @@ Examples
   splitpin build my-bike                 make the binder in out/my-bike
   splitpin print my-bike torque-table    one sheet, now
   splitpin serve my-bike                 read it in a browser while you write
+  splitpin work                          the calculations of the trade
 ${exits}`,
   build: `
 Examples
@@ -45,5 +46,17 @@ Examples
 
 Only this computer can reach it. A change in a record is shown at once; while something is wrong, the
 last good binder stays and the mistake is shown above it. Stop with Ctrl+C.
+${exits}`,
+  work: `
+Examples
+  splitpin work                                       every calculation, a line each
+  splitpin work displacement                          its values, with an example
+  splitpin work displacement 'bore=50 mm' 'stroke=44.5 mm' cylinders=2
+  splitpin work cranking-pressure --in my-bike        with what the records say
+  splitpin work torque-slip --in my-bike fastener=cylinder-head-nut
+
+With --in, these choose between several things of the machine: fastener= (its id), item= (a limit, a
+setting or another reading), at= (beginning of a position), wheel= (front or rear), in-gear= (its number),
+wrench= (an instrument). What was taken, and from where, is said.
 ${exits}`,
 } as const;

@@ -1,4 +1,4 @@
-// The command line: four commands, their options and their help.
+// The command line: five commands, their options and their help.
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 
 import { exitCodes, type ExitCode } from './exit-codes.ts';
@@ -15,6 +15,8 @@ export interface Options {
   readonly workings?: boolean;
   readonly siteOnly?: boolean;
   readonly port?: string;
+  /** Machine folder that a calculation takes values from. */
+  readonly in?: string;
 }
 
 /** What runs behind each command. Loaded when it is wanted, so that `--help` and `check` start quickly. */
@@ -23,6 +25,7 @@ export interface Commands {
   readonly check: (folder: string, options: Options) => Promise<ExitCode>;
   readonly print: (folder: string, wanted: string, options: Options) => Promise<ExitCode>;
   readonly serve: (folder: string, options: Options) => Promise<ExitCode>;
+  readonly work: (id: string | undefined, words: readonly string[], options: Options) => Promise<ExitCode>;
 }
 
 /** Reads the command line and runs what it asks for. */
@@ -36,6 +39,7 @@ export async function runProgram(words: readonly string[], commands: Commands, t
     check: async (folder, options) => keep(commands.check(folder, options)),
     print: async (folder, wanted, options) => keep(commands.print(folder, wanted, options)),
     serve: async (folder, options) => keep(commands.serve(folder, options)),
+    work: async (id, words, options) => keep(commands.work(id, words, options)),
   });
   try {
     await program.parseAsync([...words], { from: 'user' });
@@ -92,7 +96,20 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addOption(today())
     .addHelpText('after', helpAfter.serve)
     .action(actions.serve);
+  describeWork(program, actions);
   return program;
+}
+
+function describeWork(program: Command, actions: Actions): void {
+  program
+    .command('work')
+    .description('work out a figure of the trade, with its working; without a name, list all calculations')
+    .argument('[calculation]', 'name of a calculation')
+    .argument('[values...]', 'name=value, as a person writes it: bore=50\u00a0mm')
+    .option('--in <folder>', 'a machine folder: what is not given is taken from it')
+    .addOption(today())
+    .addHelpText('after', helpAfter.work)
+    .action(actions.work);
 }
 
 function paper(): Option {

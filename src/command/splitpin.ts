@@ -27,6 +27,8 @@ try {
         (await import('./print-command.ts')).printCommand(folder, wanted, options, surroundings),
       serve: async (folder, options) =>
         (await import('./serve-command.ts')).serveCommand(folder, options, surroundings),
+      work: async (id, words, options) =>
+        (await import('./work-command.ts')).workCommand(id, words, options, surroundings),
     },
     terminal,
   );

@@ -34,7 +34,8 @@ export function figureOfPoint({ point, written: value }: ReadPoint): Figure {
 
 function told(one: ReadPoint, value?: Value): Taken {
   const { point } = one;
-  const where = [point.job.title, point.day, point.position].filter((part) => part !== '').join(', ');
+  const position = value === undefined ? point.position : '';
+  const where = [point.job.title, point.day, position].filter((part) => part !== '').join(', ');
   return { value: value ?? figureOfPoint(one), from: 'read last: ' + where };
 }
 

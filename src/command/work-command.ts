@@ -1,0 +1,85 @@
+// `work`: one calculation, worked out at the bench, with values given or taken from a machine.
+import { resolve } from 'node:path';
+import { aboutLines, calculationIds, groupedLines, stops, workLines, type Binder, type Doubt } from '../build.ts';
+import { findMachines } from '../disk.ts';
+import { count } from './count.ts';
+import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { nearest } from './nearest.ts';
+import type { Options } from './program.ts';
+import { readMachine, type ReadMachine } from './read-machine.ts';
+import { reportFolderProblems, reportProblems } from './report-problems.ts';
+import { dayFor, type Surroundings } from './surroundings.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Runs `splitpin work`. Without a calculation all are listed; without values its inputs and its example are shown. */
+export async function workCommand(
+  id: string | undefined,
+  words: readonly string[],
+  options: Options,
+  around: Surroundings,
+): Promise<ExitCode> {
+  const { terminal } = around;
+  if (id === undefined) return sayAll(groupedLines(), terminal);
+  const about = aboutLines(id);
+  if (about === undefined) return unknown(id, terminal);
+  if (words.length === 0 && options.in === undefined) return sayAll(about, terminal);
+  const machine = machineFor(options, around);
+  if (typeof machine === 'number') return machine;
+  if (machine !== undefined && machine.binder === undefined) return cannotRead(machine, terminal);
+  const ended = workFor(id, words, machine?.binder, terminal);
+  if (machine !== undefined) tellLeftOut(machine, terminal);
+  return ended;
+}
+
+function sayAll(lines: readonly string[], terminal: Terminal): ExitCode {
+  for (const line of lines) terminal.say(line);
+  return exitCodes.fine;
+}
+
+function unknown(id: string, terminal: Terminal): ExitCode {
+  terminal.tell(`calculation-unknown: “${id}” is not a calculation. The nearest names:`);
+  for (const name of nearest(id, calculationIds()).slice(0, 6)) terminal.tell('  ' + name);
+  terminal.tell('splitpin work lists all.');
+  return exitCodes.usage;
+}
+
+/** The machine of `--in`, or an exit code when the folder is not one machine. */
+function machineFor(options: Options, around: Surroundings): ReadMachine | ExitCode | undefined {
+  if (options.in === undefined) return undefined;
+  const found = findMachines(resolve(around.folder, options.in));
+  const [only, ...more] = found.value;
+  if (only === undefined) return reportFolderProblems(found.problems, around.terminal);
+  if (more.length === 0) return readMachine(only, dayFor(options.today, around), { siteOnly: true });
+  around.terminal.tell('This is a workshop. Name the folder of one machine:');
+  for (const machine of found.value) around.terminal.tell('  ' + machine);
+  return exitCodes.usage;
+}
+
+async function cannotRead(machine: ReadMachine, terminal: Terminal): Promise<ExitCode> {
+  await reportProblems(stops(machine.problems), machine.textOf, terminal);
+  terminal.tell('');
+  terminal.tell('Nothing can be taken from the machine before it can be read.');
+  return exitCodes.problems;
+}
+
+function workFor(id: string, words: readonly string[], binder: Binder | undefined, terminal: Terminal): ExitCode {
+  const { lines, doubts, understood } = workLines(id, words, binder?.book, nearest);
+  for (const line of lines) terminal.say(line);
+  for (const doubt of doubts) tellDoubt(doubt, terminal);
+  if (!understood) return exitCodes.usage;
+  return doubts.some((doubt) => doubt.severity === 'problem') ? exitCodes.problems : exitCodes.fine;
+}
+
+function tellDoubt(doubt: Doubt, terminal: Terminal): void {
+  terminal.tell(doubt.code + ': ' + doubt.message);
+  if (doubt.hint !== undefined) terminal.tell('  ' + doubt.hint);
+}
+
+/** Records with a mistake are not taken from; whoever calculates must know. */
+function tellLeftOut(machine: ReadMachine, terminal: Terminal): void {
+  const wrong = stops(machine.problems).length;
+  if (wrong === 0) return;
+  terminal.tell(
+    count(wrong, 'problem') + ' in the records: nothing was taken from where they are. See splitpin check.',
+  );
+}

@@ -128,7 +128,8 @@ export function eleventyFiles(all: readonly BenchRecord[]): Files {
     'eleventy.config.cjs': eleventyConfig,
     'package.json': '{}',
     'src/_includes/record.njk': eleventyRecord,
-    'src/jobs/jobs.json': '{"layout": "record.njk", "tags": "jobs", "permalink": "jobs/{{ page.fileSlug }}.html"}',
+    'src/jobs/jobs.11tydata.cjs':
+      'module.exports = { layout: "record.njk", tags: "jobs", permalink: (data) => "jobs/" + data.page.fileSlug + data.day + ".html" };',
     'src/index.njk': '---\npermalink: index.html\n---\n' + page('Bench', listOf('collections.jobs')),
     'src/parts.njk':
       '---\npermalink: parts.html\n---\n' +

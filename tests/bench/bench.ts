@@ -1,0 +1,42 @@
+// `npm run bench`: our compiled program against others on the same records; ratios, each beside what must and what should be reached.
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { bundle } from '../../src/tools/bundle.ts';
+import { demoRows } from './demo-rows.ts';
+import { htmlRows } from './html-rows.ts';
+import { printRows } from './print-rows.ts';
+import { editRow } from './edit-row.ts';
+import { table, type Line } from './rows.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const wanted = process.argv.slice(2);
+const short = wanted.includes('--short');
+const only = wanted.filter((word) => !word.startsWith('--'));
+
+/** Each part can be run alone: `npm run bench -- html`. */
+const parts: Readonly<Record<string, (folder: string, program: string) => Promise<readonly Line[]>>> = {
+  demo: async (folder, program) => demoRows(folder, program, join(root, 'demo-bike'), short ? 3 : 7),
+  html: async (folder, program) => htmlRows(folder, program, root, short ? [1000] : [1000, 5000], short ? 3 : 5),
+  edit: async (folder, program) => editRow(folder, program, 1000, short ? 10 : 30),
+  print: async (folder, program) => printRows(folder, program, short ? [500] : [500, 2000], short ? 1 : 3),
+};
+
+const program = join(root, 'dist', 'splitpin.js');
+await bundle(join(root, 'dist'));
+const folder = mkdtempSync(join(tmpdir(), 'splitpin-bench-'));
+try {
+  const lines: Line[] = [];
+  for (const [name, part] of Object.entries(parts)) {
+    if (only.length > 0 && !only.includes(name)) continue;
+    console.error('measuring: ' + name);
+    const place = join(folder, name);
+    mkdirSync(place);
+    lines.push(...(await part(place, program)));
+  }
+  console.log(['Node', process.version, '·', String(cpus().length), 'cores ·', cpus()[0]?.model ?? ''].join(' '));
+  console.log(table(lines));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}

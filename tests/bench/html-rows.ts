@@ -1,0 +1,96 @@
+// The site of many records, built again into a folder that is there: ours makes every page anew, for another day each turn.
+import { join } from 'node:path';
+import { run } from './measure.ts';
+import { eleventyFiles, hugoFiles, writeFolder } from './peers.ts';
+import { isInstalled, median, pairs, type Contender, type Line } from './rows.ts';
+import { records, writeMachine } from './workload.ts';
+
+const bounds: Readonly<Record<number, { readonly hugo: [number, number]; readonly eleventy: [number, number] }>> = {
+  1000: { hugo: [2, 1.6], eleventy: [0.9, 0.7] },
+  5000: { hugo: [1, 0.7], eleventy: [0.65, 0.5] },
+};
+
+/** Rows for each number of records: CPU against both peers, and our largest memory. */
+export async function htmlRows(
+  folder: string,
+  program: string,
+  root: string,
+  counts: readonly number[],
+  turns: number,
+): Promise<readonly Line[]> {
+  const lines: Line[] = [];
+  for (const count of counts) lines.push(...(await oneSize(join(folder, String(count)), program, root, count, turns)));
+  return lines;
+}
+
+async function oneSize(
+  folder: string,
+  program: string,
+  root: string,
+  count: number,
+  turns: number,
+): Promise<readonly Line[]> {
+  const all = records(count);
+  writeMachine(join(folder, 'machine'), all);
+  writeFolder(join(folder, 'hugo'), hugoFiles(all));
+  writeFolder(join(folder, 'eleventy'), eleventyFiles(all));
+  const ours = (turn: number): Contender => ({
+    command: [
+      process.execPath,
+      program,
+      'build',
+      'machine',
+      '--site-only',
+      '--out',
+      'site',
+      '--today',
+      `2024-02-${String(turn + 1).padStart(2, '0')}`,
+    ],
+    folder,
+  });
+  const hugo: Contender = { command: ['hugo', '--quiet'], folder: join(folder, 'hugo') };
+  const eleventy: Contender = {
+    command: [
+      process.execPath,
+      join(root, 'node_modules/@11ty/eleventy/cmd.cjs'),
+      '--quiet',
+      '--config=eleventy.config.cjs',
+    ],
+    folder: join(folder, 'eleventy'),
+  };
+  const hasHugo = isInstalled('hugo');
+  // Once each into an empty folder, so that all turns build over what is there.
+  const first = ours(27);
+  await run(first.command, first.folder);
+  await run(eleventy.command, eleventy.folder);
+  if (hasHugo) await run(hugo.command, hugo.folder);
+  const beside = await pairs(ours, eleventy, turns);
+  const besideHugo = hasHugo ? await pairs((turn) => ours(turn + turns), hugo, turns) : undefined;
+  const limits = bounds[count] ?? { hugo: [1, 1], eleventy: [1, 1] };
+  const work = `site of ${count.toLocaleString('en-GB')} records, built again`;
+  const line = { better: 'less', unit: '×' } as const;
+  return [
+    { ...line, work, against: 'Hugo, CPU', measured: besideHugo?.ratio, must: limits.hugo[0], aim: limits.hugo[1] },
+    {
+      ...line,
+      work,
+      against: 'bare Eleventy, CPU',
+      measured: beside.ratio,
+      must: limits.eleventy[0],
+      aim: limits.eleventy[1],
+    },
+    ...(count < 5000
+      ? []
+      : [
+          {
+            work,
+            against: 'peak memory',
+            measured: median(beside.ours.map((cost) => cost.peak)),
+            must: 300,
+            aim: 240,
+            better: 'less',
+            unit: 'MB',
+          } as const,
+        ]),
+  ];
+}

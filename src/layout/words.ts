@@ -25,8 +25,11 @@ interface Run {
 }
 
 /** Signs that stay with the number before them, besides everything that is written with a no-break space. */
-const units =
-  /(\d) (?=(?:N·m|kgf·m|kgf·cm|lbf·ft|lbf·in|mm|cm|m|km|mi|thou|in|bar|psi|kPa|MPa|ml|l|cc|cm³|g|kg|lb|V|A|mA|Ω|kΩ|W|Hz|min|h|s|°C|°F|°|%|GBP|EUR|USD)(?![\p{L}\p{N}]))/gu;
+const units = new Set(
+  'N·m kgf·m kgf·cm lbf·ft lbf·in mm cm m km mi thou in bar psi kPa MPa ml l cc cm³ g kg lb V A mA Ω kΩ W Hz min h s °C °F ° % GBP EUR USD'.split(
+    ' ',
+  ),
+);
 
 /** Cuts a text into words. Control and direction signs are dropped; `links` are the anchors of the sheet. */
 export function words(text: Text, face: Face, measure: Measure, links: ReadonlySet<string>): readonly Word[] {
@@ -82,20 +85,73 @@ function target(to: string | undefined, links: ReadonlySet<string>): { readonly 
   return found === undefined ? {} : { link: found };
 }
 
+/** Plain words met before, so that none is measured or made twice in one document. */
+const known = new WeakMap<Measure, Record<Face, Map<string, Word>>>();
+const most = 20_000;
+
+function storeOf(measure: Measure, face: Face): Map<string, Word> {
+  const found = known.get(measure) ?? { regular: new Map(), strong: new Map(), em: new Map() };
+  known.set(measure, found);
+  const store = found[face];
+  if (store.size >= most) store.clear();
+  return store;
+}
+
 function gather(runs: readonly Run[], measure: Measure): readonly Word[] {
   const found: Word[] = [];
   let open: Piece[] = [];
   const close = (): void => {
-    if (open.length > 0) found.push({ pieces: open, em: open.reduce((sum, piece) => sum + piece.em, 0) });
+    const [first] = open;
+    if (first !== undefined && open.length === 1) found.push(wordOf(first, measure));
+    else if (first !== undefined) found.push({ pieces: open, em: open.reduce((sum, piece) => sum + piece.em, 0) });
     open = [];
   };
   for (const run of runs) {
-    const parts = run.text.replace(units, '$1\u00a0').replaceAll(' × ', '\u00a0×\u00a0').split(' ');
+    const parts = glued(run.text.split(' '));
     for (const [index, part] of parts.entries()) {
       if (index > 0) close();
-      if (part !== '') open.push({ ...run, text: part, em: measure.width(part, run.face) });
+      if (part !== '') open.push(pieceOf(part, run, measure));
     }
   }
   close();
   return found;
+}
+
+/** A word of one piece is the same object each time it is met, unless it is struck out or leads somewhere. */
+function wordOf(piece: Piece, measure: Measure): Word {
+  if (piece.struck || piece.link !== undefined) return { pieces: [piece], em: piece.em };
+  const store = storeOf(measure, piece.face);
+  const before = store.get(piece.text);
+  if (before !== undefined) return before;
+  const word = { pieces: [piece], em: piece.em };
+  store.set(piece.text, word);
+  return word;
+}
+
+function pieceOf(text: string, run: Run, measure: Measure): Piece {
+  const { face, struck, link } = run;
+  if (link !== undefined) return { text, face, em: measure.width(text, face), struck, link };
+  const before = struck ? undefined : storeOf(measure, face).get(text)?.pieces[0];
+  return before ?? { text, face, em: measure.width(text, face), struck };
+}
+
+/** Joins with a no-break space what must not be parted: a number and its unit, both sides of a multiplication sign. */
+function glued(parts: readonly string[]): readonly string[] {
+  const joined: string[] = [];
+  for (const part of parts) {
+    const last = joined.at(-1);
+    const joins =
+      last !== undefined &&
+      last !== '' &&
+      (part === '×' || last.endsWith('\u00a0×') || (part.length < 9 && isUnitAfter(part, last)));
+    if (joins) joined[joined.length - 1] = last + '\u00a0' + part;
+    else joined.push(part);
+  }
+  return joined;
+}
+
+function isUnitAfter(part: string, before: string): boolean {
+  const end = before.charCodeAt(before.length - 1);
+  if (end < 48 || end > 57) return false;
+  return units.has(part) || units.has(part.replace(/[.,;:)!?]+$/, ''));
 }

@@ -49,7 +49,7 @@ export function drawPage(page: PlacedPage, printing: Printing): void {
     parts.push(drawn(item, printing));
   }
   if (open) parts.push('EMC');
-  doc.page.write(parts.filter((part) => part !== '').join('\n'));
+  doc.page.write(Buffer.from(parts.filter((part) => part !== '').join('\n'), 'latin1'));
   finishPage(printing, key, type);
 }
 

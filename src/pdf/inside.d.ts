@@ -34,7 +34,12 @@ declare namespace PDFKit {
     /** Opens a picture, once for each path. */
     openImage(path: string): { readonly label: string; readonly obj: unknown; embed(document: PDFDocument): void };
     /** Objects begun and not yet written. */
-    readonly _waiting: number;
+    _waiting: number;
+    /** Where each object begins in the file, in the order of their numbers; null until it is written. */
+    readonly _offsets: (number | null)[];
+    /** Length of the file so far. */
+    readonly _offset: number;
+    _write(bytes: Uint8Array): void;
   }
 }
 

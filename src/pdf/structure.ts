@@ -1,16 +1,18 @@
 // The reading structure, written as the pages go by: an element is written and let go as soon as reading has left it.
 import type PDFDocument from 'pdfkit';
 import type { Tag } from '../layout/placed.ts';
+import { hexText, reference, reserve, writeObject } from './objects.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
 type Reference = PDFKit.PDFKitReference;
 
 interface OpenElement {
   readonly tag: Tag;
-  readonly reference: Reference;
-  readonly data: Record<string, unknown>;
-  readonly children: unknown[];
-  page: Reference | undefined;
+  readonly number: number;
+  readonly parent: number;
+  readonly children: string[];
+  /** Number of the page where its content begins. */
+  page: number | undefined;
 }
 
 export interface Structure {
@@ -28,32 +30,26 @@ export interface Structure {
 
 /** Keeps the structure of one document. Tags must come in reading order; a tag come back to is a new element. */
 export function structure(doc: Document): Structure {
-  const rootData: Record<string, unknown> = { Type: 'StructTreeRoot' };
-  const root = doc.ref(rootData);
-  const tops: unknown[] = [];
-  const parents: unknown[] = [];
+  const kids = doc.ref({});
+  const tree = doc.ref({});
+  const root = doc.ref({ Type: 'StructTreeRoot', K: kids, ParentTree: tree });
+  const tops: string[] = [];
+  const parents: (readonly [key: number, owner: string])[] = [];
   const open: OpenElement[] = [];
-  let page: Reference | undefined;
+  let page = 0;
   let pageKey = 0;
   let nextKey = 0;
-  let marked: Reference[] = [];
+  let marked: string[] = [];
 
-  const close = (): void => {
-    const element = open.pop();
-    if (element === undefined) return;
-    element.data['K'] = element.children;
-    if (element.page !== undefined) element.data['Pg'] = element.page;
-    element.reference.end(undefined);
-    // The parent keeps the reference to the end; its contents are on disk and need not be kept with it.
-    element.children.length = 0;
-    for (const key of Object.keys(element.data)) delete element.data[key];
-  };
   const begin = (tag: Tag): void => {
     const above = open.at(-1);
-    const data: Record<string, unknown> = { S: tag.role, P: above?.reference ?? root, ...attributes(tag) };
-    const reference = doc.ref(data);
-    (above?.children ?? tops).push(reference);
-    open.push({ tag, reference, data, children: [], page: undefined });
+    const number = reserve(doc);
+    (above?.children ?? tops).push(reference(number));
+    open.push({ tag, number, parent: above?.number ?? root.id, children: [], page: undefined });
+  };
+  const close = (): void => {
+    const element = open.pop();
+    if (element !== undefined) writeObject(doc, element.number, elementBody(element));
   };
   const touch = (tag: Tag): void => {
     const path = pathOf(tag);
@@ -63,9 +59,7 @@ export function structure(doc: Document): Structure {
     for (const step of path.slice(same)) begin(step);
   };
   const at = (tag: Tag): OpenElement => {
-    const last = open.at(-1);
-    if (last?.tag === tag) return last;
-    touch(tag);
+    if (open.at(-1)?.tag !== tag) touch(tag);
     const element = open.at(-1);
     if (element === undefined) throw new Error('A tag without an element.');
     return element;
@@ -73,7 +67,7 @@ export function structure(doc: Document): Structure {
   return {
     touch,
     beginPage: (next) => {
-      page = next;
+      page = next.id;
       marked = [];
       pageKey = nextKey;
       nextKey += 1;
@@ -82,30 +76,30 @@ export function structure(doc: Document): Structure {
     mark: (tag) => {
       const element = at(tag);
       const id = marked.length;
-      marked.push(element.reference);
+      marked.push(reference(element.number));
       element.page ??= page;
-      element.children.push(element.page === page ? id : { Type: 'MCR', Pg: page, MCID: id });
+      const elsewhere = '<</Type/MCR/Pg ' + reference(page) + '/MCID ' + String(id) + '>>';
+      element.children.push(element.page === page ? String(id) : elsewhere);
       return id;
     },
     annotation: (tag, annotation) => {
       const element = at(tag);
-      element.children.push({ Type: 'OBJR', Obj: annotation, Pg: page });
+      element.children.push('<</Type/OBJR/Obj ' + reference(annotation.id) + '/Pg ' + reference(page) + '>>');
       const key = nextKey;
       nextKey += 1;
-      parents.push(key, element.reference);
+      parents.push([key, reference(element.number)]);
       return key;
     },
     endPage: () => {
-      const list = doc.ref(marked);
-      list.end(undefined);
-      parents.push(pageKey, list);
-      marked.length = 0;
+      const list = reserve(doc);
+      writeObject(doc, list, '[' + marked.join(' ') + ']');
+      parents.push([pageKey, reference(list)]);
     },
     end: () => {
       while (open.length > 0) close();
-      rootData['K'] = tops;
-      rootData['ParentTree'] = { Nums: sorted(parents) };
-      rootData['ParentTreeNextKey'] = nextKey;
+      writeObject(doc, kids.id, '[' + tops.join(' ') + ']');
+      const pairs = parents.toSorted((a, b) => a[0] - b[0]).map(([key, owner]) => String(key) + ' ' + owner);
+      writeObject(doc, tree.id, '<</Nums[' + pairs.join(' ') + ']>>');
       // The library writes both when the document ends.
       doc._root.data['StructTreeRoot'] = root;
       doc._root.data['MarkInfo'] = doc.ref({ Marked: true });
@@ -115,25 +109,26 @@ export function structure(doc: Document): Structure {
 
 function pathOf(tag: Tag): readonly Tag[] {
   const path: Tag[] = [];
-  for (let step: Tag | undefined = tag; step !== undefined; step = step.parent) path.unshift(step);
-  return path;
+  for (let step: Tag | undefined = tag; step !== undefined; step = step.parent) path.push(step);
+  return path.reverse();
 }
 
-function attributes(tag: Tag): Record<string, unknown> {
-  if (tag.alt !== undefined) return { Alt: pdfText(tag.alt) };
-  if (tag.heads !== undefined) return { A: { O: 'Table', Scope: tag.heads } };
-  if (tag.span !== undefined) return { A: { O: 'Table', ColSpan: tag.span } };
-  return {};
+function elementBody(element: OpenElement): string {
+  const { tag, children, page } = element;
+  const on = page === undefined ? '' : '/Pg ' + reference(page);
+  return (
+    '<</S/' + tag.role + '/P ' + reference(element.parent) + attributes(tag) + on + '/K[' + children.join(' ') + ']>>'
+  );
+}
+
+function attributes(tag: Tag): string {
+  if (tag.alt !== undefined) return '/Alt ' + hexText(tag.alt);
+  if (tag.heads !== undefined) return '/A<</O/Table/Scope/' + tag.heads + '>>';
+  if (tag.span !== undefined) return '/A<</O/Table/ColSpan ' + String(tag.span) + '>>';
+  return '';
 }
 
 /** Text, as against a name: the library tells them apart by this. */
 export function pdfText(text: string): unknown {
   return Object(text);
-}
-
-/** Key and value pairs in the order of their keys. */
-function sorted(pairs: readonly unknown[]): readonly unknown[] {
-  const entries: [number, unknown][] = [];
-  for (let at = 0; at < pairs.length; at += 2) entries.push([Number(pairs[at]), pairs[at + 1]]);
-  return entries.toSorted((a, b) => a[0] - b[0]).flat();
 }

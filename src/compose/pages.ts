@@ -3,6 +3,7 @@ import type { Book } from '../book/book.ts';
 import type { Page, Sheet } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { sheetsOf } from '../views/wording/sheet-names.ts';
+import { calculationPages } from './calculation-pages.ts';
 import { contextOf } from './context.ts';
 import { jobPages } from './job-pages.ts';
 import { logPages } from './log-pages.ts';
@@ -35,6 +36,7 @@ export function composePages(book: Book, sheets: readonly Sheet[]): readonly Pag
     ...logPages(context),
     ...measurementPages(context),
     ...back,
+    ...calculationPages(context),
     ...tablePages(context),
     ...manualPages(context),
     ...sheetPages(context, new Set(sheets.map((sheet) => sheet.id))),

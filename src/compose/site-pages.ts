@@ -32,6 +32,7 @@ const back: readonly Plain[] = [
   { file: 'problems.html', title: 'To look at', views: ['queries'] },
   { file: 'workings.html', title: 'Workings', views: ['workings'] },
   { file: 'calculations.html', title: 'Calculations', section: 'Workings', views: ['calculations'] },
+  { file: 'coverage.html', title: 'Coverage of the calculations', section: 'Workings', views: ['coverage'] },
   { file: 'sources.html', title: 'Sources', views: ['sources', 'instruments'] },
 ];
 

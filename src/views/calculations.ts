@@ -1,36 +1,66 @@
-// The calculations that a binder may use: formula, range, source, tables, and the example that a test runs.
-import { calculations as list } from '../calc/list.ts';
+// The list of calculations by group, each leading to its page, with how it was tested.
+import { coverageOf } from '../calc/proved-rows.ts';
+import type { Coverage } from '../calc/proved-rows.ts';
 import type { Calculation } from '../calc/calculation.ts';
-import type { Block } from '../sheet/sheet.ts';
-import { fact, heading, paragraphs } from './wording/blocks.ts';
+import { groups } from '../calc/groups.ts';
+import type { Row } from '../sheet/sheet.ts';
+import { column, paragraphs, row } from './wording/blocks.ts';
+import { count } from './wording/count.ts';
+import { usesIn } from './calculation/used.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
+/** The page of a calculation; further pages hold the rest of its published rows. */
+export function calculationFile(id: string, page = 0): string {
+  return page === 0 ? `calculations/${id}.html` : `calculations/${id}-${count(page + 1)}.html`;
+}
+
 export const calculations = defineView({
   id: 'calculations',
-  purpose: 'Every calculation with its formula, range, source and example.',
+  purpose: 'Every calculation by group, with its purpose, its published rows and its uses.',
   needs: 'machine',
   options: [],
-  blocks: (context) => list.flatMap((one) => blocksOf(context, one)),
+  blocks: (context) => {
+    const { say } = context;
+    return [
+      paragraphs([
+        `${say('Any of them can be worked out at the bench with')} `,
+        { kind: 'code', text: 'splitpin work' },
+        `. ${say('What was run against published rows, and what was not')}: `,
+        { kind: 'link', text: say('coverage'), to: 'page:coverage.html' },
+        '.',
+      ]),
+      {
+        type: 'table',
+        columns: [
+          column(say('Calculation'), 4),
+          column(say('What for'), 9),
+          column(say('Rows'), 2, 'right'),
+          column(say('Uses'), 2, 'right'),
+        ],
+        rows: groups().flatMap((group): readonly Row[] => [
+          { kind: 'band', text: say(group.name) },
+          ...group.calculations.map((one) => rowOf(context, one)),
+        ]),
+        empty: '',
+        use: 'read',
+      },
+    ];
+  },
 });
 
-function blocksOf({ say }: ViewContext, one: Calculation): readonly Block[] {
-  const pairs = (values: Readonly<Record<string, string>>): string =>
-    Object.entries(values)
-      .map(([name, value]) => `${name} ${value}`)
-      .join('; ');
-  return [
-    heading(2, say(one.name), one.id),
-    paragraphs(say(one.purpose)),
-    {
-      type: 'facts',
-      facts: [
-        ...fact(say('Formula'), one.formula),
-        ...fact(say('Holds for'), say(one.range)),
-        ...fact(say('Source'), one.source),
-        ...fact(say('Tables'), one.tables.join(', ')),
-        ...fact(say('Example'), `${pairs(one.example.given)}: ${pairs(one.example.gives)}`),
-      ],
-    },
-  ];
+function rowOf({ book, say }: ViewContext, one: Calculation): Row {
+  const [tested] = coverageOf([one.id]);
+  const uses = usesIn(book, one.id).length;
+  return row(
+    [{ kind: 'link', text: say(one.name), to: `page:${calculationFile(one.id)}` }],
+    say(one.purpose),
+    tested === undefined ? '' : rowsText(tested),
+    uses === 0 ? '' : count(uses),
+  );
+}
+
+function rowsText({ passed, failed }: Coverage): string {
+  if (passed + failed === 0) return '';
+  return failed === 0 ? count(passed) : `${count(passed)}, ${count(failed)} failed`;
 }

@@ -4,6 +4,7 @@ import { assembly } from './assembly.ts';
 import { calculations } from './calculations.ts';
 import { caution } from './caution.ts';
 import { costs } from './costs.ts';
+import { coverage } from './coverage.ts';
 import { historyCover } from './history-cover.ts';
 import { holdPoint } from './hold-point.ts';
 import { inspection } from './inspection.ts';
@@ -47,6 +48,7 @@ export const views: readonly View[] = [
   calculations,
   caution,
   costs,
+  coverage,
   historyCover,
   holdPoint,
   inspection,

@@ -4,6 +4,7 @@ import type { Figure, Working } from '../figure/figure.ts';
 import type { Block, Text } from '../sheet/sheet.ts';
 import { column, fact, heading, joined, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import { resultText } from './wording/figure.ts';
+import { calculationFile } from './calculations.ts';
 import { workedFigures } from './wording/worked-figures.ts';
 import type { WorkedFigure } from './wording/worked-figures.ts';
 import { defineView } from './view.ts';
@@ -57,7 +58,7 @@ function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure)
 function ruleText(working: Working): Text {
   const known = calculationById(working.calculation);
   if (known === undefined) return working.calculation;
-  return [{ kind: 'link', text: known.name, to: `page:calculations.html#${known.id}` }];
+  return [{ kind: 'link', text: known.name, to: `page:${calculationFile(known.id)}` }];
 }
 
 function inputs({ book, say }: ViewContext, working: Working): Block {

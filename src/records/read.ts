@@ -4,7 +4,7 @@ import type { Asset, SourceFile } from '../source/files.ts';
 import { cleanText } from '../source/clean-text.ts';
 import { checkRecords } from './check-records.ts';
 import { sameFile } from './check-ids.ts';
-import { dimensionsOf } from './dimensions-of.ts';
+import { keptJob, keptMaker, type MakerReading } from './kept-readings.ts';
 import { instrumentsKind } from './kinds/instruments.ts';
 import { jobKind } from './kinds/job.ts';
 import { machineKind } from './kinds/machine.ts';
@@ -24,14 +24,13 @@ export function readRecords(
   shared: readonly SourceFile[] = [],
 ): Outcome<Records | undefined> {
   const machine = files.filter((file) => machineKind.matches(file.file)).map((file) => readFile(file, machineKind))[0];
-  const makers = files.filter((file) => makerKind.matches(file.file)).map((file) => readFile(file, makerKind));
   const instruments = [...files, ...shared]
     .filter((file) => instrumentsKind.matches(file.file))
     .map((file) => readFile(file, instrumentsKind));
-  const maker = oneMaker(makers);
-  const dimensionOf = dimensionsOf(maker);
+  const makerFiles = files.filter((file) => makerKind.matches(file.file));
+  const { readings: makers, maker, dimensionOf } = keptMaker(makerFiles, () => readMaker(makerFiles));
   const jobFiles = files.filter((file) => jobKind.matches(file.file));
-  const jobs = jobFiles.map((file) => readJob(file, dimensionOf));
+  const jobs = jobFiles.map((file) => keptJob(file, dimensionOf, () => readJob(file, dimensionOf)));
   const story = files.filter((file) => storyKind.matches(file.file)).map(readStory)[0];
   const readings = [machine, ...makers, ...instruments, ...jobs, story?.reading].filter(
     (reading) => reading !== undefined,
@@ -51,6 +50,11 @@ export function readRecords(
     kept: readings.flatMap((reading) => reading.kept),
   };
   return { value: records, problems: [...problems, ...checkRecords(records, assets)] };
+}
+
+function readMaker(files: readonly SourceFile[]): Omit<MakerReading, 'dimensionOf'> {
+  const readings = files.map((file) => readFile(file, makerKind));
+  return { readings, maker: oneMaker(readings) };
 }
 
 function oneMaker(readings: readonly FileReading<MakerData>[]): MakerData {

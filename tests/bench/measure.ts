@@ -15,7 +15,7 @@ const ticksPerSecond = 100;
 const pageSize = 4096;
 
 /** The shell's own clock of its children, to the millisecond, on a descriptor of its own. */
-const timed = 'TIMEFORMAT="%3U %3S"; { time "$@" 2>&4; } 2>&3 4>&2';
+const timed = 'TIMEFORMAT="%3U %3S"; { time "$@" 2>&4; } 4>&2 2>&3';
 
 /**
  * Runs a program to its end. The shell counts the children that it waited for; a browser's helpers are not among them, so the

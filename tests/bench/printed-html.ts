@@ -15,7 +15,7 @@ export function asPrintedHtml(all: readonly BenchRecord[]): string {
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>History</title><style>${style}</style></head>\n<body>\n<h1>History</h1>\n${body}\n</body></html>\n`;
 }
 
-function recordHtml(record: BenchRecord, markdown: MarkdownIt): string {
+function recordHtml(record: BenchRecord, markdown: ReturnType<typeof MarkdownIt>): string {
   const rows = (cells: readonly (readonly string[])[]): string =>
     `<table>${cells.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join('')}</tr>`).join('\n')}</table>`;
   return [

@@ -12,6 +12,7 @@ import type {
   PartEntry,
   Photo,
   Records,
+  Release,
   ServiceLine,
   Setting,
   Value,
@@ -136,12 +137,18 @@ export interface CheckState {
     readonly value?: string;
   };
   readonly undoneBy?: { readonly job: Job; readonly what: string };
+  /** How long the proof stands, in words, where it runs out; the day where it is a day. */
+  readonly goodFor?: { readonly words: string; readonly day?: Day };
+  /** Let pass by a person without proof: printed as released, never as proved. */
+  readonly released?: { readonly job: Job; readonly release: Release };
   readonly why?: string;
 }
 export interface HoldState {
   readonly point: HoldPoint;
   readonly checks: readonly CheckState[];
   readonly clear: boolean;
+  /** The whole point let pass by a person: printed as released, never as clear. */
+  readonly released?: { readonly job: Job; readonly release: Release };
   /** Why it is held, in sentences; empty when clear. */
   readonly because?: readonly string[];
 }

@@ -1,12 +1,16 @@
 // Hold points: held, because of these checks; or clear on the records. Never more than that.
-import type { HoldPoint } from '../records/content-model.ts';
+import type { Check, HoldPoint } from '../records/content-model.ts';
 import type { Job } from '../records/model.ts';
 import { appliesTo, whyNotFor } from './applies.ts';
 import type { CheckState, HoldState } from './book.ts';
+import { expiryOf, momentOf } from './expiry.ts';
 import type { Ground } from './ground.ts';
 import { byText } from './in-order.ts';
+import type { OdometerWork } from './odometer.ts';
 import type { Board, Judge } from './proofs.ts';
 import { standings, stateOf } from './proofs.ts';
+import type { ReleaseAt } from './releases.ts';
+import { releaseWords, releasesOf } from './releases.ts';
 import type { Evidence } from './vetoes.ts';
 import { vetoOn } from './vetoes.ts';
 
@@ -30,12 +34,35 @@ function pointsBefore(job: Job): readonly string[] {
   return job.kind === 'first start' ? ['before-live-kick'] : [];
 }
 
-function checkState(check: HoldPoint['checks'][number], ground: Ground, board: Board, evidence: Evidence): CheckState {
+/** What a state of now is judged by. */
+interface Bench {
+  readonly ground: Ground;
+  readonly board: Board;
+  readonly evidence: Evidence;
+  readonly odometer: OdometerWork;
+  readonly releaseAt: ReleaseAt;
+}
+
+/** A proof whose time or distance is past is undone by it. */
+function withExpiry(state: CheckState, { ground, odometer }: Bench): CheckState {
+  if (state.state !== 'proved' || state.by === undefined) return state;
+  const expiry = expiryOf(state.check, state.by.job, odometer, momentOf(ground.today, odometer.metresNow));
+  if (expiry === undefined) return state;
+  const goodFor = expiry.day === undefined ? { words: expiry.words } : { words: expiry.words, day: expiry.day };
+  return expiry.past
+    ? { ...state, state: 'undone', goodFor, why: `the proof ran out (${expiry.words})` }
+    : { ...state, goodFor };
+}
+
+function checkState(check: Check, bench: Bench): CheckState {
+  const { ground, board, evidence, releaseAt } = bench;
   const notFor = whyNotFor(check.applies, ground.records.machine.features);
   if (notFor !== undefined) return { check, state: 'not for this machine', why: notFor };
-  const state = stateOf(check, board.standing(check.id));
+  const state = withExpiry(stateOf(check, board.standing(check.id)), bench);
   const veto = state.state === 'proved' ? vetoOn(check, evidence) : undefined;
-  return veto === undefined ? state : { ...state, state: 'not proved', why: veto };
+  const judged: CheckState = veto === undefined ? state : { ...state, state: 'not proved', why: veto };
+  const released = judged.state === 'proved' ? undefined : releaseAt(check.id, ground.today, ground.all.length);
+  return released === undefined ? judged : { ...judged, released };
 }
 
 /** A record that could not be read may have undone anything: the point is held until it can be. */
@@ -44,41 +71,56 @@ function unreadWhy(ground: Ground): readonly string[] {
 }
 
 function reasonOf(state: CheckState): string {
-  if (state.state === 'undone')
-    return `${state.check.text}: proved, then undone by ${state.undoneBy?.what ?? 'later work'}`;
-  return state.why === undefined ? state.check.text : `${state.check.text}: ${state.why}`;
+  const { check, released, why, undoneBy } = state;
+  if (released !== undefined) return `${check.text}: ${releaseWords(released)}`;
+  if (why !== undefined) return `${check.text}: ${why}`;
+  return state.state === 'undone'
+    ? `${check.text}: proved, then undone by ${undoneBy?.what ?? 'later work'}`
+    : check.text;
+}
+
+/** The first check of a point that was open at a record: not proved, undone, or run out by then; released by hand is let pass. */
+function openAt(point: HoldPoint, job: Job, bench: Bench): string | undefined {
+  const { ground, board, odometer, releaseAt } = bench;
+  const order = ground.order.get(job) ?? 0;
+  const moment = momentOf(job.date.from, odometer.metresAt(job.id, job.date.from));
+  if (releaseAt(point.id, job.date.from, order) !== undefined) return undefined;
+  return point.checks.find((check) => {
+    if (!appliesTo(check.applies, ground.records.machine.features)) return false;
+    const { proof, undone } = board.standing(check.id);
+    const stands = proof !== undefined && proof.but === undefined && undone === undefined;
+    const past = stands && expiryOf(check, proof.job, odometer, moment)?.past === true;
+    return (!stands || past) && releaseAt(check.id, job.date.from, order) === undefined;
+  })?.id;
+}
+
+function holdState(point: HoldPoint, bench: Bench): HoldState {
+  const { ground, releaseAt } = bench;
+  const checks = point.checks.map((check) => checkState(check, bench));
+  const held = checks.filter((one) => one.state === 'not proved' || one.state === 'undone');
+  const because = [...unreadWhy(ground), ...held.map(reasonOf)];
+  const released = because.length === 0 ? undefined : releaseAt(point.id, ground.today, ground.all.length);
+  if (released === undefined) return { point, checks, clear: because.length === 0, because };
+  return { point, checks, clear: false, released, because: [releaseWords(released), ...because] };
 }
 
 /** All hold points of this machine, in their order. Linear in records plus checks. */
-export function holdPoints(ground: Ground, judge: Judge, evidence: Evidence): HoldWork {
-  const features = ground.records.machine.features;
+export function holdPoints(ground: Ground, odometer: OdometerWork, judge: Judge, evidence: Evidence): HoldWork {
   const points = ground.content.holdPoints
-    .filter((point) => appliesTo(point.applies, features))
+    .filter((point) => appliesTo(point.applies, ground.records.machine.features))
     .toSorted((a, b) => a.order - b.order || byText(a.id, b.id));
-  const ridden: HeldActivity[] = [];
   const byId = new Map(points.map((point) => [point.id, point]));
-  const open = (point: HoldPoint, board: Board): string | undefined =>
-    point.checks.find(
-      (check) => appliesTo(check.applies, features) && stateOf(check, board.standing(check.id)).state !== 'proved',
-    )?.id;
-  const board = standings(
-    points.flatMap((point) => point.checks),
-    ground,
-    judge,
-    (job, moment) => {
-      for (const id of pointsBefore(job)) {
-        const point = byId.get(id);
-        const check = point === undefined ? undefined : open(point, moment);
-        if (point !== undefined && check !== undefined) ridden.push({ job, point, check });
-      }
-    },
-  );
-  const unread = unreadWhy(ground);
-  const holds = points.map((point): HoldState => {
-    const checks = point.checks.map((check) => checkState(check, ground, board, evidence));
-    const held = checks.filter((one) => one.state === 'not proved' || one.state === 'undone');
-    const because = [...unread, ...held.map(reasonOf)];
-    return { point, checks, clear: because.length === 0, because };
+  const ridden: HeldActivity[] = [];
+  const releaseAt = releasesOf(ground);
+  const checks = points.flatMap((point) => point.checks);
+  const board = standings(checks, ground, judge, (job, moment) => {
+    for (const id of pointsBefore(job)) {
+      const point = byId.get(id);
+      const check =
+        point === undefined ? undefined : openAt(point, job, { ground, board: moment, evidence, odometer, releaseAt });
+      if (point !== undefined && check !== undefined) ridden.push({ job, point, check });
+    }
   });
-  return { holds, ridden };
+  const bench: Bench = { ground, board, evidence, odometer, releaseAt };
+  return { holds: points.map((point) => holdState(point, bench)), ridden };
 }

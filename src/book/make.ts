@@ -31,7 +31,7 @@ export function makeBook(records: Records, content: Content, today: Day): Book {
   const offWork = offAndOn(ground.jobs, ground.key);
   const series = readingSeries(ground, odometer);
   const torque = torqueTable(ground);
-  const holds = holdPoints(ground, judgeOf(series), { off: offWork.off, torque });
+  const holds = holdPoints(ground, odometer, judgeOf(series), { off: offWork.off, torque });
   const due = dueList(ground, odometer, series);
   const costs = countCosts(records, ground.jobs, offWork.off.closed, ground.key);
   const found = { ground, odometer, offWork, series, torque, holds, due, costs };

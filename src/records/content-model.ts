@@ -1,7 +1,7 @@
 // What content/ says, once read: the same for every machine. A machine folder may add, never take away.
 import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
-import type { Features, ServiceLine } from './model.ts';
+import type { Features, Interval, ServiceLine } from './model.ts';
 
 /** Where a thing applies; an absent key does not restrict. `cylinders` is `one` or `more`. */
 export type Applies = { readonly [K in keyof Features]?: readonly string[] };
@@ -50,6 +50,8 @@ export interface Check {
   readonly proof: 'look' | 'value' | 'photo' | 'done' | 'feel';
   readonly unit?: string;
   readonly undoneBy: readonly string[];
+  /** How long a proof stands by time or distance; absent: until it is undone. */
+  readonly goodFor?: Interval;
   readonly caution?: string;
   readonly applies: Applies;
   readonly at: Place;

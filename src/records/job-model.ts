@@ -98,6 +98,16 @@ export interface CheckDone {
   readonly at: Place;
 }
 
+/** A hold point or check that a person lets pass, knowing that it is not proved. */
+export interface Release {
+  /** Id of the hold point or check. */
+  readonly of: string;
+  readonly by: string;
+  readonly why: string;
+  readonly until?: Day;
+  readonly at: Place;
+}
+
 export interface Repair {
   readonly of: string;
   readonly now: string;
@@ -191,6 +201,7 @@ export interface Job {
   readonly parts: readonly PartEntry[];
   readonly findings: readonly Finding[];
   readonly checks: readonly CheckDone[];
+  readonly releases?: readonly Release[];
   readonly services: readonly string[];
   readonly repairs: readonly Repair[];
   readonly corrections: readonly Correction[];

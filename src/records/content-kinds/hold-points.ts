@@ -1,6 +1,7 @@
 // content/hold-points: points past which work does not go without release, each a list of checks with its reason.
 import type { HoldPoint } from '../content-model.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
+import { interval } from '../kinds/interval.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
 import { choice, id, list, number, text } from '../shapes/plain.ts';
 import { andThen } from '../shapes/shape.ts';
@@ -14,6 +15,7 @@ const check = andThen(
     proof: need(choice('look', 'value', 'photo', 'done', 'feel'), 'how it is proved', { example: 'done' }),
     unit: may(text, 'unit of the value to write down', { example: 'ml' }),
     undoneBy: or(list(text), [], 'things, settings or limits that void the proof when touched'),
+    goodFor: may(interval, 'how long a proof stands, whichever comes first'),
     caution: may(id, 'id of a caution'),
     applies: or(applies, {}, 'machines it is for'),
   }),

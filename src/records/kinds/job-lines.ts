@@ -6,6 +6,7 @@ import type {
   MoneyEntry,
   PartEntry,
   Photo,
+  Release,
   Repair,
   Ride,
   RunLogLine,
@@ -55,6 +56,13 @@ export const checkDone: Shape<CheckDone> = {
   read: (tree, spot, desk) => checkKeys.read(typeof tree === 'string' ? { check: tree } : tree, spot, desk),
   told: { kind: 'either', of: [{ kind: 'text', written: 'id of the check' }, checkKeys.told] },
 };
+
+export const release: Shape<Release> = entry({
+  of: need(text, 'id of the hold point or check that is let pass', { example: 'before-road' }),
+  by: need(text, 'who lets it pass', { example: 'owner' }),
+  why: need(text, 'why', { example: 'pushed to the station, not ridden' }),
+  until: may(day, 'the last day it holds', { example: '2024-09-30' }),
+});
 
 export const repair: Shape<Repair> = andThen(
   entry({

@@ -54,10 +54,10 @@ export function boundsOf(step: Step, now: Now, grace: number): readonly Bound[] 
 /** Due and overdue first. */
 const ranks: Readonly<Record<DueState, number>> = {
   overdue: 0,
-  'at its limit': 1,
-  due: 2,
-  coming: 3,
-  'not known': 4,
+  due: 1,
+  coming: 2,
+  'not known': 3,
+  'at its limit': 4,
   'not due': 5,
   'done once': 6,
 };

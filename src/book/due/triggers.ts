@@ -60,11 +60,16 @@ function newestReadings(line: ServiceLine, series: SeriesWork, ground: Ground): 
   return [...newest.values()];
 }
 
+/** Not worn to its limit: nothing is due; a line without an interval waits for its limit alone. */
+function atEase(line: ServiceLine): DueState {
+  return line.every === undefined && line.first === undefined ? 'at its limit' : 'not due';
+}
+
 function wearWithout(line: ServiceLine, series: SeriesWork, ground: Ground): Trigger {
   const one = line.wear === undefined ? undefined : series.byItem.get(ground.key(line.wear));
   const renewed = one?.basis.at(-1);
   if (renewed !== undefined)
-    return { state: 'not due', why: `renewed ${renewed.from} (${renewed.what}), not measured since` };
+    return { state: atEase(line), why: `renewed ${renewed.from} (${renewed.what}), not measured since` };
   const state = line.unknown === 'due now' ? 'due' : 'not known';
   return { state, why: `goes by wear and was never measured: measure ${line.wear ?? 'it'}` };
 }
@@ -76,7 +81,7 @@ export function byWear(line: ServiceLine, series: SeriesWork, ground: Ground): T
   const past = points.filter((point) => point.verdict === 'past the limit');
   if (past.length > 0)
     return {
-      state: 'at its limit',
+      state: 'overdue',
       why: `past its limit: ${past.map(printed).join(', ')} on ${past.at(-1)?.day ?? ''}`,
     };
   const close = points.filter((point) => point.verdict === 'too close to call with this instrument');
@@ -87,7 +92,7 @@ export function byWear(line: ServiceLine, series: SeriesWork, ground: Ground): T
     };
   if (points.length === 0) return wearWithout(line, series, ground);
   return {
-    state: 'not due',
+    state: atEase(line),
     why: `goes by wear; last read ${points.map(printed).join(', ')} on ${points.at(-1)?.day ?? ''}`,
   };
 }

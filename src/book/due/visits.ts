@@ -11,7 +11,7 @@ interface Window {
   readonly until: Day;
 }
 
-const pressing: ReadonlySet<string> = new Set(['overdue', 'due', 'at its limit']);
+const pressing: ReadonlySet<string> = new Set(['overdue', 'due']);
 
 /** The day a line comes due: by date, or at the rider's pace, whichever comes first. */
 function dayDue(line: DueLine): Day | undefined {

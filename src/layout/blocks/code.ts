@@ -18,7 +18,7 @@ export function codeSlabs(block: CodeBlock, setting: Setting): readonly Slab[] {
   const tag = under(setting.section, 'P');
   return [
     {
-      height: Math.max(side, heightOf(lines)),
+      height: Math.max(side, heightOf(lines) + 4),
       before: leading,
       draw: (x, y, out) => {
         if (code !== undefined) drawModules(code, x, y, under(setting.section, 'Figure', { alt: code.alt }), out);

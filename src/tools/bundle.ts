@@ -1,5 +1,5 @@
 // Compiles the program into dist/: one light file to start with, the rest in pieces that are loaded when first needed.
-import { build, type Plugin } from 'esbuild';
+import { build, type BuildOptions, type Plugin } from 'esbuild';
 import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
@@ -15,29 +15,20 @@ const external = ['@11ty/eleventy', '@11ty/eleventy/*', 'sharp', 'pdfkit', 'font
 const banner = `import { createRequire as createRequireForPackages } from 'node:module';
 const require = createRequireForPackages(import.meta.url);`;
 
-/** Writes the compiled program into a folder one level below the package. */
+const shared = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  target: 'node20.19',
+  legalComments: 'none',
+  logLevel: 'warning',
+} as const;
+
+/** Writes the compiled program into a folder below the package. */
 export async function bundle(into: string): Promise<void> {
   rmSync(into, { recursive: true, force: true });
-  await build({
-    absWorkingDir: root,
-    entryPoints: { splitpin: 'src/command/splitpin.ts' },
-    outdir: into,
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20.19',
-    external,
-    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile],
-    banner: { js: banner },
-    define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
-    chunkNames: '[name]-[hash]',
-    legalComments: 'none',
-    minifySyntax: true,
-    minifyWhitespace: true,
-    logLevel: 'warning',
-  });
-  await bundleYaml(into);
+  await build(programInto(into));
+  await build(yamlInto(into));
   // The printer looks for its typefaces beside its own code.
   const fonts = join(root, 'src/pdf/fonts');
   mkdirSync(join(into, 'fonts'));
@@ -45,6 +36,42 @@ export async function bundle(into: string): Promise<void> {
     copyFileSync(join(fonts, file), join(into, 'fonts', file));
   }
   chmodSync(join(into, 'splitpin.js'), 0o755);
+}
+
+/** Names of the packages whose code the compiled program carries. */
+export async function bundledPackages(): Promise<readonly string[]> {
+  const nowhere = { write: false, metafile: true } as const;
+  const made = [await build({ ...programInto('dist'), ...nowhere }), await build({ ...yamlInto('dist'), ...nowhere })];
+  const files = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+  const names = files.flatMap((file) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(file)?.[1] ?? []);
+  return [...new Set(names)].sort();
+}
+
+function programInto(folder: string): BuildOptions {
+  return {
+    ...shared,
+    entryPoints: { splitpin: 'src/command/splitpin.ts' },
+    outdir: folder,
+    splitting: true,
+    format: 'esm',
+    external,
+    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile],
+    banner: { js: banner },
+    define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
+    chunkNames: '[name]-[hash]',
+    minifySyntax: true,
+    minifyWhitespace: true,
+  };
+}
+
+function yamlInto(folder: string): BuildOptions {
+  return {
+    ...shared,
+    stdin: { contents: "export * from 'yaml';", resolveDir: root },
+    outfile: join(folder, 'yaml.cjs'),
+    format: 'cjs',
+    minify: true,
+  };
 }
 
 /** The parser that finds places is loaded in the middle of other work, so it is one file to be required and not a piece to be awaited. */
@@ -57,21 +84,6 @@ const yamlInOneFile: Plugin = {
     }));
   },
 };
-
-async function bundleYaml(into: string): Promise<void> {
-  await build({
-    absWorkingDir: root,
-    stdin: { contents: "export * from 'yaml';", resolveDir: root },
-    outfile: join(into, 'yaml.cjs'),
-    bundle: true,
-    format: 'cjs',
-    platform: 'node',
-    target: 'node20.19',
-    legalComments: 'none',
-    minify: true,
-    logLevel: 'warning',
-  });
-}
 
 /** A hash over every line that can change what is made: sources, content, templates, tables, and the versions of all packages. */
 export function fingerprint(): string {

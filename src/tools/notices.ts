@@ -1,0 +1,46 @@
+// Writes NOTICES: what the compiled program carries of other people's work, each with its licence in full. Run: npm run notices
+import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { bundledPackages } from './bundle.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+const head = `Splitpin is published under the MIT licence (see LICENSE). The compiled program in dist/ carries the works named here; the
+packages that it uses without carrying them (Eleventy, pdfkit, fontkit, sharp) come with licences of their own.
+
+Typefaces
+=========
+
+splitpin-sans-regular, -semibold, -italic: parts of IBM Plex Sans, copyright 2017 IBM Corp. with Reserved Font Name "Plex", renamed as
+its licence asks for; SIL Open Font License 1.1 (LICENCE-OFL.txt beside the fonts and in every binder).
+splitpin-signs: a part of DejaVu Sans, copyright Bitstream, Inc. and Tavmjong Bah, renamed as its licence asks for
+(LICENCE-DejaVu.txt beside the fonts and in every binder).
+
+Packages
+========
+`;
+
+/** The text of the file: one section a package, by name. */
+export async function notices(): Promise<string> {
+  const names = await bundledPackages();
+  return head + names.map(section).join('');
+}
+
+function section(name: string): string {
+  const folder = join(root, 'node_modules', name);
+  const about: unknown = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const field = (key: string): string => {
+    const value: unknown = typeof about === 'object' && about !== null ? Reflect.get(about, key) : undefined;
+    return typeof value === 'string' ? value : '';
+  };
+  const [file] = readdirSync(folder).filter((each) => /^licen[cs]e/i.test(each));
+  if (file === undefined) throw new Error(name + ' comes without the text of its licence');
+  const text = readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim();
+  return `\n${name} (${field('license')})\n${'-'.repeat(name.length)}\n\n${text}\n`;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  writeFileSync(join(root, 'NOTICES'), await notices());
+  if (!existsSync(join(root, 'LICENSE'))) throw new Error('LICENSE is missing');
+}

@@ -41,6 +41,7 @@ export function pointBlocks(context: ViewContext, hold: HoldState): readonly Blo
 /** Why a point is held, or that the records speak against nothing; a record that could not be read may have undone anything. */
 function standing({ book, say }: ViewContext, hold: HoldState, asked: readonly CheckState[]): string {
   if (hold.clear) return say('Clear on the records.');
+  if (hold.released !== undefined) return `${releasedText(say, hold.released)}. ${say('Not clear on the records.')}`;
   const open = asked.filter((check) => check.state !== 'proved');
   const undone = open.filter((check) => check.state === 'undone').length;
   const reasons = [
@@ -78,7 +79,15 @@ function item(
   };
 }
 
+/** Let pass by a person: who, why, until when; never the same word as proved or clear. */
+function releasedText(say: ViewContext['say'], { release }: NonNullable<CheckState['released']>): string {
+  const until =
+    release.until === undefined ? say('until it is taken back') : `${say('until')} ${dayText(release.until)}`;
+  return `${say('Released by hand by')} ${release.by}: ${release.why}; ${until}`;
+}
+
 function stateText({ say }: ViewContext, state: CheckState): string {
+  if (state.released !== undefined) return releasedText(say, state.released);
   if (state.state === 'undone') {
     const by = state.undoneBy === undefined ? '' : ` ${say('by')} ${state.undoneBy.what} (${state.undoneBy.job.title})`;
     return `${say('undone')}${by}${state.why === undefined ? '' : `: ${state.why}`}`;
@@ -89,6 +98,9 @@ function stateText({ say }: ViewContext, state: CheckState): string {
     state.by.hand,
     state.by.checkedBy === undefined ? undefined : `${say('checked by')} ${state.by.checkedBy}`,
   ];
-  const words = [dayText(state.by.day), ...hands, state.by.value].filter((word) => word !== undefined && word !== '');
+  const good = state.goodFor?.day === undefined ? undefined : `${say('good until')} ${dayText(state.goodFor.day)}`;
+  const words = [dayText(state.by.day), ...hands, state.by.value, good].filter(
+    (word) => word !== undefined && word !== '',
+  );
   return `${say('proved')} ${words.join(', ')}`;
 }

@@ -1,5 +1,6 @@
 // Proof that runs out by time or distance, and what a person lets pass without proof.
 import { describe, expect, it } from 'vitest';
+import { pointBlocks } from '../../src/views/hold-point.ts';
 import type { Release } from '../../src/records/model.ts';
 import { book, check, content, day, hold, interval, job, nowhere, ridden, ticked } from './records.ts';
 
@@ -86,6 +87,24 @@ describe('released by hand', () => {
     expect(book(jobs('2026-01-31'), '2026-06-01', { content: points() }).queries.map((one) => one.code)).toContain(
       'ridden-while-held',
     );
+  });
+  it('stands on the sheet with who, why and until when', () => {
+    const made = book(
+      [job('2026-01-01', { checks: [ticked('insured')], releases: [release('lamps', '2026-06-30')] })],
+      '2026-06-01',
+      { content: points('12 months') },
+    );
+    const [held] = made.holds;
+    const context = { book: made, options: {}, say: (words: string) => words, prose: () => [] };
+    const list =
+      held === undefined
+        ? []
+        : pointBlocks(context, held).flatMap((block) => (block.type === 'checklist' ? block.items : []));
+    expect(list.map((one) => one.state)).toEqual([
+      'proved 1 January 2026, owner, good until 1 January 2027',
+      'Released by hand by owner: pushed to the station; until 30 June 2026',
+    ]);
+    expect(list.map((one) => one.done)).toEqual([true, undefined]);
   });
   it('says nothing about what is proved', () => {
     const made = book([proved, job('2026-02-01', { releases: [release('lamps')] })], '2026-06-01', {

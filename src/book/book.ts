@@ -125,6 +125,8 @@ export interface TorqueRow {
   readonly touched?: boolean;
   /** How it was tightened last. */
   readonly last?: { readonly job: Job; readonly entry: WorkEntry };
+  /** The entry that loosened it, or took it off with a part, when no record tightened it since. */
+  readonly untightened?: { readonly job: Job; readonly entry: WorkEntry };
 }
 
 export interface CheckState {

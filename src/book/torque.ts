@@ -3,30 +3,11 @@ import { coverTorque } from '../calc/cover-torque.ts';
 import type { Figure } from '../figure/figure.ts';
 import { written } from '../figure/print.ts';
 import type { Quantity, WrittenRange } from '../quantity/quantity.ts';
-import type { Fastener, Job, Repair, Source, WorkEntry } from '../records/model.ts';
+import type { Fastener, Repair, Source } from '../records/model.ts';
 import type { TorqueRow } from './book.ts';
 import type { Ground } from './ground.ts';
-
-interface Worked {
-  readonly touched: Set<string>;
-  readonly last: Map<string, { readonly job: Job; readonly entry: WorkEntry }>;
-  readonly repaired: Map<string, { readonly job: Job; readonly repair: Repair }>;
-}
-
-/** Which fasteners the records worked on, how each was tightened last, and which were repaired. */
-function workedOn(ground: Ground): Worked {
-  const found: Worked = { touched: new Set(), last: new Map(), repaired: new Map() };
-  for (const job of ground.jobs) {
-    for (const entry of job.work) {
-      const thing = ground.key(entry.thing);
-      found.touched.add(thing);
-      for (const one of entry.fasteners) found.touched.add(ground.key(one.id));
-      if (entry.verb === 'tightened') found.last.set(thing, { job, entry });
-    }
-    for (const repair of job.repairs) found.repaired.set(ground.key(repair.of), { job, repair });
-  }
-  return found;
-}
+import type { Worked } from './worked-fasteners.ts';
+import { workedFasteners } from './worked-fasteners.ts';
 
 /** Title, edition and page as one line. */
 export function sourceLine(source: Source): string {
@@ -88,6 +69,7 @@ function row(fastener: Fastener, worked: Worked, ground: Ground): TorqueRow {
   const basis = makers !== undefined ? 'maker' : value === undefined ? 'none' : 'computed';
   const note = noteOf(fastener, repaired?.repair, basis);
   const last = worked.last.get(key);
+  const loosened = worked.loosened.get(key);
   const at = { ...fastener.at, path: [...fastener.at.path, 'stages'] };
   return {
     fastener,
@@ -100,11 +82,12 @@ function row(fastener: Fastener, worked: Worked, ground: Ground): TorqueRow {
     ...(note === undefined ? {} : { note }),
     touched: worked.touched.has(key),
     ...(last === undefined ? {} : { last }),
+    ...(loosened === undefined ? {} : { untightened: loosened }),
   };
 }
 
 /** One row a fastener, in the maker's order. A fastener without a maker's value keeps its blank. */
 export function torqueTable(ground: Ground): readonly TorqueRow[] {
-  const worked = workedOn(ground);
+  const worked = workedFasteners(ground);
   return ground.maker.fasteners.map((fastener) => row(fastener, worked, ground));
 }

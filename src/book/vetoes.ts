@@ -17,23 +17,22 @@ function openLines(evidence: Evidence): string | undefined {
   return `on the records still: ${lines.join('; ')}`;
 }
 
-/** Fasteners that were worked on, carry something, and have no maker's torque: they stay open until a figure with its source is found. */
-function unknownFasteners(evidence: Evidence): string | undefined {
-  const unknown = evidence.torque.filter(
-    (row) => row.basis === 'none' && row.touched === true && row.fastener.duty === undefined,
-  );
-  const loose = evidence.off.open.filter((line) => line.state === 'loose');
-  const parts = [
-    ...unknown.map((row) => `torque of ${row.fastener.name} not known`),
-    ...loose.map((line) => `${line.entry.thing} loose`),
-  ];
-  return parts.length === 0 ? undefined : parts.join('; ');
+/** Fasteners that carry something and were worked on: not written as tightened since, or of unknown torque. They stay open until they are. */
+function openFasteners({ torque }: Evidence): string | undefined {
+  const carrying = torque.filter((row) => row.touched === true && row.fastener.duty === undefined);
+  const loose = carrying
+    .filter((row) => row.untightened !== undefined)
+    .map((row) => `${row.fastener.name} not written as tightened`);
+  const unknown = carrying
+    .filter((row) => row.basis === 'none')
+    .map((row) => `torque of ${row.fastener.name} not known`);
+  return loose.length + unknown.length === 0 ? undefined : [...loose, ...unknown].join('; ');
 }
 
 /** By the permanent id of the check. */
 const vetoes: ReadonlyMap<string, (evidence: Evidence) => string | undefined> = new Map([
   ['nothing-left-off', openLines],
-  ['fasteners-all-done', unknownFasteners],
+  ['fasteners-all-done', openFasteners],
 ]);
 
 /** Why the check cannot stand; undefined when the records do not speak against it. */

@@ -69,6 +69,7 @@ export const codes = {
   'mixture-written-two-ways': 'query',
   'safety-work-unchecked': 'query',
   'duty-against-its-name': 'query',
+  'not-tightened-again': 'query',
   'stripped-not-repaired': 'query',
   'finding-past-its-day': 'query',
   'ridden-with-stopping-fault': 'query',

@@ -15,6 +15,7 @@ import {
   maker,
   nowhere,
   procedure,
+  quantity,
   reading,
   setting,
   ticked,
@@ -207,6 +208,47 @@ describe('a hold point', () => {
     expect(state(made)).toMatchObject({ state: 'not proved', why: 'torque of Head nuts not known' });
     expect(made.torque[0]).toMatchObject({ basis: 'none' });
     expect(made.torque[0]?.value).toBeUndefined();
+  });
+});
+
+describe('a nut that came off with its part', () => {
+  const data = {
+    fasteners: [
+      fastener('rear-spindle-nut', { name: 'Spindle nut', torqueText: '7.0 kgf·m' }),
+      fastener('guard-screw', { duty: 'trim', torqueText: '1 N·m' }),
+    ],
+  };
+  const off = job('2026-01-01', {
+    work: [
+      work('removed', 'rear wheel', {
+        fasteners: [
+          { id: 'rear-spindle-nut', count: 1 },
+          { id: 'guard-screw', count: 2 },
+        ],
+      }),
+      work('refitted', 'rear wheel'),
+    ],
+  });
+  const ticks = job('2026-01-02', { checks: [ticked('fasteners-all-done')] });
+  it('holds the point until a record says that it was tightened', () => {
+    expect(state(make([check('fasteners-all-done')], [off, ticks], data))).toMatchObject({
+      state: 'not proved',
+      why: 'Spindle nut not written as tightened',
+    });
+    const tight = job('2026-01-01', { id: 'z', work: [work('tightened', 'rear-spindle-nut')] });
+    expect(state(make([check('fasteners-all-done')], [off, tight, ticks], data))?.state).toBe('proved');
+  });
+  it('counts a part put back with its torque beside it', () => {
+    const with7 = job('2026-01-01', {
+      id: 'z',
+      work: [
+        work('refitted', 'rear wheel', {
+          fasteners: [{ id: 'rear-spindle-nut', count: 1 }],
+          torque: quantity('7.0 kgf·m', 'torque'),
+        }),
+      ],
+    });
+    expect(state(make([check('fasteners-all-done')], [off, with7, ticks], data))?.state).toBe('proved');
   });
 });
 

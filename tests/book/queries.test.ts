@@ -138,6 +138,33 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       ],
     },
   ],
+  'not-tightened-again': [
+    {
+      jobs: [
+        job('2026-01-01', {
+          kind: 'strip',
+          work: [
+            work('removed', 'head', { fasteners: [{ id: 'cylinder-head-nut', count: 8 }] }),
+            work('refitted', 'head'),
+          ],
+        }),
+      ],
+      maker: headNut,
+    },
+    {
+      jobs: [
+        job('2026-01-01', {
+          kind: 'strip',
+          work: [
+            work('removed', 'head', { fasteners: [{ id: 'cylinder-head-nut', count: 8 }] }),
+            work('refitted', 'head'),
+            work('tightened', 'cylinder-head-nut'),
+          ],
+        }),
+      ],
+      maker: headNut,
+    },
+  ],
   'duty-against-its-name': [
     { maker: { fasteners: [fastener('a', { name: 'Brake plate nut', duty: 'cover' })] } },
     { maker: { fasteners: [fastener('a', { name: 'Clutch cover screw', duty: 'cover' })] } },

@@ -15,11 +15,12 @@ import {
   computedOnSafetyJoint,
   findingsOpen,
   safetyWorkUnchecked,
-  strippedNotRepaired,
   tyreCodeOfThreeDigits,
 } from './safety.ts';
 import { oilWithoutQuantity, serviceWithoutReading } from './services.ts';
 import { dataForOtherFrames, limitWithoutPage } from './sources.ts';
+import { notTightenedAgain, strippedNotRepaired } from './tightening.ts';
+import { tightenedInOtherUnit, torqueDoesNotFit } from './torque.ts';
 import { unitSlip } from './unit-slip.ts';
 import { betterThanNew, leftPastLimit, wearBackwards } from './wear.ts';
 
@@ -27,8 +28,11 @@ export const looks: readonly Look[] = [
   riddenWithThingsOpen,
   riddenWhileHeld,
   findingsOpen,
+  notTightenedAgain,
   strippedNotRepaired,
   computedOnSafetyJoint,
+  torqueDoesNotFit,
+  tightenedInOtherUnit,
   safetyWorkUnchecked,
   tyreCodeOfThreeDigits,
   plainPetrolInPremix,

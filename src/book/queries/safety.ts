@@ -61,23 +61,6 @@ export const computedOnSafetyJoint: Look = ({ torque }) =>
       ),
     );
 
-/** A thread that yielded or stripped, and no repair after it. */
-export const strippedNotRepaired: Look = ({ ground }) => {
-  const open = new Map<string, ReturnType<typeof query>>();
-  for (const job of ground.jobs) {
-    for (const entry of job.work) {
-      const key = ground.key(entry.thing);
-      if (entry.verb !== 'tightened' && entry.verb !== 'replaced') continue;
-      open.delete(key);
-      if (entry.result !== 'stripped' && entry.result !== 'yielded') continue;
-      const message = `${entry.thing} ${entry.result}, and no repair is written after it`;
-      open.set(key, query('stripped-not-repaired', entry.at, message, 'write the repair under `repairs:`'));
-    }
-    for (const repair of job.repairs) open.delete(ground.key(repair.of));
-  }
-  return [...open.values()];
-};
-
 /** A fault that stops use, still open, or left past the day it was allowed until. */
 export const findingsOpen: Look = ({ ground }) => {
   const ride = ground.jobs.findLast((job) => job.ride !== undefined);

@@ -1,0 +1,120 @@
+// A written torque against its neighbours, against what any bolt of its mark carries, and against the book when it was tightened.
+import { calculationById } from '../../calc/list.ts';
+import { likelySlip, unitSlips } from '../../calc/torque-slip.ts';
+import type { Figure } from '../../figure/figure.ts';
+import { printFigure, printQuantity, written } from '../../figure/print.ts';
+import type { Problem } from '../../problem/problem.ts';
+import { inUnit, of } from '../../quantity/quantity.ts';
+import { newtonMetre } from '../../quantity/units.ts';
+import type { TorqueRow } from '../book.ts';
+import type { Look } from './query.ts';
+import { query } from './query.ts';
+
+/** Fewer neighbours say nothing: two joints of one thread may well differ. */
+const enoughNeighbours = 2;
+/** Slips that no spread between joints can be taken for: 9.81, 10, 12. */
+const gross = 5;
+/** A slip of any factor from the book’s own value comes this near. */
+const near = 1.04;
+/** What is taken where a fastener bears no mark: nothing stronger is on a machine. */
+const strongest = '12.9';
+
+function newtonMetres(figure: Figure<'torque'>): number {
+  return inUnit<'torque'>(figure.quantity, newtonMetre);
+}
+
+function middle(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return ((sorted[Math.floor((sorted.length - 1) / 2)] ?? 0) + (sorted[Math.floor(sorted.length / 2)] ?? 0)) / 2;
+}
+
+function asNewtonMetres(value: number): string {
+  return printQuantity(of(value, newtonMetre), newtonMetre, 1);
+}
+
+/** A maker’s torque ten or twelve times off all others of its thread. */
+function amongNeighbours(row: TorqueRow, value: Figure<'torque'>, all: readonly TorqueRow[]): readonly Problem[] {
+  const { thread, name } = row.fastener;
+  const others = all.flatMap((one) =>
+    one !== row && one.basis === 'maker' && one.fastener.thread === thread && one.value !== undefined
+      ? [newtonMetres(one.value.low)]
+      : [],
+  );
+  if (thread === undefined || others.length < enoughNeighbours) return [];
+  const expected = middle(others);
+  const slip = likelySlip(newtonMetres(value), expected);
+  if (slip === undefined || Math.max(slip.factor, 1 / slip.factor) < gross) return [];
+  const message = `${name}: ${printFigure(value)} does not fit its neighbours, other fasteners ${thread} have about ${asNewtonMetres(expected)}: ${slip.says}? ${asNewtonMetres(newtonMetres(value) * slip.factor)}`;
+  return [
+    query(
+      'torque-unit-slip',
+      value.origin.kind === 'written' ? value.origin.at : row.fastener.at,
+      message,
+      'look at the unit in the book',
+    ),
+  ];
+}
+
+/** The torque at which a bolt of this mark reaches its proof load, dry (nut factor 0.2). */
+function mostCarried(row: TorqueRow): number | undefined {
+  const { thread, class: mark } = row.fastener;
+  if (thread === undefined) return undefined;
+  const load = calculationById('bolt-strength')?.run({ thread, class: mark ?? strongest }).figures['proof load'];
+  const diameter = calculationById('thread-geometry')?.run({ thread }).figures['diameter'];
+  return load === undefined || diameter === undefined ? undefined : 0.2 * load.quantity * diameter.quantity;
+}
+
+function aboveStrength(row: TorqueRow, value: Figure<'torque'>): readonly Problem[] {
+  const limit = mostCarried(row);
+  if (limit === undefined || newtonMetres(value) <= 1.5 * limit) return [];
+  const mark = row.fastener.class === undefined ? 'any bolt of this thread' : `a bolt of class ${row.fastener.class}`;
+  const message = `${row.fastener.name}: ${printFigure(value)} is far more than ${mark} carries, about ${asNewtonMetres(limit)} at its proof load`;
+  return [
+    query(
+      'torque-above-strength',
+      value.origin.kind === 'written' ? value.origin.at : row.fastener.at,
+      message,
+      'look at the unit in the book, and at the thread',
+    ),
+  ];
+}
+
+/** Makers’ torques that do not fit. */
+export const torqueDoesNotFit: Look = ({ torque }) =>
+  torque.flatMap((row) => {
+    const value = row.value?.low;
+    if (row.basis !== 'maker' || value === undefined) return [];
+    const slipped = amongNeighbours(row, value, torque);
+    return slipped.length > 0 ? slipped : aboveStrength(row, value);
+  });
+
+/** A fastener tightened to a value that is the book’s in another unit. */
+export const tightenedInOtherUnit: Look = ({ ground, torque }) => {
+  const byKey = new Map(torque.map((row) => [ground.key(row.fastener.id), row]));
+  return ground.jobs.flatMap((job) =>
+    job.work.flatMap((entry): readonly Problem[] => {
+      const value = byKey.get(ground.key(entry.thing))?.value;
+      if (entry.verb !== 'tightened' || entry.torque === undefined || value === undefined) return [];
+      const to = written(entry.torque, entry.at);
+      const [aimed, low] = [newtonMetres(to), newtonMetres(value.low)];
+      const slip = slipFromBook(aimed, low, value.high === undefined ? low : newtonMetres(value.high));
+      if (slip === undefined) return [];
+      const message = `${entry.thing} tightened to ${printFigure(to)}, the book has ${printFigure(value.low)}: ${slip}?`;
+      return [
+        query(
+          'torque-unit-slip',
+          entry.at,
+          message,
+          'look at the unit; if it was pulled so, slacken it and tighten it again',
+        ),
+      ];
+    }),
+  );
+};
+
+/** The slip that turns the value into the book’s own, where it is not that already. */
+function slipFromBook(aimed: number, low: number, high: number): string | undefined {
+  if (aimed >= low / near && aimed <= high * near) return undefined;
+  const slip = unitSlips.find(({ factor }) => aimed * factor >= low / near && aimed * factor <= high * near);
+  return slip?.says;
+}

@@ -20,6 +20,7 @@ export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
 export type { Doubt } from './calc/calculation.ts';
 export { workLines } from './book/work-lines.ts';
 export type { Sheet };
+export { unpackContent } from './records/packed-content.ts';
 export { readContent } from './records/read-content.ts';
 export { locate } from './source/locate.ts';
 export { readDay };

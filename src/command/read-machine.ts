@@ -1,6 +1,7 @@
 // One machine read and computed, with everything that was wrong on the way.
-import { build, readContent, readDay, type Binder } from '../build.ts';
-import { readContentFolder, readMachineFolder, type MachineFolder } from '../disk.ts';
+import { build, readDay, type Binder } from '../build.ts';
+import { readMachineFolder, type MachineFolder } from '../disk.ts';
+import { readManual } from './manual.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Options } from './program.ts';
 
@@ -34,25 +35,11 @@ export function readMachine(path: string, today: string, options: Options, earli
     siteOnly: options.siteOnly === true,
     ...(options.paper === undefined ? {} : { paper: options.paper }),
   });
-  const texts = new Map([...manual.files, ...folder.shared, ...folder.files].map((each) => [each.file, each.text]));
+  const texts = new Map([...folder.shared, ...folder.files].map((each) => [each.file, each.text]));
   return {
     folder,
     binder: made.value,
     problems: made.problems,
-    textOf: (file) => texts.get(file),
+    textOf: (file) => texts.get(file) ?? manual.textOf(file),
   };
-}
-
-interface Manual {
-  readonly files: ReturnType<typeof readContentFolder>;
-  readonly content: ReturnType<typeof readContent>;
-}
-let known: Manual | undefined;
-
-/** The content is the same for every machine and is read once. */
-function readManual(): Manual {
-  if (known !== undefined) return known;
-  const files = readContentFolder();
-  known = { files, content: readContent(files) };
-  return known;
 }

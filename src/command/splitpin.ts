@@ -3,9 +3,11 @@
 import { enableCompileCache } from './compile-cache.ts';
 import { exitCodes } from './exit-codes.ts';
 import { faultText } from './fault-text.ts';
+import { waitBeforeOptimising } from './patient-compiler.ts';
 import { runProgram } from './program.ts';
 import { openTerminal } from './terminal.ts';
 
+waitBeforeOptimising();
 enableCompileCache();
 // Whoever reads our output may stop reading, as `head` does; that is no fault.
 process.stdout.on('error', (cause) => {

@@ -8,7 +8,7 @@ export function nearest(word: string, names: Iterable<string>, atMost = 3): read
   for (const name of names) {
     if (Math.abs(name.length - key.length) > allowed + 1) continue;
     const other = plain(name);
-    const slips = slipsBetween(key, other);
+    const slips = slipsBetween(key, other, allowed);
     if (slips <= allowed && slips < Math.max(key.length, other.length)) found.push({ name, slips });
   }
   found.sort((a, b) => a.slips - b.slips || (a.name < b.name ? -1 : 1));
@@ -22,8 +22,8 @@ function plain(text: string): string {
     .trim();
 }
 
-/** Letters to put in, take out, change or swap (optimal string alignment). */
-function slipsBetween(a: string, b: string): number {
+/** Letters to put in, take out, change or swap (optimal string alignment); more than `allowed` as soon as that is sure. */
+function slipsBetween(a: string, b: string, allowed: number): number {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i += 1) {
@@ -34,6 +34,8 @@ function slipsBetween(a: string, b: string): number {
       const least = Math.min((now[j - 1] ?? 0) + 1, (last[j] ?? 0) + 1, (last[j - 1] ?? 0) + same);
       now.push(swapped ? Math.min(least, (before[j - 2] ?? 0) + 1) : least);
     }
+    // A row follows from the two above it: when both are over, all below them are.
+    if (Math.min(...now) > allowed && Math.min(...last) > allowed) return allowed + 1;
     before = last;
     last = now;
   }

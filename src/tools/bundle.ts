@@ -4,12 +4,14 @@ import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync }
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { siteGeneratorBeside, siteGeneratorInto } from './bundled-site-generator.ts';
+import { packedManualPlugin, writePackedManual } from './packed-manual.ts';
 import { compiledTemplatesPlugin } from './templates.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Packages that stay packages: they carry native code or data files of their own, or load their own parts by name. */
-const external = ['@11ty/eleventy', '@11ty/eleventy/*', 'sharp', 'pdfkit', 'fontkit'];
+const external = ['sharp', 'pdfkit', 'fontkit'];
 
 /** Packages that were written for `require` find it here. */
 const banner = `import { createRequire as createRequireForPackages } from 'node:module';
@@ -29,6 +31,8 @@ export async function bundle(into: string): Promise<void> {
   rmSync(into, { recursive: true, force: true });
   await build(programInto(into));
   await build(yamlInto(into));
+  await build(siteGeneratorInto(into, root, shared, banner));
+  writePackedManual(into);
   // The printer looks for its typefaces beside its own code.
   const fonts = join(root, 'src/pdf/fonts');
   mkdirSync(join(into, 'fonts'));
@@ -38,13 +42,17 @@ export async function bundle(into: string): Promise<void> {
   chmodSync(join(into, 'splitpin.js'), 0o755);
 }
 
-/** Names of the packages whose code the compiled program carries. */
+/** The packages whose code the compiled program carries, by their folders below node_modules. */
 export async function bundledPackages(): Promise<readonly string[]> {
   const nowhere = { write: false, metafile: true } as const;
-  const made = [await build({ ...programInto('dist'), ...nowhere }), await build({ ...yamlInto('dist'), ...nowhere })];
+  const parts = [programInto('dist'), yamlInto('dist'), siteGeneratorInto('dist', root, shared, banner)];
+  const made = await Promise.all(parts.map((part) => build({ ...part, ...nowhere })));
   const files = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
-  const names = files.flatMap((file) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(file)?.[1] ?? []);
-  return [...new Set(names)].sort();
+  // A package may have another version of a package in a folder of its own.
+  const folders = files.flatMap(
+    (file) => /node_modules\/((?:.*node_modules\/)?(?:@[^/]+\/)?[^/]+)/.exec(file)?.[1] ?? [],
+  );
+  return [...new Set(folders)].sort();
 }
 
 function programInto(folder: string): BuildOptions {
@@ -55,7 +63,7 @@ function programInto(folder: string): BuildOptions {
     splitting: true,
     format: 'esm',
     external,
-    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile],
+    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile, packedManualPlugin, siteGeneratorBeside],
     banner: { js: banner },
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     chunkNames: '[name]-[hash]',

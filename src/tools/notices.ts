@@ -7,7 +7,7 @@ import { bundledPackages } from './bundle.ts';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 const head = `Splitpin is published under the MIT licence (see LICENSE). The compiled program in dist/ carries the works named here; the
-packages that it uses without carrying them (Eleventy, pdfkit, fontkit, sharp, gray-matter) come with licences of their own.
+packages that it uses without carrying them (pdfkit, fontkit, sharp, gray-matter) come with licences of their own.
 
 Typefaces
 =========
@@ -27,17 +27,26 @@ export async function notices(): Promise<string> {
   return head + names.map(section).join('');
 }
 
-function section(name: string): string {
-  const folder = join(root, 'node_modules', name);
+function section(path: string): string {
+  const folder = join(root, 'node_modules', path);
   const about: unknown = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const field = (key: string): string => {
     const value: unknown = typeof about === 'object' && about !== null ? Reflect.get(about, key) : undefined;
     return typeof value === 'string' ? value : '';
   };
+  // Of a package that is carried in two versions, the one inside another package says which it is.
+  const name = field('name') + (path === field('name') ? '' : ' ' + field('version'));
+  return `\n${name} (${field('license')})\n${'-'.repeat(name.length)}\n\n${licenceIn(folder, about)}\n`;
+}
+
+/** The licence in full; a package that comes without its text is named with its author, whose licence is one of the texts here. */
+function licenceIn(folder: string, about: unknown): string {
   const [file] = readdirSync(folder).filter((each) => /^licen[cs]e/i.test(each));
-  if (file === undefined) throw new Error(name + ' comes without the text of its licence');
-  const text = readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim();
-  return `\n${name} (${field('license')})\n${'-'.repeat(name.length)}\n\n${text}\n`;
+  if (file !== undefined) return readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim();
+  const author: unknown = typeof about === 'object' && about !== null ? Reflect.get(about, 'author') : undefined;
+  const named: unknown = typeof author === 'object' && author !== null ? Reflect.get(author, 'name') : author;
+  const by = typeof named === 'string' ? ', by ' + named.replace(/ <.*>/, '') : '';
+  return `Published under the licence named above${by}; the package carries no text of it.`;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,0 +1,10 @@
+// V8 optimises code after few rounds, which pays in a program that runs for hours; ours is over before it has paid.
+import { setFlagsFromString } from 'node:v8';
+
+/**
+ * Makes V8 wait longer before it optimises: about seven times as many bytecodes as by itself. What runs often enough to be
+ * worth it is optimised all the same. Measured: a quarter less processor time for a check, a build and a site of thousands.
+ */
+export function waitBeforeOptimising(): void {
+  setFlagsFromString('--interrupt-budget=1000000');
+}

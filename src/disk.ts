@@ -82,9 +82,29 @@ export function readMachineFolder(path: string, earlier?: MachineFolder): Outcom
     assets: found.assets,
     shared: above.flatMap(take),
     stamps: [...found.records, ...above, ...found.assets].map(stampOf),
-    folders: found.folders,
+    folders: above.length === 0 ? found.folders : [...found.folders, dirname(folder)],
   };
   return { value, problems };
+}
+
+/**
+ * An earlier reading with a few records read again, without looking at the rest of the folder. Undefined when one of them is not a
+ * record of the earlier reading, or is one no longer: then the folder must be read as a whole.
+ */
+export function readAgain(earlier: MachineFolder, touched: readonly string[]): MachineFolder | undefined {
+  const fresh = new Map<string, { readonly stamp: Stamp; readonly text: SourceFile }>();
+  for (const absolute of touched) {
+    const entry = entryOf(earlier.folder, absolute);
+    const known = earlier.files.some(({ file }) => file === entry?.file);
+    const text = entry === undefined || entry.link || !known ? undefined : readText(entry).value;
+    if (entry === undefined || text === undefined) return undefined;
+    fresh.set(entry.file, { stamp: stampOf(entry), text });
+  }
+  return {
+    ...earlier,
+    files: earlier.files.map((file) => fresh.get(file.file)?.text ?? file),
+    stamps: earlier.stamps.map((stamp) => fresh.get(stamp.file)?.stamp ?? stamp),
+  };
 }
 
 /** The texts of an earlier reading, each under its name, size and time. */

@@ -24,8 +24,8 @@ export interface LiveBinder {
   /** What is wrong now; the binder shown is the last good one. */
   readonly problems: () => readonly Problem[];
   readonly reading: () => ReadMachine;
-  /** Reads the folder again and computes; true when the binder is a new one. */
-  readonly refresh: () => Promise<boolean>;
+  /** Reads the folder again, or only the files that were written to, and computes; true when the binder is a new one. */
+  readonly refresh: (touched: readonly string[] | undefined) => Promise<boolean>;
   /** A file below the site's folder, made now if need be; undefined when there is none of this name. */
   readonly file: (file: string) => Promise<Sent | undefined>;
   readonly close: () => void;
@@ -100,8 +100,10 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
   return {
     problems: () => problems,
     reading: () => reading,
-    refresh: async () => {
-      reading = readMachine(work.machine, work.today(), work.options, reading);
+    refresh: async (touched) => {
+      // A problem of the folder is only found again by looking at all of it.
+      const few = problems.length === reading.binder?.book.queries.length ? touched : undefined;
+      reading = readMachine(work.machine, work.today(), work.options, { reading, touched: few });
       return settle();
     },
     file: async (file) => {

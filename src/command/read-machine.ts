@@ -1,6 +1,6 @@
 // One machine read and computed, with everything that was wrong on the way.
 import { build, readDay, type Binder } from '../build.ts';
-import { readMachineFolder, type MachineFolder } from '../disk.ts';
+import { readAgain, readMachineFolder, type MachineFolder } from '../disk.ts';
 import { readManual } from './manual.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Options } from './program.ts';
@@ -14,13 +14,20 @@ export interface ReadMachine {
   readonly textOf: (file: string) => string | undefined;
 }
 
+/** An earlier reading, and the files that were written to since if nothing else happened in the folder. */
+export interface Earlier {
+  readonly reading: ReadMachine;
+  readonly touched: readonly string[] | undefined;
+}
+
 /**
  * Reads a machine folder and computes its binder for a day. `path` must be a machine folder. With an earlier reading, what has
  * not changed is not read again; a folder that is no longer a machine's keeps the earlier texts.
  */
-export function readMachine(path: string, today: string, options: Options, earlier?: ReadMachine): ReadMachine {
-  const read = readMachineFolder(path, earlier?.folder);
-  const folder = read.value ?? earlier?.folder;
+export function readMachine(path: string, today: string, options: Options, earlier?: Earlier): ReadMachine {
+  const again = earlier?.touched && readAgain(earlier.reading.folder, earlier.touched);
+  const read = again === undefined ? readMachineFolder(path, earlier?.reading.folder) : { value: again, problems: [] };
+  const folder = read.value ?? earlier?.reading.folder;
   if (folder === undefined) throw new Error('asked to read what is not a machine folder');
   const day = readDay(today);
   if (!day.ok) throw new Error('asked to compute for what is not a day');

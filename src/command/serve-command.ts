@@ -61,19 +61,20 @@ export async function serveCommand(folder: string, options: Options, around: Sur
 function follow(mount: Mount, server: LocalServer, around: Surroundings): { readonly close: () => void } {
   let running = false;
   let again = false;
-  const refresh = async (): Promise<void> => {
+  const refresh = async (touched: readonly string[] | undefined): Promise<void> => {
     again = running;
     if (running) return;
     running = true;
-    await mount.live.refresh();
+    await mount.live.refresh(touched);
     server.changed();
     watching.follow(mount.live.reading().folder.folders);
     await tell(mount, around);
     running = false;
-    if (again) await refresh();
+    // What came in between is not known file by file.
+    if (again) await refresh(undefined);
   };
-  const watching = watchFolders(() => {
-    refresh().catch((cause: unknown) => {
+  const watching = watchFolders((touched) => {
+    refresh(touched).catch((cause: unknown) => {
       running = false;
       around.terminal.tell(faultText(cause));
     });

@@ -1,5 +1,6 @@
 // Notices changes in a machine folder, whichever way an editor saves: each folder is watched, and the watch follows new folders.
 import { watch, type FSWatcher } from 'node:fs';
+import { join } from 'node:path';
 
 export interface Watch {
   /** Brings the watch up to date with the folders there are now. */
@@ -10,14 +11,22 @@ export interface Watch {
 /** An editor's save is several events within a few milliseconds; this long after the first of them, they are one. */
 const together = 4;
 
-/** Calls `changed` after changes in any of the folders that it is told to follow. */
-export function watchFolders(changed: () => void): Watch {
+/**
+ * Calls `changed` after changes in any of the folders that it is told to follow: with the absolute paths of the files that were
+ * written to, or with nothing when a file came, went or was put in another's place.
+ */
+export function watchFolders(changed: (touched: readonly string[] | undefined) => void): Watch {
   const watchers = new Map<string, FSWatcher>();
   let waiting: NodeJS.Timeout | undefined;
-  const soon = (): void => {
+  let touched: Set<string> | undefined = new Set();
+  const soon = (folder: string, event: string, name: string | null): void => {
+    if (event === 'change' && name !== null) touched?.add(join(folder, name));
+    else touched = undefined;
     waiting ??= setTimeout(() => {
+      const files = touched === undefined ? undefined : [...touched];
       waiting = undefined;
-      changed();
+      touched = new Set();
+      changed(files);
     }, together);
   };
   const drop = (folder: string): void => {
@@ -25,7 +34,7 @@ export function watchFolders(changed: () => void): Watch {
     watchers.delete(folder);
   };
   const add = (folder: string): void => {
-    const watcher = watch(folder, { persistent: true }, soon);
+    const watcher = watch(folder, { persistent: true }, (event, name) => soon(folder, event, name));
     // A folder that goes away ends its own watch; the one above it tells of the change.
     watcher.on('error', () => drop(folder));
     watchers.set(folder, watcher);

@@ -41,7 +41,8 @@ export const boreWear = calculation({
     const standard = given.maybe('standard', millimetre);
     const wear = standard === undefined ? undefined : Math.max(...fore, ...across) - standard;
     return {
-      taper: share * Math.max(range(fore), range(across)),
+      // One height says nothing of taper.
+      taper: fore.length < 2 ? undefined : share * Math.max(range(fore), range(across)),
       'out-of-round': share * round,
       wear,
       rule: half ? 'half the difference of diameters' : 'difference of diameters',

@@ -9,7 +9,7 @@ interface Slip {
 }
 
 /** A value written as N·m that was meant in another unit is smaller or larger by one of these. */
-const slips: readonly Slip[] = [
+export const unitSlips: readonly Slip[] = [
   { factor: 9.80665, says: 'kgf·m read as N·m (9.81)' },
   { factor: 1.3558179483314, says: 'lbf·ft read as N·m (1.36)' },
   { factor: 1 / 9.80665, says: 'N·m read as kgf·m (9.81)' },
@@ -24,7 +24,7 @@ const slips: readonly Slip[] = [
 export function likelySlip(value: number, expected: number): Slip | undefined {
   const off = (one: number): number => Math.abs(Math.log(one / expected));
   if (!(value > 0) || !(expected > 0) || off(value) < Math.log(1.6)) return undefined;
-  const best = [...slips].toSorted((a, b) => off(value * a.factor) - off(value * b.factor))[0];
+  const best = [...unitSlips].toSorted((a, b) => off(value * a.factor) - off(value * b.factor))[0];
   return best === undefined || off(value * best.factor) > Math.log(1.25) ? undefined : best;
 }
 

@@ -1,5 +1,5 @@
 // Coverage: calculations, the sources of the rows they were run against, how many passed, failed, were not run or rest on memory.
-import { coverageOf, provedRows } from '../calc/proved-rows.ts';
+import { coverageOf, provedRows, provedRowsOf } from '../calc/proved-rows.ts';
 import type { Coverage, ProvedRow } from '../calc/proved-rows.ts';
 import { calculations } from '../calc/list.ts';
 import { table } from '../table/table.ts';
@@ -50,8 +50,8 @@ function byCalculation({ say }: ViewContext): readonly Block[] {
     {
       type: 'table',
       columns: [
-        column(say('Calculation'), 4),
-        column(say('Sources'), 6),
+        column(say('Calculation'), 5),
+        column(say('Sources'), 9),
         column(say('Passed'), 2, 'right'),
         column(say('Failed'), 2, 'right'),
         column(say('From memory'), 2, 'right'),
@@ -69,10 +69,18 @@ function link(id: string, say: (words: string) => string): Text {
   return [{ kind: 'link', text: say(name), to: `page:${calculationFile(id)}` }];
 }
 
+/** Titles of the sources that its rows name; the bare key where a table says nothing of it. */
+function sourceTitles(calculation: string): readonly string[] {
+  const titles = provedRowsOf(calculation).flatMap((one) =>
+    one.source.split(' ').map((key) => table(one.table).about.sources?.[key]?.title ?? key),
+  );
+  return [...new Set(titles)].toSorted();
+}
+
 function coverageRow(say: (words: string) => string, one: Coverage): Row {
   return row(
     link(one.calculation, say),
-    one.sources.join(', '),
+    sourceTitles(one.calculation).join('; '),
     count(one.passed),
     count(one.failed),
     one.fromMemory === 0 ? '' : count(one.fromMemory),

@@ -4,6 +4,7 @@ import type { SeriesPoint } from '../book/book.ts';
 import type { BlankRow, Block } from '../sheet/sheet.ts';
 import type { Limit, Setting } from '../records/model.ts';
 import { dayText } from './wording/day.ts';
+import { expectedText } from './wording/expected.ts';
 import { filled } from './wording/filled.ts';
 import { instrumentName } from './wording/named.ts';
 import { seriesIndex } from './wording/series-index.ts';
@@ -73,14 +74,20 @@ function limitRows(context: ViewContext, limit: Limit): readonly BlankRow[] {
       ...filled('standard', inForce.standard === undefined ? undefined : printRange(inForce.standard)),
       ...filled('limit', inForce.limit === undefined ? undefined : printRange(inForce.limit)),
       ...filled('last', lastReading(point, limit.condition)),
-      ...filled('verdict', point?.verdict === undefined ? undefined : say(point.verdict)),
+      // What is as it should be needs no word beside it.
+      ...filled(
+        'verdict',
+        point?.verdict === undefined || point.verdict === 'within standard' ? undefined : say(point.verdict),
+      ),
       ...filled('instrument', instrumentName(book, limit.instrument)),
       ...filled('condition', conditionText(limit.condition)),
+      ...filled('expected', expectedText(context, limit.id)),
     };
   });
 }
 
-function settingRows({ book }: ViewContext, setting: Setting): readonly BlankRow[] {
+function settingRows(context: ViewContext, setting: Setting): readonly BlankRow[] {
+  const { book } = context;
   const unit = setting.value.kind === 'read' ? setting.value.written.unit.symbol : (setting.range?.unit.symbol ?? '');
   const known = seriesIndex(book).of(setting.id);
   const positions = [...new Set((known?.points ?? []).map((point) => point.position))];
@@ -93,5 +100,6 @@ function settingRows({ book }: ViewContext, setting: Setting): readonly BlankRow
     ...filled('limit', setting.range === undefined ? undefined : printRange(setting.range)),
     ...filled('last', lastReading(seriesIndex(book).last(setting.id, position), setting.condition)),
     ...filled('condition', conditionText(setting.condition)),
+    ...filled('expected', expectedText(context, setting.id)),
   }));
 }

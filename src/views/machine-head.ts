@@ -7,7 +7,7 @@ import type { Fact } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText, looseDateText } from './wording/day.ts';
 import { writtenText } from './wording/value.ts';
-import { machineFigures } from './wording/machine-figures.ts';
+import { headFigures } from './figures/engine.ts';
 import { odometerStatement } from './wording/distance.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { defineView } from './view.ts';
@@ -97,7 +97,7 @@ function geometry(book: Book, say: (words: string) => string): readonly Fact[] {
     bore === undefined || stroke === undefined ? undefined : `${writtenText(bore)} × ${writtenText(stroke)}`;
   return [
     ...fact(say('Bore and stroke'), square),
-    ...machineFigures(book).flatMap(({ id, name, figure }) => fact(say(name), [inlineFigure(figure, id)])),
+    ...headFigures(book).flatMap(({ id, name, figure }) => fact(say(name), [inlineFigure(figure, id)])),
     ...fact(say('Front tyre'), frontTyre),
     ...fact(say('Rear tyre'), rearTyre),
     ...fact(say('Chain pitch'), chainPitch === undefined ? undefined : writtenText(chainPitch)),

@@ -3,6 +3,7 @@ import { printRange } from '../figure/print.ts';
 import type { Blank } from '../book/book.ts';
 import type { BlankRow, Block } from '../sheet/sheet.ts';
 import { stack } from './wording/blocks.ts';
+import { expectedText } from './wording/expected.ts';
 import { filled } from './wording/filled.ts';
 import { instrumentName } from './wording/named.ts';
 import { conditionText, valueText } from './wording/value.ts';
@@ -37,7 +38,8 @@ function limitOf(blank: Blank): string | undefined {
   return range === undefined ? undefined : printRange(range);
 }
 
-function blankRow({ book, say }: ViewContext, blank: Blank): BlankRow {
+function blankRow(context: ViewContext, blank: Blank): BlankRow {
+  const { book, say } = context;
   return {
     id: blank.id,
     item: blank.name,
@@ -46,6 +48,7 @@ function blankRow({ book, say }: ViewContext, blank: Blank): BlankRow {
     ...filled('standard', standardOf(blank)),
     ...filled('limit', limitOf(blank)),
     ...filled('last', lastReading(blank.last, blank.limit?.condition ?? blank.setting?.condition ?? [])),
+    ...filled('expected', expectedText(context, blank.item)),
     ...filled('found', valueText(blank.found)),
     ...filled('left', valueText(blank.left)),
     ...filled('verdict', blank.verdict === undefined ? undefined : say(blank.verdict)),

@@ -1,9 +1,13 @@
 // The pocket card, as large as a bank card: the torques and settings that are asked for with the tool already in the hand.
-import { printRange } from '../figure/print.ts';
+import { printFigure, printRange } from '../figure/print.ts';
 import type { TorqueRow } from '../book/book.ts';
 import type { Machine } from '../records/model.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
+import { richerText } from './air-and-jet.ts';
+import { airTable } from './figures/air.ts';
+import type { AirCell } from './figures/air.ts';
 import { dayText } from './wording/day.ts';
+import { canTable, premixSetting } from './wording/oil-for-fuel.ts';
 import { valueText } from './wording/value.ts';
 import { torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
 import { defineView } from './view.ts';
@@ -21,10 +25,42 @@ export const pocketCard = defineView({
     const wanted = options['of'];
     const torques = wanted === 'settings' ? [] : cards(context, say('Torque'), torqueLines(context));
     const settings = wanted === 'torque' ? [] : cards(context, say('Settings'), settingLines(context));
-    const all = [...settings, ...torques];
+    const oil = wanted === 'torque' ? [] : cards(context, say('Oil in the petrol'), canLines(context));
+    const air = wanted === 'torque' ? [] : cards(context, say('Mixture in other air'), airLines(context));
+    const all = [...settings, ...oil, ...air, ...torques];
     return [{ type: 'cards', size: { width: card.width, height: card.height }, hole: true, cards: all }];
   },
 });
+
+/** Oil for a can at the ratio of the settings; only for an engine that is fed so. */
+function canLines({ book, say }: ViewContext): readonly Text[] {
+  const mixes = canTable(book);
+  const ratio = valueText(premixSetting(book)?.value);
+  if (mixes.length === 0 || ratio === undefined) return [];
+  const told = mixes.map(({ fuel, oil }) => `${printFigure(fuel)} ${printFigure({ ...oil, decimals: 0 })}`);
+  return [[`${say('Oil for a can at')} ${ratio}: `, { kind: 'strong', text: told.join(' · ') }]];
+}
+
+/** Mixture by altitude and temperature, with the jet by both systems of numbering where one is recorded. */
+function airLines({ book, say }: ViewContext): readonly Text[] {
+  const air = airTable(book);
+  const temperatures = air?.rows[0]?.cells.map((cell) => printFigure(cell.temperature)).join(' · ');
+  if (air === undefined || temperatures === undefined) return [];
+  const jet = air.jet === undefined ? '' : `, ${say('jet')} ${printFigure(air.jet)}`;
+  const inBrackets = air.jet === undefined ? '' : ` (${say('jet by bore / by flow number')})`;
+  return [
+    `${say('Jetted at')} ${printFigure(air.home)}, ${printFigure(air.mild)}${jet}. ${say('Richer by')}${inBrackets} ${say('at')} ${temperatures}:`,
+    ...air.rows.map((one): Text => [
+      { kind: 'strong', text: `${printFigure(one.altitude)}: ` },
+      one.cells.map(airWords).join(' · '),
+    ]),
+  ];
+}
+
+function airWords(cell: AirCell): string {
+  const [bore, flow] = [cell.bore, cell.flow].map((one) => (one === undefined ? undefined : printFigure(one)));
+  return `${richerText(cell)}${bore === undefined || flow === undefined ? '' : ` (${bore}/${flow})`}`;
+}
 
 function torqueLines({ book, say }: ViewContext): readonly Text[] {
   const carrying = book.torque.filter((one) => one.basis === 'maker');

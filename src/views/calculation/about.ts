@@ -42,13 +42,20 @@ function bound(value: number, input: Exclude<Input, { kind: 'words' }>): string 
   return withUnit(formatDecimal(value, decimals), input.unit);
 }
 
+function fromTo(say: (words: string) => string, input: Exclude<Input, { kind: 'words' }>): string {
+  const low = input.low === undefined ? undefined : bound(input.low, input);
+  const high = input.high === undefined ? undefined : bound(input.high, input);
+  if (low !== undefined && high !== undefined) return `${low} ${say('to')} ${high}`;
+  if (low !== undefined) return `${low} ${say('or more')}`;
+  return high === undefined ? '' : `${high} ${say('at most')}`;
+}
+
 /** In words, what an input may be. */
 function bounds(say: (words: string) => string, input: Input): string {
   if (input.kind === 'words') return (input.among ?? []).map(say).join(', ');
   const texts = [
     input.above === undefined ? '' : `${say('more than')} ${bound(input.above, input)}`,
-    input.low === undefined ? '' : `${say('from')} ${bound(input.low, input)}`,
-    input.high === undefined ? '' : `${say('to')} ${bound(input.high, input)}`,
+    fromTo(say, input),
     input.whole === true ? say('whole') : '',
     input.usual === undefined
       ? ''

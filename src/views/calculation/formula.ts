@@ -12,7 +12,7 @@ function signsOf(one: Calculation): readonly string[] {
 }
 
 function piece(text: string, signs: readonly string[]): readonly Inline[] {
-  const words = text.split(/([\p{L}][\p{L}\p{N}_,₀-₉′]*)/u);
+  const words = text.split(/([\p{L}][\p{L}\d_,₀-₉ₛ′]*)/u);
   return words
     .filter((word) => word !== '')
     .map((word): Inline => (signs.includes(word.replace(/,$/, '')) ? { kind: 'em', text: word } : word));

@@ -1,0 +1,60 @@
+// What follows from the machine's measures: engine, timing both ways, compression, load, and a table of the gears.
+import type { Block, Cell } from '../sheet/sheet.ts';
+import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
+import { inlineFigure, resultText } from './wording/figure.ts';
+import { engineFigures, headFigures } from './figures/engine.ts';
+import { circumference, gears } from './figures/gearing.ts';
+import type { NamedFigure } from './figures/figure-on.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const machineFigures = defineView({
+  id: 'machine-figures',
+  purpose:
+    'Displacement, clearance volume, timing in millimetres and degrees, gearing and speed, each with its working.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => stack(engine(context), gearing(context)),
+});
+
+function engine({ book, say }: ViewContext): readonly Block[] {
+  const figures = [...headFigures(book), ...engineFigures(book)];
+  if (figures.length === 0) return [];
+  return [
+    heading(2, say('What follows from the measures'), 'figures'),
+    {
+      type: 'facts',
+      facts: figures.flatMap(({ id, name, figure }) => fact(say(name), [inlineFigure(figure, id)])),
+    },
+  ];
+}
+
+function cell(figures: readonly NamedFigure[]): Cell {
+  return { text: figures.map(({ id, figure }) => ({ kind: 'figure', text: resultText(figure), to: `working:${id}` })) };
+}
+
+function gearing({ book, say }: ViewContext): readonly Block[] {
+  const all = gears(book);
+  if (all.length === 0) return [];
+  const rolled = circumference(book);
+  const told = rolled.map(({ id, name, figure }) => [`${say(name)}: `, inlineFigure(figure, id)]);
+  return [
+    heading(2, say('Gearing'), 'gearing'),
+    {
+      type: 'table',
+      columns: [
+        column(say('Gear'), 2),
+        column(say('Overall'), 4, 'right'),
+        column(say('km/h for 1000 rpm'), 4, 'right'),
+        column(say('mph for 1000 rpm'), 4, 'right'),
+      ],
+      rows: all.map((one) => row(one.gear, cell(one.ratio), cell(one.kilometres), cell(one.miles))),
+      empty: '',
+      use: 'read',
+    },
+    lines([
+      ...told,
+      say('The marking gives a nominal size: a wheel rolled out on the floor under its load is nearer the truth.'),
+    ]),
+  ];
+}

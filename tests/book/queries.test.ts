@@ -165,6 +165,30 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       maker: headNut,
     },
   ],
+  'torque-unit-slip': [
+    {
+      maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m' })] },
+      jobs: [
+        job('2026-01-01', {
+          kind: 'service',
+          work: [work('tightened', 'nut', { torque: quantity('2.2 N·m', 'torque') })],
+        }),
+      ],
+    },
+    {
+      maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m' })] },
+      jobs: [
+        job('2026-01-01', {
+          kind: 'service',
+          work: [work('tightened', 'nut', { torque: quantity('21.6 N·m', 'torque') })],
+        }),
+      ],
+    },
+  ],
+  'torque-above-strength': [
+    { maker: { fasteners: [fastener('nut', { thread: 'M6x1.0', class: '8.8', torqueText: '40 N·m' })] } },
+    { maker: { fasteners: [fastener('nut', { thread: 'M6x1.0', class: '8.8', torqueText: '9 N·m' })] } },
+  ],
   'duty-against-its-name': [
     { maker: { fasteners: [fastener('a', { name: 'Brake plate nut', duty: 'cover' })] } },
     { maker: { fasteners: [fastener('a', { name: 'Clutch cover screw', duty: 'cover' })] } },

@@ -13,7 +13,7 @@ import type { Pace } from './pace.ts';
 import { projectedDays, ridersPace } from './pace.ts';
 import type { Happened } from './happened.ts';
 import { whatHappened } from './happened.ts';
-import { stepSentence, unknownHistory } from './sentences.ts';
+import { paceWords, stepSentence, unknownHistory } from './sentences.ts';
 import { graceOf, serviceLines } from './services.ts';
 import type { Next, Step } from './steps.ts';
 import { nextStep } from './steps.ts';
@@ -77,7 +77,9 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
   const state = triggers.reduce((worst, one) => worse(worst, one.state), step.state);
   const ordered = triggers.toSorted((a, b) => rankOf(a.state) - rankOf(b.state)).map((one) => one.why);
   const general = line.basis === 'general' ? 'general schedule, the maker has none' : undefined;
-  const whys = [...ordered, step.why, frameNote(line, desk), general].filter((one) => one !== undefined);
+  const whys = [...ordered, step.why, paceWords(step.figures.projected), frameNote(line, desk), general].filter(
+    (one) => one !== undefined,
+  );
   const distance =
     last === undefined
       ? undefined

@@ -5,7 +5,8 @@ import type { Job } from '../../records/model.ts';
 import type { DueLine } from '../book.ts';
 import type { OdometerWork } from '../odometer.ts';
 
-/** Metres a day: a quarter of the months in use were slower than `slow`, a quarter faster than `fast`. */
+/** Metres a day. `likely` is the mean of the months in use; `slow` and `fast` are the slowest and fastest
+ * half-years among them (or half of what there is). A month that stood still is not in use; it slows `slow` alone. */
 export interface Pace {
   readonly slow: number;
   readonly likely: number;
@@ -16,7 +17,10 @@ export interface Pace {
 const monthsBack = 24;
 /** Fewer months in use than this say nothing about a pace. */
 const fewestMonths = 3;
-const daysAMonth = 30.436875;
+const halfYear = 6;
+const longestGap = 183;
+/** Further ahead than ten years nobody's pace says anything. */
+const furthest = 3653;
 
 interface Stretch {
   readonly from: Day;
@@ -45,46 +49,77 @@ function daysInUse(month: Stretch, stored: readonly Stretch[]): number {
   return whole - away.reduce((total, days) => total + Math.max(0, days), 0);
 }
 
-/** The value a share of the sorted list lies below, straight between its neighbours. */
-function quantile(sorted: readonly number[], share: number): number {
-  const place = share * (sorted.length - 1);
-  const low = sorted[Math.floor(place)] ?? 0;
-  const high = sorted[Math.ceil(place)] ?? low;
-  return low + (high - low) * (place - Math.floor(place));
+interface Month {
+  readonly metres: number;
+  readonly days: number;
+  readonly calendarDays: number;
 }
 
-/** Metres a day of each month, back from the last reading, that a record read the clock in and that was mostly in use: a gap says nothing. */
-function monthlyPaces(odometer: OdometerWork, jobs: readonly Job[], today: Day): readonly number[] {
+/** Times longer than half a year without a reading: nobody knows how they were ridden. */
+function gaps(odometer: OdometerWork): readonly Stretch[] {
+  const days = odometer.travelled.filter((one) => one.job !== undefined).map((one) => one.day);
+  return days.slice(1).flatMap((to, index) => {
+    const from = days[index];
+    return from !== undefined && dayNumber(to) - dayNumber(from) > longestGap ? [{ from, to }] : [];
+  });
+}
+
+function within(month: Stretch, stretches: readonly Stretch[]): boolean {
+  return stretches.some((one) => one.from <= month.from && month.to <= one.to);
+}
+
+/** The months back from the last reading, newest first, that are known: after the first reading and in no gap. */
+function knownMonths(odometer: OdometerWork, jobs: readonly Job[], today: Day): readonly Month[] {
+  const read = odometer.travelled.filter((one) => one.job !== undefined);
+  const [first, last] = [read[0]?.day, read.at(-1)?.day];
+  if (first === undefined || last === undefined) return [];
   const stored = layUps(jobs, today);
-  const last = odometer.travelled.at(-1)?.day;
-  const end = last === undefined || last > today ? today : last;
-  const read = odometer.travelled.filter((one) => one.job !== undefined).map((one) => one.day);
-  const first = read[0];
-  const paces: number[] = [];
+  const unknown = gaps(odometer);
+  const end = last > today ? today : last;
+  const months: Month[] = [];
   for (let back = 0; back < monthsBack; back += 1) {
     const month = { from: addMonths(end, -back - 1), to: addMonths(end, -back) };
     const before = odometer.odometer.machineAt(month.from)?.quantity;
     const after = odometer.odometer.machineAt(month.to)?.quantity;
-    const days = daysInUse(month, stored);
-    const known = first !== undefined && month.from >= first && read.some((one) => one > month.from && one <= month.to);
-    if (known && before !== undefined && after !== undefined && days >= daysAMonth / 2)
-      paces.push((after - before) / days);
+    if (month.from < first || before === undefined || after === undefined || within(month, unknown)) continue;
+    const calendarDays = dayNumber(month.to) - dayNumber(month.from);
+    months.push({ metres: after - before, days: daysInUse(month, stored), calendarDays });
   }
-  return paces;
+  return months;
 }
 
-/** The pace of the last two seasons; undefined while too little is known. */
+function total(months: readonly Month[], of: (month: Month) => number): number {
+  return months.reduce((sum, month) => sum + of(month), 0);
+}
+
+function mean(months: readonly Month[]): number {
+  return total(months, (month) => month.metres) / total(months, (month) => month.days);
+}
+
+/** Mean pace of every run of so many months in use. */
+function runs(months: readonly Month[], length: number): readonly number[] {
+  return months.slice(0, months.length - length + 1).map((_month, index) => mean(months.slice(index, index + length)));
+}
+
+/**
+ * The pace of the last two seasons; undefined while too little is known. Months laid up or in pieces do not slow `likely` and `fast`;
+ * `slow` is not faster than the mean over the calendar, lay-ups and all, because the next winter comes too.
+ */
 export function ridersPace(odometer: OdometerWork, jobs: readonly Job[], today: Day): Pace | undefined {
-  const paces = monthlyPaces(odometer, jobs, today).toSorted((a, b) => a - b);
-  if (paces.length < fewestMonths) return undefined;
-  const pace = { slow: quantile(paces, 0.25), likely: quantile(paces, 0.5), fast: quantile(paces, 0.75) };
+  const known = knownMonths(odometer, jobs, today);
+  const inUse = known.filter((month) => month.metres > 0 && month.days >= month.calendarDays / 2);
+  if (inUse.length < fewestMonths) return undefined;
+  const paces = runs(inUse, Math.min(halfYear, Math.ceil(inUse.length / 2)));
+  const calendar = total(known, (month) => month.metres) / total(known, (month) => month.calendarDays);
+  const pace = { slow: Math.min(...paces, calendar), likely: mean(inUse), fast: Math.max(...paces) };
   return pace.likely > 0 ? pace : undefined;
 }
 
 /** When `left` metres will be ridden, from today; `late` is open when the slow months stood still. */
 export function projectedDays(left: number, pace: Pace | undefined, today: Day): DueLine['projected'] {
   if (pace === undefined || left <= 0) return undefined;
-  const on = (metresADay: number): Day => addDays(today, Math.min(Math.ceil(left / metresADay), 36_500));
-  const late = pace.slow > 0 ? { late: on(pace.slow) } : {};
+  const on = (metresADay: number): Day => addDays(today, Math.ceil(left / metresADay));
+  const late = pace.slow > 0 && left / pace.slow < furthest ? { late: on(pace.slow) } : {};
+  if (left / pace.likely >= furthest) return undefined;
   return { early: on(pace.fast), likely: on(pace.likely), ...late };
 }

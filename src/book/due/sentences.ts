@@ -54,6 +54,13 @@ export function stepSentence(
   return [lead, then, from, unjudged(step, bounds)].filter((part) => part !== undefined).join('; ');
 }
 
+/** `at your pace about 2027-05-03, between 2027-04-01 and 2027-09-10`. */
+export function paceWords(projected: DueLine['projected']): string | undefined {
+  if (projected === undefined) return undefined;
+  const { early, likely, late } = projected;
+  return `at your pace about ${likely}, ${late === undefined ? `not before ${early}` : `between ${early} and ${late}`}`;
+}
+
 export const unknownHistory = {
   'due now': 'no record of it: an unknown history counts as due now',
   inspect: 'no record of it: inspect, then decide',

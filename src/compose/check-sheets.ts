@@ -58,6 +58,8 @@ function checkNamed(book: Book, { view, options, at }: Line): readonly Problem[]
   const cautions = [...book.content.cautions.keys()];
   const points = book.content.holdPoints.map((point) => point.id);
   if (view === 'caution' && !cautions.includes(name)) return [unknown(at, 'caution', name, cautions)];
+  const forms = (book.content.forms ?? []).map((form) => form.id);
+  if (view === 'form' && !forms.includes(name)) return [unknown(at, 'form', name, forms)];
   if (view === 'hold-point' && !points.includes(name)) return [unknown(at, 'hold point', name, points)];
   return [];
 }

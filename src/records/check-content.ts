@@ -8,12 +8,13 @@ interface Cited {
   readonly at: Problem['at'];
 }
 
-/** Cautions that do not exist, in procedures, hold points, fault tables and sheets. */
+/** Cautions that do not exist, in procedures, hold points, fault tables, forms and sheets. */
 export function checkContent(content: Content): readonly Problem[] {
   const cited = [
     ...[...content.procedures.values()].flatMap(ofProcedure),
     ...content.holdPoints.flatMap((point) => point.checks).flatMap(ofOne),
     ...content.noStart.flatMap(ofOne),
+    ...(content.forms ?? []).flatMap((form) => form.lines).flatMap(ofOne),
     ...content.sheets.flatMap((sheet) => sheet.views).flatMap(ofView),
   ];
   return cited

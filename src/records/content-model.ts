@@ -1,7 +1,8 @@
 // What content/ says, once read: the same for every machine. A machine folder may add, never take away.
 import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
-import type { Features, Interval, ServiceLine } from './model.ts';
+import type { Day } from '../quantity/day.ts';
+import type { Features, Interval, ServiceLine, Source } from './model.ts';
 
 /** Where a thing applies; an absent key does not restrict. `cylinders` is `one` or `more`. */
 export type Applies = { readonly [K in keyof Features]?: readonly string[] };
@@ -77,6 +78,45 @@ export interface NoStartLine {
   readonly at?: Place;
 }
 
+/** One line of a form: what is looked at or done, and where that is asked for. */
+export interface FormLine {
+  readonly id: string;
+  readonly text: string;
+  /** Group of lines it stands under. */
+  readonly area?: string;
+  /** Official number in the source. */
+  readonly number?: string;
+  /** What speaks against it, or the reason, in our own words. */
+  readonly against?: string;
+  /** Unit of a value to be written down. */
+  readonly unit?: string;
+  /** Evidence in words: `read: …`, `memory: …`, `common practice: …`; absent: as the form says. */
+  readonly source?: string;
+  /** Asked for only of machines first used in this span. */
+  readonly firstUsedFrom?: Day;
+  readonly firstUsedBefore?: Day;
+  readonly caution?: string;
+  readonly applies: Applies;
+  readonly at: Place;
+}
+
+/** A form: lines to be ticked, graded and written beside, the same for every machine that it applies to. */
+export interface Form {
+  readonly id: string;
+  readonly title: string;
+  readonly applies: Applies;
+  /** Only where machine.yaml names these road rules. */
+  readonly roadRules?: string;
+  readonly source?: Source;
+  /** Day on which the source was looked at. */
+  readonly seen?: string;
+  readonly note?: string;
+  /** Heads of the tick columns, in order; one tick when empty. */
+  readonly ticks: readonly string[];
+  readonly lines: readonly FormLine[];
+  readonly at: Place;
+}
+
 export interface SheetDefinition {
   readonly id: string;
   readonly code: string;
@@ -93,6 +133,8 @@ export interface SheetDefinition {
     readonly at: Place;
   }[];
   readonly on: readonly ('paper' | 'screen')[];
+  /** Made only when it is asked for: the workings. */
+  readonly asked?: boolean;
   /** Section of the site's contents it is listed under. */
   readonly section: string;
   readonly at: Place;
@@ -109,6 +151,7 @@ export interface Content {
     readonly services: readonly ServiceLine[];
   }[];
   readonly noStart: readonly NoStartLine[];
+  readonly forms?: readonly Form[];
   readonly sheets: readonly SheetDefinition[];
   /** Pairs of words, UK first. */
   readonly words: readonly { readonly uk: string; readonly us: string }[];

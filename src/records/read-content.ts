@@ -5,6 +5,7 @@ import { checkContent } from './check-content.ts';
 import { givenTwice } from './check-ids.ts';
 import { cautionsKind } from './content-kinds/cautions.ts';
 import { faultsKind } from './content-kinds/faults.ts';
+import { formsKind } from './content-kinds/forms.ts';
 import { holdPointsKind } from './content-kinds/hold-points.ts';
 import { pagesKind, wordsKind } from './content-kinds/pages.ts';
 import { proceduresKind } from './content-kinds/procedures.ts';
@@ -33,6 +34,7 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
     holdPoints: values(holdPointsKind).toSorted((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     schedules: values(schedulesKind),
     noStart: values(faultsKind).flat(),
+    forms: values(formsKind),
     sheets: values(sheetsKind),
     words: values(wordsKind).flat(),
     pages: new Map(all(pagesKind).map(({ value: { page, title }, body }) => [page, { title, body }])),
@@ -40,7 +42,9 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
   const checks = value.holdPoints.flatMap((point) => point.checks);
   // Schedules are for different machines: the same work has the same id in each.
   const services = value.schedules.map((schedule) => schedule.services);
-  const named = [cautions, procedures, value.holdPoints, checks, value.sheets, ...services];
+  const forms = value.forms ?? [];
+  const formLines = forms.map((form) => form.lines);
+  const named = [cautions, procedures, value.holdPoints, checks, value.sheets, forms, ...formLines, ...services];
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checkContent(value)] };
 }
 

@@ -1,10 +1,14 @@
 // The shelf of views: a new view is one file and one line here.
+import { airAndJet } from './air-and-jet.ts';
 import { allHoldPoints } from './all-hold-points.ts';
 import { assembly } from './assembly.ts';
+import { bores } from './bores.ts';
 import { calculations } from './calculations.ts';
 import { caution } from './caution.ts';
+import { characterGrid } from './character-grid.ts';
 import { costs } from './costs.ts';
 import { coverage } from './coverage.ts';
+import { form } from './form.ts';
 import { historyCover } from './history-cover.ts';
 import { holdPoint } from './hold-point.ts';
 import { inspection } from './inspection.ts';
@@ -12,6 +16,7 @@ import { instruments } from './instruments.ts';
 import { jobStory } from './job-story.ts';
 import { knownFindings } from './known-findings.ts';
 import { log } from './log.ts';
+import { machineFigures } from './machine-figures.ts';
 import { machineHead } from './machine-head.ts';
 import { measurements } from './measurements.ts';
 import { measuring } from './measuring.ts';
@@ -24,6 +29,8 @@ import { parts } from './parts.ts';
 import { planHead } from './plan-head.ts';
 import { pocketCard } from './pocket-card.ts';
 import { queries } from './queries.ts';
+import { reTorque } from './re-torque.ts';
+import { roadRules } from './road-rules.ts';
 import { runLog } from './run-log.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
@@ -33,22 +40,30 @@ import { sources } from './sources.ts';
 import { standing } from './standing.ts';
 import { stateLeft } from './state-left.ts';
 import { story } from './story.ts';
+import { tags } from './tags.ts';
 import { teardown } from './teardown.ts';
 import { tables } from './tables.ts';
+import { todayHead } from './today-head.ts';
 import { torqueTable } from './torque-table.ts';
+import { tyreAge } from './tyre-age.ts';
 import { turn } from './turn.ts';
 import type { View } from './view.ts';
 import { whatIsOff } from './what-is-off.ts';
+import { wrenchAdaptor } from './wrench-adaptor.ts';
 import { workLog } from './work-log.ts';
 import { workings } from './workings.ts';
 
 export const views: readonly View[] = [
+  airAndJet,
   allHoldPoints,
   assembly,
+  bores,
   calculations,
   caution,
+  characterGrid,
   costs,
   coverage,
+  form,
   historyCover,
   holdPoint,
   inspection,
@@ -56,6 +71,7 @@ export const views: readonly View[] = [
   jobStory,
   knownFindings,
   log,
+  machineFigures,
   machineHead,
   measurements,
   measuring,
@@ -68,6 +84,8 @@ export const views: readonly View[] = [
   planHead,
   pocketCard,
   queries,
+  reTorque,
+  roadRules,
   runLog,
   serviceDue,
   serviceSheet,
@@ -78,11 +96,15 @@ export const views: readonly View[] = [
   stateLeft,
   story,
   tables,
+  todayHead,
+  tags,
   teardown,
   torqueTable,
   turn,
+  tyreAge,
   whatIsOff,
   workLog,
+  wrenchAdaptor,
   workings,
 ];
 

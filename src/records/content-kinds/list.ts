@@ -2,6 +2,7 @@
 import type { ToldKind } from '../kinds/record-kind.ts';
 import { cautionsKind } from './cautions.ts';
 import { faultsKind } from './faults.ts';
+import { formsKind } from './forms.ts';
 import { holdPointsKind } from './hold-points.ts';
 import { pagesKind, wordsKind } from './pages.ts';
 import { proceduresKind } from './procedures.ts';
@@ -14,6 +15,7 @@ export const contentKinds: readonly ToldKind[] = [
   schedulesKind,
   holdPointsKind,
   faultsKind,
+  formsKind,
   sheetsKind,
   pagesKind,
   wordsKind,

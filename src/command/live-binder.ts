@@ -28,6 +28,8 @@ export interface LiveBinder {
   readonly refresh: (touched: readonly string[] | undefined) => Promise<boolean>;
   /** A file below the site's folder, made now if need be; undefined when there is none of this name. */
   readonly file: (file: string) => Promise<Sent | undefined>;
+  /** Does what a change would do a few times over, so that the first real change is answered as quickly as later ones. */
+  readonly warmUp: () => Promise<void>;
   readonly close: () => void;
 }
 
@@ -113,6 +115,14 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       if (file.startsWith('data/')) return sent('application/json', good && dataFile(file, good.binder));
       const asset = assets.get(file);
       return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));
+    },
+    warmUp: async () => {
+      for (let round = 0; round < 8 && good !== undefined; round += 1) {
+        readMachine(work.machine, work.today(), work.options, { reading, touched: [] });
+        for (const { make } of good.binder.pages.slice(0, 12)) renderPage(make(), good.frame);
+        // Whoever asks for something meanwhile goes first.
+        await new Promise((done) => setTimeout(done, 20));
+      }
     },
     close: () => rmSync(scratch, { recursive: true, force: true }),
   };

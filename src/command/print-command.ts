@@ -32,10 +32,12 @@ export async function printCommand(
   const [machine, ...others] = found.value;
   if (machine === undefined) return reportFolderProblems(found.problems, terminal);
   if (others.length > 0) return severalMachines(found.value, around);
-  const read = readMachine(machine, dayFor(options.today, around), options);
+  const read = readMachine(machine, dayFor(options.today, around), { ...options, workings: true });
   if (read.binder === undefined) return cannot(read, terminal);
   if (wanted === 'list') return listSheets(read.binder.sheets, terminal);
-  const sheets = sheetsFor(wanted, read.binder);
+  const asked = sheetsFor(wanted, read.binder);
+  const workings = options.workings === true && asked.length > 0 ? sheetsFor('workings', read.binder) : [];
+  const sheets = [...new Set([...asked, ...workings])];
   if (sheets.length === 0) return unknownSheet(wanted, read, terminal);
   const name = read.folder.name + '-print';
   const out =

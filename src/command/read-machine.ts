@@ -40,6 +40,7 @@ export function readMachine(path: string, today: string, options: Options, earli
     before: read.problems,
     today: day.value,
     siteOnly: options.siteOnly === true,
+    workings: options.workings === true,
     ...(options.paper === undefined ? {} : { paper: options.paper }),
   });
   const texts = new Map([...folder.shared, ...folder.files].map((each) => [each.file, each.text]));

@@ -44,7 +44,9 @@ export async function serveCommand(folder: string, options: Options, around: Sur
     for (const mount of mounts) await tell(mount, around);
     terminal.say(`Serving ${basename(resolve(around.folder, folder))} at ${server.address}  (Ctrl+C to stop)`);
     const watches = mounts.map((mount) => follow(mount, server, around));
-    await interrupted();
+    const ended = interrupted();
+    await Promise.race([ended, warmUp(mounts)]);
+    await ended;
     for (const watching of watches) watching.close();
     server.close();
     return exitCodes.fine;
@@ -107,6 +109,10 @@ async function findIn({ live }: Mount, path: string): Promise<Sent | undefined> 
   const report = await reportText(wrong, live.reading().textOf);
   if (found === undefined) return { type: 'text/html; charset=utf-8', body: onlyProblems(report) };
   return { ...found, body: withProblems(String(found.body), report) };
+}
+
+async function warmUp(mounts: readonly Mount[]): Promise<void> {
+  for (const { live } of mounts) await live.warmUp();
 }
 
 async function interrupted(): Promise<void> {

@@ -7,7 +7,8 @@ import { waitBeforeOptimising } from './patient-compiler.ts';
 import { runProgram } from './program.ts';
 import { openTerminal } from './terminal.ts';
 
-waitBeforeOptimising();
+// A server runs for hours; every other command is over in a moment.
+if (!process.argv.includes('serve')) waitBeforeOptimising();
 enableCompileCache();
 // Whoever reads our output may stop reading, as `head` does; that is no fault.
 process.stdout.on('error', (cause) => {

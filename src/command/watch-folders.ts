@@ -1,5 +1,5 @@
 // Notices changes in a machine folder, whichever way an editor saves: each folder is watched, and the watch follows new folders.
-import { watch, type FSWatcher } from 'node:fs';
+import { statSync, watch, type FSWatcher } from 'node:fs';
 import { join } from 'node:path';
 
 export interface Watch {
@@ -22,12 +22,18 @@ export function watchFolders(changed: (touched: readonly string[] | undefined) =
   const soon = (folder: string, event: string, name: string | null): void => {
     if (event === 'change' && name !== null) touched?.add(join(folder, name));
     else touched = undefined;
-    waiting ??= setTimeout(() => {
-      const files = touched === undefined ? undefined : [...touched];
-      waiting = undefined;
-      touched = new Set();
-      changed(files);
-    }, together);
+    waiting ??= setTimeout(settle, together, 0);
+  };
+  const settle = (turn: number): void => {
+    // An editor that is in the middle of writing has emptied the file first.
+    if (turn < 5 && [...(touched ?? [])].some(isEmpty)) {
+      waiting = setTimeout(settle, 5 * together, turn + 1);
+      return;
+    }
+    const files = touched === undefined ? undefined : [...touched];
+    waiting = undefined;
+    touched = new Set();
+    changed(files);
   };
   const drop = (folder: string): void => {
     watchers.get(folder)?.close();
@@ -49,4 +55,8 @@ export function watchFolders(changed: (touched: readonly string[] | undefined) =
       for (const folder of watchers.keys()) drop(folder);
     },
   };
+}
+
+function isEmpty(file: string): boolean {
+  return statSync(file, { throwIfNoEntry: false })?.size === 0;
 }

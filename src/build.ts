@@ -39,6 +39,8 @@ export interface BuildInput {
   readonly today: Day;
   /** Paper of every sheet; without it, the machine's own. */
   readonly paper?: Paper;
+  /** The sheet of workings is wanted as well. */
+  readonly workings?: boolean;
   /** Only pages are wanted: no sheet is printed, and no page leads to one. */
   readonly siteOnly?: boolean;
 }
@@ -64,7 +66,10 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   if (records.value === undefined) return { value: undefined, problems: before };
   before.push(...checkContentReferences(records.value, input.content.value));
   const book = makeBook(withoutWrong(records.value, before), input.content.value, input.today);
-  const sheets = composeSheets(book, input.paper === undefined ? {} : { paper: input.paper });
+  const sheets = composeSheets(book, {
+    workings: input.workings === true,
+    ...(input.paper === undefined ? {} : { paper: input.paper }),
+  });
   const printed = input.siteOnly === true ? [] : sheets.value;
   const pages = composePages(book, printed);
   return {

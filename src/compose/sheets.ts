@@ -10,10 +10,16 @@ import { checkSheets } from './check-sheets.ts';
 import { contextOf } from './context.ts';
 import { sheetBlocks } from './sheet-blocks.ts';
 
-/** Sheets that are printed, in the order of their files, and what is wrong with those files. `paper` overrides every paper. */
-export function composeSheets(book: Book, options: { readonly paper?: Paper }): Outcome<readonly Sheet[]> {
+/**
+ * Sheets that are printed, in the order of their files, and what is wrong with those files. `paper` overrides every paper;
+ * `workings` adds the sheet of workings.
+ */
+export function composeSheets(
+  book: Book,
+  options: { readonly paper?: Paper; readonly workings?: boolean },
+): Outcome<readonly Sheet[]> {
   const context = contextOf(book);
-  const printed = sheetsOf(book).filter((named) => named.definition.on.includes('paper'));
+  const printed = sheetsOf(book, options.workings === true).filter((named) => named.definition.on.includes('paper'));
   return { value: printed.map((named) => sheetOf(context, named, options.paper)), problems: checkSheets(book) };
 }
 

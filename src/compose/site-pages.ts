@@ -30,7 +30,7 @@ const back: readonly Plain[] = [
   { file: 'costs.html', title: 'Costs', views: ['costs'] },
   { file: 'history.html', title: 'History', views: ['story', 'papers', 'known-findings'], sheet: 'history' },
   { file: 'problems.html', title: 'To look at', views: ['queries'] },
-  { file: 'workings.html', title: 'Workings', views: ['workings'] },
+  { file: 'workings.html', title: 'Workings', views: ['workings'], sheet: 'workings' },
   { file: 'calculations.html', title: 'Calculations', section: 'Workings', views: ['calculations'] },
   { file: 'coverage.html', title: 'Coverage of the calculations', section: 'Workings', views: ['coverage'] },
   { file: 'sources.html', title: 'Sources', views: ['sources', 'instruments'] },

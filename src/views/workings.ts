@@ -1,8 +1,10 @@
 // Workings: every worked-out figure with its formula, what went in and where that came from, source and remarks.
 import { calculationById } from '../calc/list.ts';
 import type { Figure, Working } from '../figure/figure.ts';
-import type { Block, Text } from '../sheet/sheet.ts';
-import { column, fact, heading, joined, lines, paragraphs, row, stack } from './wording/blocks.ts';
+import type { Block, Row, Text } from '../sheet/sheet.ts';
+import { column, fact, heading, joined, lines, paragraphs, row, sentence, stack } from './wording/blocks.ts';
+import { count } from './wording/count.ts';
+import { grouped } from './wording/grouped.ts';
 import { resultText } from './wording/figure.ts';
 import { calculationFile } from './calculations.ts';
 import { workedFigures } from './wording/worked-figures.ts';
@@ -18,12 +20,20 @@ export const workings = defineView({
   blocks: (context) => {
     const all = workedFigures(context.book);
     if (all.length === 0) return [lines([context.say('No figure of this binder was worked out.')])];
+    const rules = grouped(all, ({ figure }) =>
+      figure.origin.kind === 'worked out' ? ruleKey(figure.origin.working) : '',
+    );
     return stack(
       toCalculations(context),
-      all.flatMap((one) => workingBlocks(context, one)),
+      [...rules.values()].flatMap((those, index) => ruleBlocks(context, those, index)),
     );
   },
 });
+
+/** Figures of one rule stand together: formula and source once. */
+function ruleKey(working: Working): string {
+  return [working.calculation, working.formula, working.source].join('\n');
+}
 
 function toCalculations({ say }: ViewContext): Block {
   const link = {
@@ -34,24 +44,60 @@ function toCalculations({ say }: ViewContext): Block {
   return paragraphs([`${say('How figures are worked out')}: `, link]);
 }
 
-function workingBlocks(context: ViewContext, { id, name, figure }: WorkedFigure): readonly Block[] {
+function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index: number): readonly Block[] {
   const { say } = context;
-  if (figure.origin.kind !== 'worked out') return [];
-  const { working } = figure.origin;
+  const workings = those
+    .map(({ figure }) => figure.origin)
+    .flatMap((one) => (one.kind === 'worked out' ? [one.working] : []));
+  const [working] = workings;
+  if (working === undefined) return [];
+  const remarks = [...new Set(workings.flatMap((one) => one.remarks ?? []))];
+  const name = calculationById(working.calculation)?.name ?? sentence(working.calculation);
   return stack(
-    heading(2, say(name), id),
+    heading(2, say(name), `rule-${count(index + 1)}`),
     {
       type: 'facts',
       facts: [
-        ...fact(say('Result'), resultText(figure)),
         ...fact(say('Formula'), working.formula),
         ...fact(say('Source'), working.source),
         ...fact(say('Rule'), ruleText(working)),
       ],
     },
-    inputs(context, working),
-    (working.remarks ?? []).length === 0 ? undefined : lines(working.remarks ?? []),
+    {
+      type: 'table',
+      columns: [
+        column(say('Sign'), 2),
+        column(say('What'), 7),
+        column(say('Value'), 4, 'right'),
+        column(say('From'), 6),
+      ],
+      rows: figureRows(context, those),
+      empty: '',
+      use: 'read',
+    },
+    remarks.length === 0 ? undefined : lines(remarks),
   );
+}
+
+/** Each figure in strong, then what went in; figures that came out of the same values follow each other. */
+function figureRows(context: ViewContext, those: readonly WorkedFigure[]): readonly Row[] {
+  const { say } = context;
+  let before = '';
+  return those.flatMap(({ id, name, figure }): readonly Row[] => {
+    if (figure.origin.kind !== 'worked out') return [];
+    const { inputs } = figure.origin.working;
+    const key = inputs.map((one) => `${one.symbol} ${one.name} ${resultText(one.figure)}`).join('\n');
+    const strong = (text: string): Text => [{ kind: 'strong', text }];
+    const same = key === before && key !== '';
+    const result = row('', strong(say(name)), strong(resultText(figure)), same ? say('the same values') : '');
+    before = key;
+    const named = result.kind === 'cells' ? { ...result, id } : result;
+    return same ? [named] : [named, ...inputs.map((one) => inputRow(context, one))];
+  });
+}
+
+function inputRow({ book, say }: ViewContext, input: Working['inputs'][number]): Row {
+  return row(input.symbol, say(input.name), resultText(input.figure), from(book, say, input.figure));
 }
 
 /** A calculation of the list leads to its page; a rule of the book is only named. */
@@ -61,18 +107,6 @@ function ruleText(working: Working): Text {
   return [{ kind: 'link', text: known.name, to: `page:${calculationFile(known.id)}` }];
 }
 
-function inputs({ book, say }: ViewContext, working: Working): Block {
-  return {
-    type: 'table',
-    columns: [column(say('Sign'), 2), column(say('What'), 6), column(say('Value'), 4, 'right'), column(say('From'), 6)],
-    rows: working.inputs.map((input) =>
-      row(input.symbol, input.name, resultText(input.figure), from(book, say, input.figure)),
-    ),
-    empty: say('Nothing was put in.'),
-    use: 'read',
-  };
-}
-
 /** Where an input came from: a record or a book, a row of a table, or another calculation. */
 function from(book: ViewContext['book'], say: (words: string) => string, figure: Figure): Text {
   const { origin } = figure;
@@ -80,7 +114,8 @@ function from(book: ViewContext['book'], say: (words: string) => string, figure:
     const link = { kind: 'link', text: origin.table, to: `page:tables/${origin.table}.html` } as const;
     return [`${say('table')} `, link, `, ${say('row')} ${origin.row}`];
   }
-  if (origin.kind === 'worked out') return `${say('worked out')}: ${origin.working.formula}`;
+  if (origin.kind === 'worked out')
+    return `${say('worked out')}: ${calculationById(origin.working.calculation)?.name ?? origin.working.formula}`;
   const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   const place: Text = job === undefined ? origin.at.file : [{ kind: 'link', text: job.title, to: `job:${job.id}` }];

@@ -21,9 +21,14 @@ function forJob(definition: SheetDefinition, job: Job): NamedSheet {
   return { id: `${definition.id}-${job.id}`, title: `${definition.title}: ${job.title}`, definition, job };
 }
 
-/** Every sheet of a book, in the order of the definitions; what does not apply to the machine is not made. */
-export function sheetsOf(book: Book): readonly NamedSheet[] {
-  const fitting = book.content.sheets.filter((one) => appliesTo(one.applies, book.records.machine.features));
+/**
+ * Every sheet of a book, in the order of the definitions; what does not apply to the machine is not made, and what is made only
+ * when it is asked for comes with `asked`.
+ */
+export function sheetsOf(book: Book, asked = false): readonly NamedSheet[] {
+  const fitting = book.content.sheets.filter(
+    (one) => (asked || one.asked !== true) && appliesTo(one.applies, book.records.machine.features),
+  );
   return fitting.flatMap((definition): readonly NamedSheet[] => {
     if (definition.per === 'planned job') return book.plans.map((plan) => forPlan(definition, plan));
     if (definition.per === 'job') return book.records.jobs.map((job) => forJob(definition, job));

@@ -3,7 +3,9 @@ import type { Node, Pair } from 'yaml';
 import type { Place } from '../problem/problem.ts';
 import { cleanText } from './clean-text.ts';
 import { splitFile } from './document.ts';
+import { quickPlaces, type Placed } from './quick-places.ts';
 import { parseWithPlaces, yamlPackage } from './slow-parser.ts';
+import { lineAndColumn } from './yaml-tree.ts';
 
 /** 1-based line and column in the text as an editor shows it, and how many characters to point at (at least 1, on one line). */
 export interface Position {
@@ -24,18 +26,37 @@ export function locate(text: string, place: Place): Position {
   }
   const split = splitFile(place.file, clean);
   if (place.path.length === 0 || 'code' in split) return { line: 1, column: 1, length: toLineEnd(1, 1) };
-  const { document, lines: counter } = parseWithPlaces(split.yaml);
-  const range = walk(document.contents, place);
+  const quick = quickPlaces(split.yaml);
+  const range =
+    quick === undefined ? slowRange(parseWithPlaces(split.yaml).document.contents, place) : quickRange(quick, place);
   if (range === undefined) return { line: 1, column: 1, length: toLineEnd(1, 1) };
-  const start = counter.linePos(range[0]);
+  const start = lineAndColumn(split.yaml, range[0]);
   const line = start.line + split.yamlLine - 1;
-  const length = Math.min(Math.max(range[1] - range[0], 1), toLineEnd(line, start.col));
-  return { line, column: start.col, length };
+  const length = Math.min(Math.max(range[1] - range[0], 1), toLineEnd(line, start.column));
+  return { line, column: start.column, length };
 }
 
 type Range = readonly [number, number];
 
-function walk(top: Node | null, place: Place): Range | undefined {
+/** The place by the fast parser, whose tree is `top`; a property test holds it to what `slowRange` says. */
+export function quickRange(top: Placed, place: Place): Range | undefined {
+  let node: Placed | undefined = top;
+  let best: Range | undefined;
+  for (const [depth, step] of place.path.entries()) {
+    const entry: ReturnType<Placed['entries']['get']> = node.entries.get(String(step));
+    const next: Placed | undefined = entry === undefined ? node.items[Number(step)] : entry.value;
+    if (entry !== undefined) best = [entry.key.start, entry.key.end];
+    if (entry !== undefined && place.atKey === true && depth === place.path.length - 1) return best;
+    if (next === undefined) return best;
+    // An empty value has no characters to point at; its key has.
+    if (next.end > next.start) best = [next.start, next.end];
+    node = next;
+  }
+  return best;
+}
+
+/** The place by the parser that knows all of YAML. */
+export function slowRange(top: Node | null, place: Place): Range | undefined {
   const yaml = yamlPackage();
   let node: unknown = top;
   let best: Range | undefined;

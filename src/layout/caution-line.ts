@@ -1,16 +1,24 @@
 // A caution in one of three grades, told apart by word and shape: a frame, a bar, a thin line. Never by colour.
 import type { Grade, Text } from '../sheet/sheet.ts';
 import type { PlacedItem, Tag } from './placed.ts';
-import { text as textType } from './scale.ts';
+import { least, text as ordinary } from './scale.ts';
 import { heightOf, setLines, type SetLine } from './set-line.ts';
 import { linesOf, type Setting } from './setting.ts';
 import type { Slab } from './slab.ts';
 
 const inset = 10;
-const padding = 4;
 
 /** The caution as one slab, or as several where it is taller than `most`. */
-export function* cautionSlab(grade: Grade, text: Text, setting: Setting, tag: Tag, most: number): Generator<Slab> {
+export function* cautionSlab(
+  grade: Grade,
+  text: Text,
+  setting: Setting,
+  tag: Tag,
+  most: number,
+  close = false,
+): Generator<Slab> {
+  const textType = close ? least : ordinary;
+  const padding = close ? 1.5 : 4;
   const inlines = typeof text === 'string' ? [text] : text;
   const lines = linesOf(
     [{ kind: 'strong', text: grade }, '\u00a0 ', ...inlines],
@@ -23,7 +31,7 @@ export function* cautionSlab(grade: Grade, text: Text, setting: Setting, tag: Ta
     const part = lines.slice(from, from + count);
     yield {
       height: heightOf(part) + 2 * padding,
-      draw: (x, y, out) => drawCaution(grade, part, { x, y, width: setting.width }, tag, out),
+      draw: (x, y, out) => drawCaution(grade, part, { x, y, width: setting.width, padding }, tag, out),
     };
   }
 }
@@ -32,10 +40,11 @@ interface Where {
   readonly x: number;
   readonly y: number;
   readonly width: number;
+  readonly padding: number;
 }
 
 function drawCaution(grade: Grade, lines: readonly SetLine[], where: Where, tag: Tag, out: PlacedItem[]): void {
-  const { x, y, width } = where;
+  const { x, y, width, padding } = where;
   const height = heightOf(lines) + 2 * padding;
   if (grade === 'WARNING') {
     out.push({ kind: 'box', x: x + 0.6, y, width: width - 1.2, height, weight: 1.2, use: 'frame' });

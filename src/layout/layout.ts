@@ -7,9 +7,10 @@ import { leaf, unprintable } from './paper.ts';
 import type { PlacedPage, Tag } from './placed.ts';
 import { runningHead } from './running-head.ts';
 import type { Setting } from './setting.ts';
-import { signOffSlab } from './sign-off.ts';
+import { signedOff } from './sign-off.ts';
 import type { Slab } from './slab.ts';
 import { titleSlabs } from './title.ts';
+import { sectionsWhole } from './whole.ts';
 
 export type { Measure } from './measure.ts';
 export type { PlacedItem, PlacedPage } from './placed.ts';
@@ -41,8 +42,9 @@ export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
 
 function* slabsOf(sheet: Sheet, setting: Setting): Generator<Slab> {
   yield* titleSlabs(sheet, setting);
-  yield* allSlabs(sheet.blocks, setting);
-  if (sheet.foot === 'sign off') yield signOffSlab(setting);
+  const slabs = sectionsWhole(allSlabs(sheet.blocks, setting), setting.height);
+  if (sheet.foot === 'sign off') yield* signedOff(slabs, setting);
+  else yield* slabs;
 }
 
 /** Everything that a link inside the sheet may lead to. */

@@ -88,8 +88,9 @@ interface Turn {
 }
 
 /** Places slabs that belong together; gives every page that was closed on the way. */
-function* placeGroup(group: readonly Slab[], start: Open, leaves: Leaves, head: RunningHead): Generator<Turn> {
+function* placeGroup(asked: readonly Slab[], start: Open, leaves: Leaves, head: RunningHead): Generator<Turn> {
   let page = start;
+  const group = shortened(asked, page);
   const fits = page.y + groupHeight(group, page, false) <= bottom(page) + 0.01;
   if (!page.empty && !fits && groupHeight(group, page, true) <= page.frame.height) {
     const open = begin(page.number + 1, leaves.front, head);
@@ -104,6 +105,16 @@ function* placeGroup(group: readonly Slab[], start: Open, leaves: Leaves, head: 
     }
     place(slab, page);
   }
+}
+
+/** The group with the longest form of its last slab for which the page has room; as it was where none fits. */
+function shortened(group: readonly Slab[], page: Open): readonly Slab[] {
+  const last = group.at(-1);
+  for (let form = last; form !== undefined; form = form.shorter) {
+    const tried = [...group.slice(0, -1), form];
+    if (page.y + groupHeight(tried, page, false) <= bottom(page) + 0.01) return tried;
+  }
+  return group;
 }
 
 function bottom(page: Open): number {

@@ -25,6 +25,8 @@ export const headings: readonly TypeSize[] = [
 export const workRow = 28;
 /** Rows to be read. */
 export const readRow = 17.5;
+/** Rows of a card that is whole on one side. */
+export const cardRow = 14;
 export const tickBox = 5.5 * millimetre;
 export const writeBox = { width: 25.2 * millimetre, height: 9.05 * millimetre };
 export const gutter = 8;

@@ -1,37 +1,65 @@
-// The foot of a job sheet: what state the machine was left in, what comes next, whose hand, which day.
+// The foot of a job sheet: what state the machine was left in, what comes next, whose hand, which day. It never has a page of its own.
 import { firm, half, small } from './scale.ts';
 import { setLines } from './set-line.ts';
 import { linesOf, under, type Setting } from './setting.ts';
 import type { Slab } from './slab.ts';
 
 const row = 28;
+const between = 16;
 
-export function signOffSlab(setting: Setting): Slab {
-  const tag = under(setting.section, 'P');
-  const halfWidth = (setting.width - 16) / 2;
-  const fields = [
-    { label: 'state left in', x: 0, y: 0, width: setting.width },
-    { label: 'next', x: 0, y: row, width: setting.width },
-    { label: 'hand', x: 0, y: 2 * row, width: halfWidth },
-    { label: 'date', x: halfWidth + 16, y: 2 * row, width: halfWidth },
+interface Field {
+  readonly label: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** The slabs with the foot after them; what stands last goes with it where the page has no room for both. */
+export function* signedOff(slabs: Iterable<Slab>, setting: Setting): Generator<Slab> {
+  let last: Slab | undefined;
+  for (const slab of slabs) {
+    if (last !== undefined) yield last;
+    last = slab;
+  }
+  if (last !== undefined) yield last.begins === undefined ? { ...last, keep: true } : last;
+  yield signOffSlab(setting);
+}
+
+/** Three lines; two or one where there is no room. */
+function signOffSlab(setting: Setting): Slab {
+  const whole = setting.width;
+  const pair = (whole - between) / 2;
+  const three = [
+    { label: 'state left in', x: 0, y: 0, width: whole },
+    { label: 'next', x: 0, y: row, width: whole },
+    { label: 'hand', x: 0, y: 2 * row, width: pair },
+    { label: 'date', x: pair + between, y: 2 * row, width: pair },
   ];
+  const two = [
+    { label: 'state left in', x: 0, y: 0, width: pair },
+    { label: 'next', x: pair + between, y: 0, width: pair },
+    { label: 'hand', x: 0, y: row, width: pair },
+    { label: 'date', x: pair + between, y: row, width: pair },
+  ];
+  const fourth = (whole - 3 * between) / 4;
+  const one = two.map((field, index) => ({ ...field, x: index * (fourth + between), y: 0, width: fourth }));
+  return { ...footSlab(three, setting), shorter: { ...footSlab(two, setting), shorter: footSlab(one, setting) } };
+}
+
+function footSlab(fields: readonly Field[], setting: Setting): Slab {
+  const tag = under(setting.section, 'P');
+  const last = fields.reduce((most, field) => Math.max(most, field.y), 0);
   return {
-    height: 3 * row + half,
-    before: half * 2,
+    height: last + row + half,
+    before: half,
     foot: true,
     draw: (x, y, out) => {
       for (const field of fields) {
         const rule = y + field.y + row;
         const label = linesOf(field.label, small, field.width, setting);
         setLines(label, { x: x + field.x, y: rule - small.leading - 1, width: field.width, tag }, out);
-        out.push({
-          kind: 'line',
-          x1: x + field.x,
-          y1: rule,
-          x2: x + field.x + field.width,
-          y2: rule,
-          weight: firm / 2,
-        });
+        const x2 = x + field.x + field.width;
+        out.push({ kind: 'line', x1: x + field.x, y1: rule, x2, y2: rule, weight: firm / 2 });
       }
     },
   };

@@ -17,6 +17,10 @@ export interface Slab {
   readonly begins?: 'page' | 'back';
   /** Stands at the foot of the page. */
   readonly foot?: boolean;
+  /** Set in place of this slab where the page has no room for it: the same in less height. */
+  readonly shorter?: Slab;
+  /** The first slab of a section: one to be kept whole, or any other. */
+  readonly section?: 'whole' | 'other';
 }
 
 /** White space alone. */

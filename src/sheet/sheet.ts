@@ -57,6 +57,8 @@ export interface HeadingBlock {
   readonly text: Text;
   /** Anchor, unique in the sheet. */
   readonly id: string;
+  /** All up to the next heading of its level stays on one page, where it is no more than half a page. */
+  readonly whole?: boolean;
 }
 export interface ProseBlock {
   readonly type: 'prose';
@@ -75,8 +77,8 @@ export interface TableBlock {
   readonly rows: readonly Row[];
   /** Printed in place of rows when there are none. */
   readonly empty: string;
-  /** `work` tables have 9 mm rows for a pencil; `read` tables are set tight. */
-  readonly use: 'work' | 'read';
+  /** `work` tables have 9 mm rows for a pencil; `read` tables are set tight; a `card` is set small, to be whole on one side. */
+  readonly use: 'work' | 'read' | 'card';
 }
 export interface ChecklistBlock {
   readonly type: 'checklist';

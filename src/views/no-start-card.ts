@@ -2,7 +2,7 @@
 import type { Row } from '../sheet/sheet.ts';
 import type { NoStartLine } from '../records/content-model.ts';
 import { appliesTo } from '../book/applies.ts';
-import { column, heading, row } from './wording/blocks.ts';
+import { column, heading, row, sentence } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -23,7 +23,7 @@ export const noStartCard = defineView({
         columns: [column(say('What you see'), 4), column(say('What it means'), 4), column(say('Next cheap test'), 5)],
         rows: groups.flatMap((group) => groupRows(context, group)),
         empty: say('There is no fault table for this machine.'),
-        use: 'read',
+        use: 'card',
       },
     ];
   },
@@ -36,7 +36,7 @@ function groupRows(context: ViewContext, group: NoStartLine['group']): readonly 
   );
   if (fitting.length === 0) return [];
   return [
-    { kind: 'band', text: [{ kind: 'strong', text: say(group) }] },
+    { kind: 'band', text: [{ kind: 'strong', text: sentence(say(group)) }] },
     ...fitting.flatMap((line, index) => [
       ...(isFirst(fitting, index) ? cautionRow(context, line.caution ?? '') : []),
       row(say(line.saw), say(line.means), say(line.next)),

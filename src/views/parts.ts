@@ -40,17 +40,18 @@ function stillToCome(all: readonly Line[]): readonly Line[] {
 function toGet(context: ViewContext, open: readonly Line[]): Block {
   const { say } = context;
   const suppliers = [...new Set(open.map(({ part }) => part.from ?? ''))].toSorted();
+  const all = open.map(({ part }) => part);
   const rows = suppliers.flatMap((supplier): readonly Row[] => {
     const name = supplier === '' ? say('supplier not named') : supplier;
     const those = open.filter(({ part }) => (part.from ?? '') === supplier);
     return [
       { kind: 'band', text: [{ kind: 'strong', text: name }] },
-      ...those.map(({ job, part }) => row({ box: 'tick' }, ...partCells(say, part), [jobTitle(job)])),
+      ...those.map(({ job, part }) => row({ box: 'tick' }, ...partCells(say, part, all), [jobTitle(job)])),
     ];
   });
   return {
     type: 'table',
-    columns: [column(say('Got'), 1, 'centre'), ...partColumns(say), column(say('For'), 4)],
+    columns: [column(say('Got'), 1, 'centre'), ...partColumns(say, all), column(say('For'), 4)],
     rows,
     empty: say('No part is wanted.'),
     use: 'work',
@@ -58,11 +59,12 @@ function toGet(context: ViewContext, open: readonly Line[]): Block {
 }
 
 function table({ say }: ViewContext, lines: readonly Line[]): Block {
+  const all = lines.map(({ part }) => part);
   return {
     type: 'table',
-    columns: [...partColumns(say), column(say('Record'), 4)],
+    columns: [...partColumns(say, all), column(say('Record'), 4)],
     rows: capped(lines.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
-      'kind' in one ? one : partRow(say, one.part, [jobTitle(one.job)]),
+      'kind' in one ? one : partRow(say, one.part, all, [jobTitle(one.job)]),
     ),
     empty: say('No part is recorded as fitted.'),
     use: 'read',

@@ -1,6 +1,7 @@
 // The head of a planned job: what it is for, what must be done before, the tools, and the cautions of its procedures.
 import type { Block } from '../sheet/sheet.ts';
 import type { Procedure } from '../records/content-model.ts';
+import { formatDecimal } from '../quantity/decimal.ts';
 import { fact, heading, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
@@ -42,7 +43,11 @@ export const planHead = defineView({
 
 function minutes({ say }: ViewContext, procedures: readonly Procedure[]): string | undefined {
   const sum = procedures.reduce((total, one) => total + (one.minutes ?? 0), 0);
-  return sum === 0 ? undefined : `${say('about')} ${count(sum)}\u00a0min`;
+  if (sum === 0) return undefined;
+  if (sum < 90) return `${say('about')} ${count(sum)}\u00a0min`;
+  const halves = Math.round(sum / 30);
+  const hours = formatDecimal(halves / 2, halves % 2);
+  return `${say('about')} ${hours}\u00a0h`;
 }
 
 /** Cautions of the whole job; those that a step carries stand at that step and not in a preface. */

@@ -10,10 +10,11 @@ export const runLog = defineView({
   needs: 'machine',
   options: ['of'],
   blocks: ({ say, options }): readonly Block[] => {
-    const rows = options['of'] === 'long' ? 20 : 8;
+    // As many minutes as fit on one side with the foot to be signed; on the leaf for the bike, beside the mixing table.
+    const rows = options['of'] === 'long' ? 13 : 7;
     const heads = ['Choke', 'Throttle', 'Feel and sound', 'Smoke', 'Leak', 'Note'];
     return [
-      heading(2, say('Run log'), 'run-log'),
+      ...(options['of'] === 'long' ? [] : [heading(2, say('Run log'), 'run-log')]),
       {
         type: 'grid',
         caption: say('Before it fires: kicks counted. Then a line a minute until it is stopped.'),

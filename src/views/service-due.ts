@@ -34,8 +34,7 @@ export const serviceDue = defineView({
       {
         type: 'table',
         columns: [
-          column(say('Item'), 5),
-          column(say('Do'), 2),
+          column(say('Item, what to do'), 5),
           ...(why ? [] : [column(say('Every'), 3)]),
           column(say('Last done'), 5),
           column(say('Due'), 5),
@@ -67,8 +66,7 @@ function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const { say } = context;
   const basis = service.basis === 'general' ? say('general schedule, not the maker’s') : undefined;
   return row(
-    joined([ours(context, service.at, service.item), basis]),
-    say(service.action),
+    joined([[{ kind: 'strong', text: ours(context, service.at, service.item) }, `: ${say(service.action)}`], basis]),
     ...(why ? [] : [unbroken(service.every?.text ?? '')]),
     why ? joined([lastDone(context, due), lastRecord(due)], ', ') : lastDone(context, due),
     dueCell(context, due, why),

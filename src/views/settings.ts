@@ -2,7 +2,7 @@
 import { printRange } from '../figure/print.ts';
 import type { Source } from '../records/model.ts';
 import type { Block } from '../sheet/sheet.ts';
-import { column, heading, joined, row } from './wording/blocks.ts';
+import { column, heading, joined, paragraphs, row } from './wording/blocks.ts';
 import { conditionText, valueText, writtenText } from './wording/value.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -15,13 +15,28 @@ export const settings = defineView({
   blocks: (context) => [...settingBlocks(context), ...fluidBlocks(context)],
 });
 
-function from({ say }: ViewContext, source: Source): string {
+/** The page alone where all come from one book, which is named below the table. */
+function from({ say }: ViewContext, source: Source, all: readonly Source[]): string {
   const page = source.page === undefined ? undefined : `${say('page')} ${source.page}`;
+  if (oneBook(all) !== undefined && page !== undefined) return page;
   return [source.title, page].filter((text) => text !== undefined).join(', ');
+}
+
+/** The title of the book that all come from. */
+function oneBook(all: readonly Source[]): string | undefined {
+  const titles = new Set(all.map((source) => source.title));
+  const [title] = titles;
+  return titles.size === 1 ? title : undefined;
+}
+
+function bookLine({ say }: ViewContext, all: readonly Source[]): readonly Block[] {
+  const title = oneBook(all);
+  return title === undefined ? [] : [paragraphs(`${say('Pages are those of')}: ${title}.`)];
 }
 
 function settingBlocks(context: ViewContext): readonly Block[] {
   const { book, say } = context;
+  const all = book.records.maker.settings.map((one) => one.source);
   return [
     heading(2, say('Settings'), 'settings'),
     {
@@ -31,7 +46,7 @@ function settingBlocks(context: ViewContext): readonly Block[] {
         column(say('Value'), 3, 'right'),
         column(say('Range'), 3),
         column(say('Taken'), 3),
-        column(say('From'), 5),
+        column(say('From'), 3),
       ],
       rows: book.records.maker.settings.map((one) => {
         const value = valueText(one.value);
@@ -40,17 +55,19 @@ function settingBlocks(context: ViewContext): readonly Block[] {
           value === undefined ? { box: 'write', id: `setting/${one.id}` } : { text: value, big: true },
           one.range === undefined ? '' : printRange(one.range),
           conditionText(one.condition),
-          from(context, one.source),
+          from(context, one.source, all),
         );
       }),
       empty: say('No setting is recorded.'),
       use: 'read',
     },
+    ...bookLine(context, all),
   ];
 }
 
 function fluidBlocks(context: ViewContext): readonly Block[] {
   const { book, say } = context;
+  const all = book.records.maker.fluids.map((one) => one.source);
   return [
     heading(2, say('Fluids'), 'fluids'),
     {
@@ -59,14 +76,15 @@ function fluidBlocks(context: ViewContext): readonly Block[] {
         column(say('Fluid'), 5),
         column(say('Quantity'), 3, 'right'),
         column(say('Grade'), 4),
-        column(say('From'), 5),
+        column(say('From'), 3),
       ],
       rows: book.records.maker.fluids.map((one) => {
         const quantity = one.quantity === undefined ? say('not known') : writtenText(one.quantity);
-        return row(one.name, quantity, joined([one.grade]), from(context, one.source));
+        return row(one.name, quantity, joined([one.grade]), from(context, one.source, all));
       }),
       empty: say('No fluid is recorded.'),
       use: 'read',
     },
+    ...bookLine(context, all),
   ];
 }

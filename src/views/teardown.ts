@@ -116,6 +116,6 @@ function honest({ say }: ViewContext): readonly Block[] {
   const heads = ['Missing when found', 'Broken by me', 'Sent out: to whom, promised for'];
   return [
     heading(3, say('Missing, broken, sent out'), 'missing-broken-sent-out'),
-    { type: 'grid', columns: heads.map((head) => column(say(head), 4)), rows: 4 },
+    { type: 'grid', columns: heads.map((head) => column(say(head), 4)), rows: 3 },
   ];
 }

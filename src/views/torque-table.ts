@@ -49,8 +49,12 @@ export function lockingText({ say }: ViewContext, row: TorqueRow): Text {
   return joined([row.fastener.locking, row.fastener.singleUse ? say('always new') : undefined]);
 }
 
+/** `dry` or `oiled`; what is said of the threads goes with the figure. */
+function threadsText({ say }: ViewContext, { fastener }: TorqueRow): Text | undefined {
+  return fastener.threads === undefined ? undefined : say(fastener.threads);
+}
+
 function rowOf(context: ViewContext, one: TorqueRow): Row {
-  const { say } = context;
   const { fastener } = one;
   return {
     kind: 'cells',
@@ -61,8 +65,7 @@ function rowOf(context: ViewContext, one: TorqueRow): Row {
       {
         text: one.value === undefined ? '' : joined(torqueInOtherUnits(one.value, context.book.records.machine.units)),
       },
-      { text: fastener.threads === undefined ? '' : say(fastener.threads) },
-      { text: joined([stagesAndOrder(one), lockingText(context, one)]) },
+      { text: joined([threadsText(context, one), stagesAndOrder(one), lockingText(context, one)]) },
       { text: fromText(context, one) },
     ],
   };
@@ -100,8 +103,7 @@ function table(context: ViewContext): Block {
       column(say('Fastener'), 6),
       column(say('Torque'), 4, 'right'),
       column(say('The same in'), 4),
-      column(say('Threads'), 2),
-      column(say('Stages, order, locking'), 5),
+      column(say('Threads, stages, order, locking'), 6),
       column(say('From'), 3),
     ],
     rows: book.torque.map((one) => rowOf(context, one)),

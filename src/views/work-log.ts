@@ -2,7 +2,7 @@
 import type { Block } from '../sheet/sheet.ts';
 import { heading } from './wording/blocks.ts';
 import { spanText } from './wording/day.ts';
-import { tellJob } from './job-story.ts';
+import { tellInBrief } from './job/brief.ts';
 import { newestFirst } from './log.ts';
 import { defineView } from './view.ts';
 
@@ -15,8 +15,8 @@ export const workLog = defineView({
   blocks: (context) => {
     const jobs = newestFirst(context.book.records.jobs).toReversed();
     return jobs.flatMap((job): readonly Block[] => [
-      heading(2, `${spanText(job.date)}  ${job.title}`, `job-${job.id}`),
-      ...tellJob(context, job, `${job.id}-`),
+      { ...heading(2, `${spanText(job.date)}: ${job.title}`, `job-${job.id}`), whole: true },
+      ...tellInBrief(context, job),
     ]);
   },
 });

@@ -18,7 +18,7 @@ export function* blanksSlabs(block: BlanksBlock, setting: Setting): Generator<Sl
     { head: 'found', align: 'left', width: 0.1 },
     { head: 'left', align: 'left', width: 0.1 },
   ];
-  const rows = block.items.map((item) => blankRow(item));
+  const rows = lots(block.items).flatMap(lotRows);
   let first = true;
   for (const slab of tableSlabs(
     { columns, rows, work: true, head: true, secondTier: 2, reads: 'table', rowHeads: true },
@@ -29,28 +29,42 @@ export function* blanksSlabs(block: BlanksBlock, setting: Setting): Generator<Sl
   }
 }
 
-function blankRow(item: BlankRow): RowModel {
-  const about = [item.condition, item.instrument].filter((text) => text !== undefined && text !== '').join(' · ');
-  const before = [
-    item.last === undefined || item.last === '' ? '' : 'last ' + item.last,
-    item.expected === undefined || item.expected === '' ? '' : 'expect ' + item.expected,
-  ].filter((text) => text !== '');
-  const parts: Part[] = [{ text: itemText(item) }];
-  if (about !== '') parts.push({ text: about, type: small });
-  for (const text of before) parts.push({ text, type: small });
-  if (item.note !== undefined) parts.push({ text: item.note, type: small });
-  if (item.verdict !== undefined && item.verdict !== '')
-    parts.push({ text: item.verdict, face: 'strong', type: small });
+/** Items that follow each other and differ by position only. */
+function lots(items: readonly BlankRow[]): readonly (readonly BlankRow[])[] {
+  const found: BlankRow[][] = [];
+  for (const item of items) {
+    const lot = found.at(-1);
+    if (lot?.[0] !== undefined && sharedOf(lot[0]) === sharedOf(item)) lot.push(item);
+    else found.push([item]);
+  }
+  return found;
+}
+
+function sharedOf({ item, unit, standard, limit, instrument, condition }: BlankRow): string {
+  return JSON.stringify([item, unit, standard, limit, instrument, condition]);
+}
+
+/** An item at several positions is named once, with its standard and limit; a row for each position follows. */
+function lotRows(lot: readonly BlankRow[]): readonly RowModel[] {
+  const [first] = lot;
+  if (first === undefined) return [];
+  if (lot.length < 2) return lot.map(blankRow);
+  const head: Part[] = [{ text: first.item, face: 'strong' }, ...aboutOf(first)];
+  const cells = [{ parts: head }, { parts: bounds(first) }, { parts: [] }, { parts: [] }];
+  return [{ kind: 'cells', keep: true, cells }, ...lot.map(positionRow)];
+}
+
+function positionRow(item: BlankRow): RowModel {
   return {
     kind: 'cells',
     id: item.id,
-    cells: [
-      { parts },
-      { parts: [...value(item.standard), ...value(item.limit, 'limit\u00a0')] },
-      box(item.id + '.found', item.unit, item.found),
-      box(item.id + '.left', item.unit, item.left),
-    ],
+    cells: [{ parts: [{ text: item.position ?? '' }] }, { parts: beforeOf(item) }, ...boxes(item)],
   };
+}
+
+function blankRow(item: BlankRow): RowModel {
+  const parts: readonly Part[] = [{ text: itemText(item) }, ...aboutOf(item), ...beforeOf(item)];
+  return { kind: 'cells', id: item.id, cells: [{ parts }, { parts: bounds(item) }, ...boxes(item)] };
 }
 
 function itemText(item: BlankRow): Text {
@@ -59,8 +73,35 @@ function itemText(item: BlankRow): Text {
   return [...inlines, ', ', { kind: 'strong', text: item.position }];
 }
 
+/** How it is taken: condition and instrument. */
+function aboutOf(item: BlankRow): readonly Part[] {
+  const about = [item.condition, item.instrument].filter((text) => text !== undefined && text !== '').join(' · ');
+  return about === '' ? [] : [{ text: about, type: small }];
+}
+
+/** What was read before, what is to be expected, and what was thought of it. */
+function beforeOf(item: BlankRow): readonly Part[] {
+  const before = [
+    item.last === undefined || item.last === '' ? '' : 'last ' + item.last,
+    item.expected === undefined || item.expected === '' ? '' : 'expect ' + item.expected,
+  ].filter((text) => text !== '');
+  const parts: Part[] = before.map((text) => ({ text, type: small }));
+  if (item.note !== undefined) parts.push({ text: item.note, type: small });
+  if (item.verdict !== undefined && item.verdict !== '')
+    parts.push({ text: item.verdict, face: 'strong', type: small });
+  return parts;
+}
+
+function bounds(item: BlankRow): readonly Part[] {
+  return [...value(item.standard), ...value(item.limit, 'limit\u00a0')];
+}
+
 function value(text: string | undefined, before = ''): readonly Part[] {
   return text === undefined || text === '' ? [] : [{ text: before + text, type: big }];
+}
+
+function boxes(item: BlankRow): readonly CellModel[] {
+  return [box(item.id + '.found', item.unit, item.found), box(item.id + '.left', item.unit, item.left)];
 }
 
 function box(id: string, unit: string, written: string | undefined): CellModel {

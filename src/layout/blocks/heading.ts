@@ -35,7 +35,10 @@ export function headingSlabs(block: HeadingBlock, depth: number, setting: Settin
   });
   const below: Slab = { height: 3, keep: true, draw: () => undefined };
   const above = depth === 2 ? leading * 1.5 : leading;
-  return together([...slabs, below], true).map((slab, index) => (index === 0 ? { ...slab, before: above } : slab));
+  const section = block.whole === true ? 'whole' : 'other';
+  return together([...slabs, below], true).map((slab, index) =>
+    index === 0 ? { ...slab, before: above, section } : slab,
+  );
 }
 
 function rule(x: number, y: number, width: number): PlacedItem {

@@ -7,7 +7,7 @@ import { captionSlabs } from './caption.ts';
 
 export function plotSlabs(block: PlotBlock, setting: Setting): readonly Slab[] {
   const { width } = setting;
-  const height = Math.min(Math.max(175, width * 0.42), setting.height * 0.5);
+  const height = Math.min(Math.max(150, width * 0.36), setting.height * 0.5);
   const tag = under(setting.section, 'Figure', { alt: block.description });
   const picture: Slab = {
     height,

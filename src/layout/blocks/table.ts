@@ -1,6 +1,6 @@
 // A table of the sheet, brought into the one shape of all tables.
 import type { Cell, Row, TableBlock } from '../../sheet/sheet.ts';
-import { big, half, leading } from '../scale.ts';
+import { big, half, leading, least } from '../scale.ts';
 import type { Setting } from '../setting.ts';
 import { spaced, type Slab } from '../slab.ts';
 import type { CellModel, RowModel, TableModel } from '../table/model.ts';
@@ -24,26 +24,27 @@ export function* tableBlockSlabs(block: TableBlock, setting: Setting): Generator
 function model(block: TableBlock): TableModel {
   return {
     columns: block.columns.map((column) => ({ head: column.head, align: column.align ?? 'left', width: column.width })),
-    rows: block.rows.map((row) => rowModel(row)),
+    rows: block.rows.map((row) => rowModel(row, block.use)),
     work: block.use === 'work',
+    card: block.use === 'card',
     head: block.columns.some((column) => column.head !== ''),
     reads: 'table',
   };
 }
 
-function rowModel(row: Row): RowModel {
+function rowModel(row: Row, use: TableBlock['use']): RowModel {
   if (row.kind === 'band') return row;
   return {
     kind: 'cells',
-    cells: row.cells.map(cellModel),
+    cells: row.cells.map((cell) => cellModel(cell, use)),
     struck: row.struck ?? false,
     ...(row.id === undefined ? {} : { id: row.id }),
   };
 }
 
-function cellModel(cell: Cell): CellModel {
-  const parts =
-    cell.text === undefined || cell.text === '' ? [] : [{ text: cell.text, ...(cell.big ? { type: big } : {}) }];
+function cellModel(cell: Cell, use: TableBlock['use']): CellModel {
+  const type = cell.big ? { type: big } : use === 'card' ? { type: least } : {};
+  const parts = cell.text === undefined || cell.text === '' ? [] : [{ text: cell.text, ...type }];
   return {
     parts,
     ...(cell.box === undefined ? {} : { box: cell.box }),

@@ -41,6 +41,8 @@ export interface TableModel {
   readonly rows: readonly RowModel[];
   /** Rows high enough to write in. */
   readonly work: boolean;
+  /** Set small and close, to be whole on one side. */
+  readonly card?: boolean;
   /** A head with the names of the columns, repeated on every page. */
   readonly head: boolean;
   /** Upright rules between the columns, for a grid to write in. */

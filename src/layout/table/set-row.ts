@@ -1,6 +1,6 @@
 // One row set into its tiers: lines of text for every cell, and the height that the row takes.
 import { breakLines } from '../lines.ts';
-import { baseline, leading, least, readRow, text as textType, tickBox, workRow, writeBox } from '../scale.ts';
+import { baseline, cardRow, leading, least, readRow, text as textType, tickBox, workRow, writeBox } from '../scale.ts';
 import { heightOf, type Align, type SetLine } from '../set-line.ts';
 import { linesOf, type Setting } from '../setting.ts';
 import type { Tier } from './columns.ts';
@@ -25,9 +25,13 @@ export interface SetTier {
   readonly base: number;
 }
 
+/** What a row is for: to be written in, to be read, or to stand on a card. */
+export type RowUse = 'work' | 'read' | 'card';
+
 /** White space above and below the text of a row. */
-export function rowPadding(work: boolean): number {
-  return work ? 5 : (readRow - leading) / 2;
+export function rowPadding(use: RowUse): number {
+  if (use === 'work') return 5;
+  return use === 'card' ? 1 : (readRow - leading) / 2;
 }
 
 /** Breaks the texts of a row into the widths of its columns. */
@@ -56,7 +60,9 @@ export function setRow(
       };
     });
     const empty = at > 0 && cells.every((cell) => cell.lines.length === 0 && cell.cell.box === undefined);
-    return empty ? { cells, base: 0, height: 0 } : tierOf(cells, table.work && at === 0);
+    return empty
+      ? { cells, base: 0, height: 0 }
+      : tierOf(cells, table.work ? (at === 0 ? 'work' : 'read') : table.card === true ? 'card' : 'read');
   });
 }
 
@@ -67,11 +73,11 @@ function cellLines(measured: MeasuredCell, width: number, setting: Setting): rea
 }
 
 /** A tier of cells: all first lines stand on one baseline; the tallest cell gives the height. */
-export function tierOf(cells: readonly SetCell[], work: boolean): SetTier {
+export function tierOf(cells: readonly SetCell[], use: RowUse): SetTier {
   const boxed = cells.some((cell) => cell.cell.box !== undefined);
-  const row = work || boxed ? workRow : readRow;
-  const base = cells.reduce((most, cell) => Math.max(most, cellTop(cell, work, row) + firstBase(cell)), 0);
-  return { cells, base, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, work, base)), row) };
+  const row = use === 'work' || boxed ? workRow : use === 'card' ? cardRow : readRow;
+  const base = cells.reduce((most, cell) => Math.max(most, cellTop(cell, use, row) + firstBase(cell)), 0);
+  return { cells, base, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, use, base)), row) };
 }
 
 function firstBase(set: SetCell): number {
@@ -80,14 +86,14 @@ function firstBase(set: SetCell): number {
 }
 
 /** Text that is lower than the row stands in its middle. */
-function cellTop(set: SetCell, work: boolean, row: number): number {
-  return Math.max(rowPadding(work), (row - heightOf(set.lines)) / 2);
+function cellTop(set: SetCell, use: RowUse, row: number): number {
+  return Math.max(rowPadding(use), (row - heightOf(set.lines)) / 2);
 }
 
-function cellHeight(set: SetCell, work: boolean, base: number): number {
+function cellHeight(set: SetCell, use: RowUse, base: number): number {
   const textHeight = heightOf(set.lines);
   const top = textHeight === 0 ? 0 : base - firstBase(set);
-  const plain = top + textHeight + rowPadding(work);
+  const plain = top + textHeight + rowPadding(use);
   if (set.cell.box !== 'write' || textHeight === 0) return plain;
   return plain + writeBox.height + 1;
 }
@@ -96,18 +102,18 @@ function cellHeight(set: SetCell, work: boolean, base: number): number {
 export function splitRow(
   tiers: readonly SetTier[],
   most: number,
-  work: boolean,
+  use: RowUse,
   setting: Setting,
 ): readonly (readonly SetTier[])[] {
   const whole = tiers.reduce((sum, tier) => sum + tier.height, 0);
   if (whole <= most) return [tiers];
-  return tiers.flatMap((tier) => splitTier(tier, most, work, setting).map((part) => [part]));
+  return tiers.flatMap((tier) => splitTier(tier, most, use, setting).map((part) => [part]));
 }
 
-function splitTier(tier: SetTier, most: number, work: boolean, setting: Setting): readonly SetTier[] {
+function splitTier(tier: SetTier, most: number, use: RowUse, setting: Setting): readonly SetTier[] {
   if (tier.height <= most) return [tier];
   const parts: SetTier[] = [];
-  const room = most - 2 * rowPadding(work) - writeBox.height - leading;
+  const room = most - 2 * rowPadding(use) - writeBox.height - leading;
   let rest = tier.cells;
   while (rest.some((cell) => cell.lines.length > 0)) {
     const taken = rest.map((cell) => fitting(cell.lines, room));
@@ -117,7 +123,7 @@ function splitTier(tier: SetTier, most: number, work: boolean, setting: Setting)
       label: parts.length === 0 ? cell.label : [],
       lines: [...(parts.length === 0 ? [] : goesOn(cell, setting)), ...cell.lines.slice(0, taken[index])],
     }));
-    parts.push(tierOf(cells, work));
+    parts.push(tierOf(cells, use));
     rest = rest.map((cell, index) => ({ ...cell, lines: cell.lines.slice(taken[index]) }));
   }
   return parts;

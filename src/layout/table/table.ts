@@ -46,7 +46,12 @@ function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
     return;
   }
   const { row } = measured;
-  const parts = splitRow(setRow(measured, around.tiers, table, setting), around.most, table.work, setting);
+  const parts = splitRow(
+    setRow(measured, around.tiers, table, setting),
+    around.most,
+    table.work ? 'work' : table.card === true ? 'card' : 'read',
+    setting,
+  );
   for (const [index, part] of parts.entries()) {
     const style = {
       work: table.work,
@@ -91,13 +96,15 @@ function* bandSlabs(row: Extract<MeasuredRow, { kind: 'band' }>['row'], around: 
   const tag = table.reads === 'table' ? under(line, 'TD', { span: table.columns.length }) : under(line, 'LBody');
   if (row.grade !== undefined) {
     const text = typeof row.text === 'string' ? row.text : row.text;
-    for (const slab of cautionSlab(row.grade, text, setting, tag, around.most)) {
-      yield { ...slab, height: slab.height + 4, draw: (x, y, out) => slab.draw(x, y + 3, out), keep: true };
+    for (const slab of cautionSlab(row.grade, text, setting, tag, around.most, table.card)) {
+      const white = table.card === true ? 2 : 4;
+      yield { ...slab, height: slab.height + white, draw: (x, y, out) => slab.draw(x, y + white - 1, out), keep: true };
     }
     return;
   }
   const lines = linesOf(row.text, textType, setting.width, setting, 'strong');
-  const height = heightOf(lines) + half + 3;
+  const white = table.card === true ? 2 : half;
+  const height = heightOf(lines) + white + (table.card === true ? 1 : 3);
   if (height > around.most) {
     yield* lines.map((each) => ({
       height: each.type.leading,
@@ -110,7 +117,7 @@ function* bandSlabs(row: Extract<MeasuredRow, { kind: 'band' }>['row'], around: 
     height,
     keep: true,
     draw: (x, y, out) => {
-      setLines(lines, { x, y: y + half, width: setting.width, tag }, out);
+      setLines(lines, { x, y: y + white, width: setting.width, tag }, out);
       out.push({ kind: 'line', x1: x, y1: y + height, x2: x + setting.width, y2: y + height, weight: thin });
     },
   };

@@ -1,9 +1,10 @@
 // The facts at the head of a record: when, by whom, at what distance, in which state, and what it goes on from.
 import { printFigure } from '../../figure/print.ts';
 import type { Book } from '../../book/book.ts';
+import type { HoldPoint } from '../../records/content-model.ts';
 import type { Job } from '../../records/model.ts';
 import type { Block, Text } from '../../sheet/sheet.ts';
-import { fact, heading, joined, lines } from '../wording/blocks.ts';
+import { fact, heading, lines } from '../wording/blocks.ts';
 import type { Fact } from '../wording/blocks.ts';
 import { count } from '../wording/count.ts';
 import { dayText, spanText } from '../wording/day.ts';
@@ -62,6 +63,9 @@ function procedures({ book, say }: ViewContext, job: Job): string {
   return job.procedures.map((id) => say(book.content.procedures.get(id)?.title ?? plain(id))).join('; ');
 }
 
+/** So many checks of one hold point are told one by one in the history. */
+const mostInFull = 4;
+
 type Asked = Pick<ViewContext, 'book' | 'say'>;
 
 /** Checks of hold points that the record proves, and services done, each on a line. */
@@ -69,22 +73,47 @@ export function jobChecks({ book, say }: ViewContext, job: Job, within: string):
   return [...checks({ book, say }, job, within), ...services({ book, say }, job, within)];
 }
 
-function services({ book, say }: Asked, job: Job, within: string): readonly Block[] {
+function services(asked: Asked, job: Job, within: string): readonly Block[] {
   if (job.services.length === 0) return [];
-  const lineOf = (id: string): string => {
-    const service = book.due.find((due) => due.service.id === id)?.service;
-    return service === undefined ? plain(id) : `${service.item}: ${say(service.action)}`;
-  };
-  return [heading(3, say('Services done'), `${within}services`), lines(job.services.map(lineOf))];
+  return [heading(3, asked.say('Services done'), `${within}services`), lines(serviceTexts(asked, job))];
 }
 
-function checks({ book, say }: Asked, job: Job, within: string): readonly Block[] {
-  if (job.checks.length === 0) return [];
-  const texts = job.checks.map((one) => {
-    const by = one.checkedBy === undefined ? undefined : `${say('checked by')} ${one.checkedBy}`;
-    return joined([checkText(book, say, one.check), one.value, by]);
+/** Each service done, `Plugs: renew`. */
+export function serviceTexts({ book, say }: Asked, job: Job): readonly string[] {
+  return job.services.map((id) => {
+    const service = book.due.find((due) => due.service.id === id)?.service;
+    return service === undefined ? plain(id) : `${service.item}: ${say(service.action)}`;
   });
-  return [heading(3, say('Checks proved'), `${within}checks`), lines(texts)];
+}
+
+function checks(asked: Asked, job: Job, within: string): readonly Block[] {
+  if (job.checks.length === 0) return [];
+  return [heading(3, asked.say('Checks proved'), `${within}checks`), lines(checkTexts(asked, job))];
+}
+
+/** Each check that the record proves, with its value and who looked as well. */
+export function checkTexts({ book, say }: Asked, job: Job): readonly string[] {
+  return job.checks.map((one) => {
+    const by = one.checkedBy === undefined ? '' : `${say('checked by')} ${one.checkedBy}`;
+    return [checkText(book, say, one.check), one.value ?? '', by].filter((text) => text !== '').join(', ');
+  });
+}
+
+/** The same for the history: many checks of one hold point are told by their number, and by those that have a value or a witness. */
+export function briefChecks(asked: Asked, job: Job): readonly string[] {
+  const { book, say } = asked;
+  const pointOf = (id: string): HoldPoint | undefined =>
+    book.content.holdPoints.find((point) => point.checks.some((check) => check.id === id));
+  const points = [...new Set(job.checks.map((one) => pointOf(one.check)))];
+  return points.flatMap((point) => {
+    const those = job.checks.filter((one) => pointOf(one.check) === point);
+    if (point === undefined || those.length <= mostInFull) return checkTexts(asked, { ...job, checks: those });
+    const telling = those.filter((one) => (one.value ?? one.checkedBy ?? '') !== '');
+    const number = `${say(point.title)}: ${count(those.length)} ${say('checks')}`;
+    if (telling.length === 0) return [number];
+    const [first, ...rest] = checkTexts(asked, { ...job, checks: telling });
+    return [`${number}, ${say('among them')}: ${first ?? ''}`, ...rest];
+  });
 }
 
 function checkText(book: Book, say: (words: string) => string, id: string): string {

@@ -1,7 +1,7 @@
 // What was seen on a job, how heavily it weighs, and what became of it.
 import type { Book } from '../../book/book.ts';
 import type { Finding, Job } from '../../records/model.ts';
-import type { Block, Row } from '../../sheet/sheet.ts';
+import type { Block, Row, Text } from '../../sheet/sheet.ts';
 import { column, heading, joined, row } from '../wording/blocks.ts';
 import { dayText } from '../wording/day.ts';
 import { withJobs } from '../wording/job.ts';
@@ -20,6 +20,12 @@ export function jobFindings({ book, say }: ViewContext, job: Job, within: string
       use: 'read',
     },
   ];
+}
+
+/** One finding in a line: `both tyres cracked to the cords (stops): answered in …`. */
+export function findingText({ book, say }: Pick<ViewContext, 'book' | 'say'>, finding: Finding): Text {
+  const until = finding.until === undefined ? '' : ` ${say('until')} ${dayText(finding.until)}`;
+  return joined([`${finding.saw} (${say(finding.weight)}${until})`, withJobs(book, finding.became)], ': ');
 }
 
 /** `stops`, `limits until …`, `not done`, `note`: what was seen, and what became of it. */

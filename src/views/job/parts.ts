@@ -14,28 +14,45 @@ export function jobParts(context: ViewContext, job: Job, within: string): readon
     heading(3, say('Parts'), `${within}parts`),
     {
       type: 'table',
-      columns: partColumns(say),
-      rows: job.parts.map((part) => row(...partCells(say, part))),
+      columns: partColumns(say, job.parts),
+      rows: job.parts.map((part) => row(...partCells(say, part, job.parts))),
       empty: '',
       use: 'read',
     },
   ];
 }
 
-/** The columns of a table of parts. */
-export function partColumns(say: (words: string) => string): readonly ReturnType<typeof column>[] {
+/** The columns of a table of parts; state only where not all are alike. */
+export function partColumns(
+  say: (words: string) => string,
+  parts: readonly PartEntry[],
+): readonly ReturnType<typeof column>[] {
   return [
-    column(say('Part'), 5),
-    column(say('Number in the book'), 3),
-    column(say('Number as bought'), 3),
+    column(say('Part, number'), 6),
     column(say('Class, from'), 4),
     column(say('Price'), 2, 'right'),
-    column(say('State'), 3),
+    ...(allAlike(parts) ? [] : [column(say('State'), 3)]),
   ];
 }
 
+/** All fitted, none moved: the heading above says it. */
+function allAlike(parts: readonly PartEntry[]): boolean {
+  return parts.every((part) => part.state === 'fitted' && part.movedFrom === undefined && part.movedTo === undefined);
+}
+
+/** The number as bought, and the number in the book where it is another. */
+function numbers(say: (words: string) => string, part: PartEntry): Text {
+  const { number, bookNumber } = part;
+  const book = bookNumber === undefined || bookNumber === number ? undefined : `${say('in the book')} ${bookNumber}`;
+  return joined([number, book], ', ');
+}
+
 /** The cells of one part, in the order of the columns. */
-export function partCells(say: (words: string) => string, part: PartEntry): readonly (Text | Cell)[] {
+export function partCells(
+  say: (words: string) => string,
+  part: PartEntry,
+  parts: readonly PartEntry[],
+): readonly (Text | Cell)[] {
   const name = part.count === 1 ? part.part : `${times(part.count)}\u00a0${part.part}`;
   const instead = part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`;
   const moved = [
@@ -43,16 +60,19 @@ export function partCells(say: (words: string) => string, part: PartEntry): read
     part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
   ];
   return [
-    joined([name, instead, part.note]),
-    part.bookNumber ?? '',
-    part.number ?? '',
+    joined([name, numbers(say, part), instead, part.note]),
     joined([part.class === undefined ? undefined : say(part.class), part.from], ', '),
     part.price === undefined ? '' : formatMoney(part.price),
-    joined([say(part.state), ...moved], ', '),
+    ...(allAlike(parts) ? [] : [joined([say(part.state), ...moved], ', ')]),
   ];
 }
 
 /** A row of a part with one cell more. */
-export function partRow(say: (words: string) => string, part: PartEntry, last: Text | Cell): Row {
-  return row(...partCells(say, part), last);
+export function partRow(
+  say: (words: string) => string,
+  part: PartEntry,
+  parts: readonly PartEntry[],
+  last: Text | Cell,
+): Row {
+  return row(...partCells(say, part, parts), last);
 }

@@ -9,8 +9,8 @@ export function photoBlock(job: Job, photo: Photo, size: PhotoBlock['size']): Ph
   return { type: 'photo', file: photo.file, caption: photo.caption, alt, taken: dayText(job.date.from), size };
 }
 
-/** All photos of a record; one alone is set large. */
-export function jobPhotos(job: Job): readonly PhotoBlock[] {
-  const size = job.photos.length === 1 ? 'full' : 'half';
+/** All photos of a record; one alone is set large, unless a size is asked for. */
+export function jobPhotos(job: Job, asked?: PhotoBlock['size']): readonly PhotoBlock[] {
+  const size = asked ?? (job.photos.length === 1 ? 'full' : 'half');
   return job.photos.map((photo) => photoBlock(job, photo, size));
 }

@@ -79,9 +79,14 @@ function verdict({ say }: ViewContext, point: SeriesPoint | undefined): Text {
   return point?.verdict === undefined ? '' : say(point.verdict);
 }
 
-function corrections({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+function corrections(context: ViewContext, job: Job, within: string): readonly Block[] {
   if (job.corrections.length === 0) return [];
-  const texts = job.corrections.map((one): Text => {
+  return [heading(3, context.say('Corrections'), `${within}corrections`), lines(correctionTexts(context, job))];
+}
+
+/** What was corrected in another record: the old value struck, the new one, why and where. */
+export function correctionTexts({ book, say }: ViewContext, job: Job): readonly Text[] {
+  return job.corrections.map((one): Text => {
     const record = book.jobs.get(one.record);
     const of: Text = record === undefined ? one.record : [jobTitle(record)];
     const what: Text = [
@@ -91,11 +96,14 @@ function corrections({ book, say }: ViewContext, job: Job, within: string): read
     ];
     return joined([what, of], `${say('in')} `);
   });
-  return [heading(3, say('Corrections'), `${within}corrections`), lines(texts)];
 }
 
-function repairs({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+function repairs(context: ViewContext, job: Job, within: string): readonly Block[] {
   if (job.repairs.length === 0) return [];
-  const texts = job.repairs.map((one) => joined([`${itemName(book, one.of)}: ${one.now}`, one.why]));
-  return [heading(3, say('Repairs that change data'), `${within}repairs`), lines(texts)];
+  return [heading(3, context.say('Repairs that change data'), `${within}repairs`), lines(repairTexts(context, job))];
+}
+
+/** What is no longer as the book has it, and why. */
+export function repairTexts({ book }: ViewContext, job: Job): readonly Text[] {
+  return job.repairs.map((one) => joined([`${itemName(book, one.of)}: ${one.now}`, one.why]));
 }

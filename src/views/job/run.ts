@@ -32,6 +32,14 @@ export function jobRun(context: ViewContext, job: Job, within: string): readonly
   ];
 }
 
+/** A ride in one line: out and in, fuel, weather, what happened; nothing where there was none. */
+export function rideWords({ say }: ViewContext, job: Job): readonly string[] {
+  if (job.ride === undefined) return [];
+  const facts = rideFacts(say, job.ride).map((one) => `${one.name} ${typeof one.value === 'string' ? one.value : ''}`);
+  const told = [facts.join(', '), job.ride.whatHappened].filter((text) => text !== undefined && text !== '');
+  return [`${say('Ride')}: ${told.join('; ')}`];
+}
+
 function happened({ whatHappened }: Ride): readonly Block[] {
   return whatHappened === undefined ? [] : [paragraphs(sentence(whatHappened))];
 }

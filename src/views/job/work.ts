@@ -27,6 +27,11 @@ function fateOf(book: Book): Fate {
   return fate;
 }
 
+/** The state that an entry left open to this day, if it did. */
+export function stillOpen(book: Book, entry: WorkEntry): OpenLine['state'] | undefined {
+  return fateOf(book).open.get(entry)?.state;
+}
+
 /** A table of the work, or nothing. */
 export function jobWork(context: ViewContext, job: Job, within: string): readonly Block[] {
   if (job.work.length === 0) return [];

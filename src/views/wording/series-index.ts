@@ -5,6 +5,8 @@ import type { Job } from '../../records/model.ts';
 export interface SeriesIndex {
   readonly of: (item: string) => Series | undefined;
   readonly point: (job: Job, item: string, position: string, side: 'found' | 'left') => SeriesPoint | undefined;
+  /** All readings of an item in one record. */
+  readonly ofRecord: (job: Job, item: string) => readonly SeriesPoint[];
   /** Newest reading of an item at a position that was read in full and not corrected since. */
   readonly last: (item: string, position: string) => SeriesPoint | undefined;
 }
@@ -38,6 +40,7 @@ function makeIndex(book: Book): SeriesIndex {
     of: (item) => series.get(item),
     point: (job, item, position, side) =>
       byJob.get(job)?.find((point) => items.get(point) === item && point.position === position && point.side === side),
+    ofRecord: (job, item) => byJob.get(job)?.filter((point) => items.get(point) === item) ?? [],
     last: (item, position) => newest.get(`${item}/${position}`),
   };
 }

@@ -11,12 +11,15 @@ const strokes = ['solid', 'dashed', 'dotted'] as const;
 
 type PlotSeries = PlotBlock['series'][number];
 
-/** A plot where there are at least two days to compare; undefined otherwise. */
+/** A line through fewer days than this shows nothing that the figures do not. */
+const fewestDays = 3;
+
+/** A plot where there are at least three days to compare; undefined otherwise. */
 export function seriesPlot(say: (words: string) => string, series: Series): PlotBlock | undefined {
   const unit = unitOf(series);
   if (unit === undefined) return undefined;
   const readable = series.points.filter((point) => isPlain(point, unit));
-  if (new Set(readable.map((point) => point.day)).size < 2) return undefined;
+  if (new Set(readable.map((point) => point.day)).size < fewestDays) return undefined;
   return {
     type: 'plot',
     title: series.name,

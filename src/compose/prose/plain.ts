@@ -17,11 +17,26 @@ export function plainProse(text: string): readonly Paragraph[] | undefined {
 
 /** A paragraph with marks in it. */
 function inside(chunk: string): ReturnType<typeof inlines> {
-  const [token] = markdown.parseInline(chunk.replace(/^\n| *\n?$/g, ''), {});
+  const [token] = markdown.parseInline(linesOf(chunk).join('\n'), {});
   return inlines(token?.children ?? []);
 }
 
 /** A line end inside a paragraph is a space. */
 function oneLine(chunk: string): string {
-  return chunk.replace(/^\n| *\n?$/g, '').replaceAll(/ *\n/g, ' ');
+  return linesOf(chunk).map(withoutEnd).join(' ');
+}
+
+/** The lines of a paragraph, the last without the spaces at its end; they count for nothing. */
+function linesOf(chunk: string): readonly string[] {
+  const lines = chunk.split('\n');
+  if (lines[0] === '') lines.shift();
+  if (lines.at(-1) === '') lines.pop();
+  return [...lines.slice(0, -1), withoutEnd(lines.at(-1) ?? '')];
+}
+
+/** Steps back over the spaces: a pattern tries every space of a long run as the first, which a hostile text can turn into hours. */
+function withoutEnd(line: string): string {
+  let end = line.length;
+  while (line.charCodeAt(end - 1) === 0x20) end -= 1;
+  return line.slice(0, end);
 }

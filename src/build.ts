@@ -61,7 +61,7 @@ export interface Binder {
  * what to do about the problems: see `stops`.
  */
 export function build(input: BuildInput): Outcome<Binder | undefined> {
-  const records = readRecords(input.files, input.assets, input.shared);
+  const records = readRecords(input.files.toSorted(byName), input.assets, input.shared);
   const before = [...input.before, ...input.content.problems, ...records.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
   before.push(...checkContentReferences(records.value, input.content.value));
@@ -86,6 +86,11 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
     },
     problems: [...before, ...book.queries, ...sheets.problems],
   };
+}
+
+/** One order, whatever order the disk lists files in. */
+function byName(a: SourceFile, b: SourceFile): number {
+  return a.file < b.file ? -1 : 1;
 }
 
 /**

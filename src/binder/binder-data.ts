@@ -27,12 +27,16 @@ export function binderData(book: Book): Readonly<Record<string, Plain>> {
       id: hold.point.id,
       title: hold.point.title,
       clear: hold.clear,
+      because: hold.because ?? [],
+      ...(hold.released === undefined ? {} : { released: one(hold.released) }),
       checks: all(hold.checks),
     })),
     torque: all(book.torque),
     due: all(book.due),
     measurements: all(book.series),
-    plans: all(book.plans),
+    // A plan's procedures are cut down to what applies; they are named here, and stand in the content.
+    plans: all(book.plans.map((plan) => ({ ...plan, procedures: plan.procedures.map(({ id }) => id) }))),
+    visits: (book.visits ?? []).map(({ day, lines }) => ({ day, services: lines.map(({ service }) => service.id) })),
     costs: one(book.costs),
     queries: all(book.queries),
     jobs: all(records.jobs),
@@ -45,6 +49,7 @@ export function binderData(book: Book): Readonly<Record<string, Plain>> {
     sources: all(records.maker.sources),
     checks: all(book.holds.flatMap((hold) => hold.point.checks)),
     unread: all(records.unread),
+    kept: all(records.kept ?? []),
     ...(records.story === undefined ? {} : { story: one(records.story) }),
   };
   return { ...parts, workings: list() };
@@ -52,7 +57,7 @@ export function binderData(book: Book): Readonly<Record<string, Plain>> {
 
 /** What is written out once, and named by its id wherever else it is met. */
 function namesIn(book: Book): Names {
-  const { records, content } = book;
+  const { records } = book;
   const named: readonly { readonly id: string }[] = [
     ...records.jobs,
     ...records.instruments,
@@ -61,7 +66,6 @@ function namesIn(book: Book): Names {
     ...book.settings.values(),
     ...book.due.map((line) => line.service),
     ...book.holds.flatMap((hold) => hold.point.checks),
-    ...content.procedures.values(),
   ];
   return new Map(named.map((each) => [each, each.id]));
 }

@@ -20,6 +20,8 @@ const figures = ref('figure');
 const place = ref('place');
 const money = ref('money');
 const openLine = { state: text, entry: ref('work'), job: text, since: day };
+const ofJob = object({ job: text, entry: ref('work') });
+const letPass = object({ job: text, release: ref('release') });
 const saidOfJob = object({ job: text, text });
 
 const kernelParts: Readonly<Record<string, Schema>> = {
@@ -57,11 +59,11 @@ const bookParts: Readonly<Record<string, Schema>> = {
     now: ref('distanceAt'),
     statement: object({ word: text, why: text }),
   }),
-  openLine: object(openLine),
+  openLine: object(openLine, { remaining: whole }),
   off: object(
     {
       open: list(ref('openLine')),
-      closed: list(object({ ...openLine, by: ref('work'), byJob: text })),
+      closed: list(object({ ...openLine, by: ref('work'), byJob: text }, { remaining: whole })),
       bags: list(object({ bag: text, contents: list(ref('openLine')), emptied: flag })),
       stateLeft: list(saidOfJob),
     },
@@ -72,12 +74,21 @@ const bookParts: Readonly<Record<string, Schema>> = {
     {
       by: object({ job: text, day }, { hand: text, checkedBy: text, value: text }),
       undoneBy: object({ job: text, what: text }),
+      goodFor: object({ words: text }, { day }),
+      released: letPass,
       why: text,
     },
   ),
   torqueRow: object(
     { fastener: text, basis: oneOf('maker', 'computed', 'none'), stages: list(figure) },
-    { value: object({ low: figure }, { high: figure }), changed: object({ now: text, by: text }), note: text },
+    {
+      value: object({ low: figure }, { high: figure }),
+      changed: object({ now: text, by: text }),
+      note: text,
+      touched: flag,
+      last: ofJob,
+      untightened: ofJob,
+    },
   ),
   dueLine: object(
     { service: text, state: text, why: text },
@@ -86,6 +97,7 @@ const bookParts: Readonly<Record<string, Schema>> = {
       dueDay: day,
       dueAt: figure,
       dueOnClock: figure,
+      projected: object({ early: day, likely: day }, { late: day }),
       left: object({}, { days: number, distance: figure }),
     },
   ),
@@ -100,6 +112,8 @@ const bookParts: Readonly<Record<string, Schema>> = {
   blank: object(
     { id: text, item: text, name: text, position: text, unit: text },
     {
+      foundId: text,
+      leftId: text,
       limit: either(text, ref('limit')),
       setting: either(text, ref('setting')),
       last: ref('point'),
@@ -127,7 +141,7 @@ const bookParts: Readonly<Record<string, Schema>> = {
   spot: place,
   check: object(
     { id: text, text, why: text, proof: text, undoneBy: list(text), applies: byName(list(text)), at: place },
-    { unit: text, caution: text },
+    { unit: text, caution: text, goodFor: ref('interval') },
   ),
 };
 
@@ -146,11 +160,17 @@ export const binderSchema: Schema = {
       machine: ref('machine'),
       odometer: ref('odometer'),
       off: ref('off'),
-      holdPoints: list(object({ id: text, title: text, clear: flag, checks: list(ref('checkState')) })),
+      holdPoints: list(
+        object(
+          { id: text, title: text, clear: flag, because: list(text), checks: list(ref('checkState')) },
+          { released: letPass },
+        ),
+      ),
       torque: list(ref('torqueRow')),
       due: list(ref('dueLine')),
       measurements: list(ref('series')),
       plans: list(ref('plan')),
+      visits: list(object({ day, services: list(text) })),
       costs: ref('costs'),
       queries: list(ref('query')),
       jobs: list(ref('job')),
@@ -163,6 +183,7 @@ export const binderSchema: Schema = {
       sources: list(ref('source')),
       checks: list(ref('check')),
       unread: list(object({ file: text, codes: list(text) })),
+      kept: list(place),
       workings: list(ref('working')),
     },
     { story: object({ file: text, body: text }) },

@@ -192,6 +192,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       note: text,
     },
   ),
+  release: object({ of: text, by: text, why: text, at: place }, { until: day }),
   job: object(
     {
       id: text,
@@ -220,7 +221,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       runLog: list(object({ minute: number, saw: text })),
       heatCycles: number,
       money: list(object({ kind: text, amount: money, for: text, group: text, at: place })),
-      photos: list(object({ file: text, caption: text, private: flag, at: place })),
+      photos: list(object({ file: text, caption: text, private: flag, at: place }, { before: flag })),
       stateLeft: texts,
       body: text,
       bodyLine: whole,
@@ -232,6 +233,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       time: measure,
       continues: text,
       ride: object({}, { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text }),
+      releases: list(ref('release')),
       next: text,
       signed: object({ by: text, date: day }),
     },

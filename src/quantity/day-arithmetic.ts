@@ -22,6 +22,7 @@ const isoDay = /^(\d{4})-(\d{2})-(\d{2})$/;
 const isoMonth = /^(\d{4})-(\d{2})$/;
 const isoYear = /^\d{4}$/;
 const slashed = /^(\d{1,2})[/.](\d{1,2})[/.](\d{2}|\d{4})$/;
+const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
 const how = 'write year-month-day, for example 2024-05-04';
 
 function pad(value: number, digits: number): string {
@@ -47,15 +48,23 @@ function impossible(text: string, month: number, day: number, year: number): str
   return undefined;
 }
 
+/** Another form of a date that can only be this one: what to write, or why there is no such day. */
+function otherForm(text: string, year: number, month: number, day: number): Read<never> {
+  const why = impossible(text, month, day, year);
+  if (why !== undefined) return refuse('date-unreadable', why);
+  return refuse('date-unreadable', `“${text}” is not written as a date here`, `write ${dayOf(year, month, day)}`);
+}
+
 function unreadable(text: string): Read<never> {
+  const [, ahead, middle, last] = yearFirst.exec(text) ?? [];
+  if (ahead !== undefined) return otherForm(text, Number(ahead), Number(middle), Number(last));
   const parted = slashed.exec(text);
   if (parted === null) return refuse('date-unreadable', `“${text}” is not a date`, how);
   const [, a = '', b = '', y = ''] = parted;
-  const year = y.length === 4 ? y : '20' + y;
-  const first = `${year}-${b.padStart(2, '0')}-${a.padStart(2, '0')}`;
-  const second = `${year}-${a.padStart(2, '0')}-${b.padStart(2, '0')}`;
-  if (Number(a) > 12) return refuse('date-unreadable', `“${text}” is not written as a date here`, `write ${first}`);
-  if (Number(b) > 12) return refuse('date-unreadable', `“${text}” is not written as a date here`, `write ${second}`);
+  const year = Number(y.length === 4 ? y : '20' + y);
+  if (Number(a) > 12) return otherForm(text, year, Number(b), Number(a));
+  if (Number(b) > 12) return otherForm(text, year, Number(a), Number(b));
+  const [first, second] = [dayOf(year, Number(b), Number(a)), dayOf(year, Number(a), Number(b))];
   return refuse('date-unreadable', `“${text}” may be ${first} or ${second}`, 'write one of the two');
 }
 

@@ -9,6 +9,7 @@ import { oneTo, toOne } from './units.ts';
 const numberThenUnit =
   /^([+\-−]?\s*[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞](?:[\d.,/\u2044\s½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞-]*[\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])?)\s*(.*)$/;
 const ratioForm = /^([\d.,\s/½¼¾]+?)\s*:\s*([\d.,\s/½¼¾]+)$/;
+const clockForm = /^(\d+):([0-5]\d)$/;
 const pieces = /(\d[\d.,]*)\s*([^\d\s.,][^\d]*)/g;
 const rangeForm = /\d\s*(?:[-–—…]|to)\s*[\d.]|±|\+\/-/;
 /** Dimensions that people write in two units at once, the larger first. */
@@ -76,13 +77,20 @@ function read(text: string, find: Find, dimension: Dimension | undefined): Read<
   const trimmed = text.trim();
   const parts = numberThenUnit.exec(trimmed);
   if (parts === null)
-    return refuse('number-unreadable', `“${trimmed}” does not begin with a number`, 'write a number and its unit');
+    return refuse(
+      'number-unreadable',
+      `“${trimmed}” does not begin with a number`,
+      'write a number and its unit, or ? while it is not known',
+    );
   const digits = parts[1] ?? '';
   const name = parts[2] ?? '';
   const unit = name === '' && (dimension === undefined || !bare.has(dimension)) ? undefined : find(name);
   const mayBeRatio = name.startsWith(':') && (dimension === undefined || dimension === 'ratio');
   const ratio = mayBeRatio ? readRatio(trimmed) : undefined;
   if (ratio !== undefined) return ratio;
+  const [, hours, minutes] = (dimension === 'duration' ? clockForm.exec(trimmed) : null) ?? [];
+  if (hours !== undefined && minutes !== undefined)
+    return refuse('number-unreadable', `“${trimmed}” may be hours and minutes`, `write “${hours} h ${minutes} min”`);
   const number = readNumber(digits);
   if (!number.ok) {
     if (!rangeForm.test(trimmed)) return number;

@@ -119,7 +119,9 @@ export function unitRefusal(text: string, number: string, dimension: Dimension |
   const key = spellingKey(text).toLowerCase();
   const both = torn[key];
   if (both !== undefined && (dimension === undefined || dimension === 'volume' || dimension === 'fuel use')) {
-    const message = `“${text}” may be ${both[0]} or ${both[1]}, which differ by a fifth`;
+    // A gallon has 160 fluid ounces in Britain and 128 in America, so the ounces are nearly alike.
+    const apart = key.includes('oz') ? 'a twenty-fifth' : 'a fifth';
+    const message = `“${text}” may be ${both[0]} or ${both[1]}, which differ by ${apart}`;
     return { code: 'unit-unknown', message, hint: `write “${number} ${both[0]}” or “${number} ${both[1]}”` };
   }
   const slip = dimension === undefined ? slips.torque?.[key] : slips[dimension]?.[key];

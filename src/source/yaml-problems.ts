@@ -17,14 +17,17 @@ interface Fault {
 const sayings: Readonly<Record<string, readonly [message: string, hint: string]>> = {
   BAD_INDENT: [
     'This line is not indented like the lines it belongs to.',
-    'Keys of one group begin in the same column.',
+    'Keys of one group begin in the same column. If they do, look for a bracket or quote left open in the line above.',
   ],
   BLOCK_AS_IMPLICIT_KEY: [
     'There are two colons in this line, so it reads as a key inside a value.',
     'Put text with a colon in it in quotes: "a: b".',
   ],
   BAD_SCALAR_START: ['A value cannot begin with this character.', 'Put the value in quotes.'],
-  MISSING_CHAR: ['A quote, bracket or brace is opened and never closed.', 'Close it, or put the text in quotes.'],
+  MISSING_CHAR: [
+    'A quote, bracket or brace is opened and never closed.',
+    'Look from here upwards for the open one; close it, or put the text in quotes.',
+  ],
   MULTILINE_IMPLICIT_KEY: [
     'This line is neither `key: value` nor part of the value before it.',
     'Put a colon and a space after the key, or indent the line under its key.',

@@ -165,7 +165,10 @@ function unknownKey(desk: Desk, spot: Spot, value: Tree, keys: Group): void {
   const names = [...keys.byKey.keys()];
   const near = nearest(String(spot.key), names);
   // `saw: grey smoke, clearing` in braces: YAML ends the value at the comma.
-  const cutOff = 'If it belongs to the text before the comma, put that text in quotes.';
+  // `left: 0,35 mm` in braces does so too, and there no quotes are wanted but a point.
+  const cutOff = /^\d/u.test(String(spot.key))
+    ? 'In braces a comma ends the value: write decimals with a point, and thousands with a space.'
+    : 'If it belongs to the text before the comma, put that text in quotes.';
   const known = value === null ? cutOff : `Keys here: ${names.join(', ')}.`;
   const hint = near.length > 0 ? `Did you mean ${near.map((name) => `“${name}”`).join(' or ')}?` : known;
   refuse(desk, spot, 'key-unknown', `“${spot.key}” is not a key that belongs here.`, hint, 'at key');

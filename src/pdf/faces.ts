@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { openSync, type Font } from 'fontkit';
 import type { Face } from '../layout/placed.ts';
+import { plainWords, type PlainWords } from './plain-words.ts';
 
 export type FontName = Face | 'signs';
 
@@ -37,6 +38,7 @@ const files: Record<FontName, string> = {
 const most = 20_000;
 
 const opened = new Map<FontName, Font>();
+const plainShapers = new Map<Face, PlainWords>();
 const shapes: Record<Face, Map<string, ShapedWord>> = { regular: new Map(), strong: new Map(), em: new Map() };
 
 /** The font of a name, opened at its first use. */
@@ -68,6 +70,25 @@ export function widthOf(text: string, face: Face): number {
 }
 
 function shapeWord(word: string, face: Face): ShapedWord {
+  const glyphs = plainIn(face)(word);
+  if (glyphs !== undefined) return { runs: [{ font: face, glyphs }], em: emsOf(glyphs), missing: [] };
+  return shapeByFont(word, face);
+}
+
+function plainIn(face: Face): PlainWords {
+  const known = plainShapers.get(face);
+  if (known !== undefined) return known;
+  const shaper = plainWords(openFont(face));
+  plainShapers.set(face, shaper);
+  return shaper;
+}
+
+function emsOf(glyphs: readonly ShapedGlyph[]): number {
+  return glyphs.reduce((sum, glyph) => sum + glyph.width + glyph.kern, 0) / 1000;
+}
+
+/** Any word, shaped by the fonts themselves. */
+export function shapeByFont(word: string, face: Face): ShapedWord {
   const runs: ShapedRun[] = [];
   const missing: string[] = [];
   let open = '';
@@ -87,11 +108,7 @@ function shapeWord(word: string, face: Face): ShapedWord {
     open += from === undefined ? codePointName(character) : character;
   }
   close();
-  const thousandths = runs.reduce(
-    (sum, run) => sum + run.glyphs.reduce((part, glyph) => part + glyph.width + glyph.kern, 0),
-    0,
-  );
-  return { runs, em: thousandths / 1000, missing };
+  return { runs, em: emsOf(runs.flatMap((run) => run.glyphs)), missing };
 }
 
 function fontFor(character: string, face: Face): FontName | undefined {

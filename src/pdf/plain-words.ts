@@ -1,0 +1,53 @@
+// Words of plain letters and signs, put together from glyphs and pairs that are asked of the font once: all that our fonts do to
+// such a word is kerning, and that goes by pairs. Asking the font for every word is most of the cost of a first sheet.
+import type { Font } from 'fontkit';
+import type { ShapedGlyph } from './faces.ts';
+
+/** No mark that joins another character, no sign that is hidden, no script that is shaped by rules of its own. */
+const plain = /^[\x20-\x7e\xa0-\xac\xae-\xff\u2010-\u2027\u2212]+$/u;
+
+/** Shapes a word of plain characters; undefined for any other, which the font itself must shape. */
+export type PlainWords = (word: string) => readonly ShapedGlyph[] | undefined;
+
+/** For one font, which keeps what it was asked. */
+export function plainWords(font: Font): PlainWords {
+  const scale = 1000 / font.unitsPerEm;
+  const glyphs = new Map<string, ShapedGlyph | undefined>();
+  const pairs = new Map<string, number | undefined>();
+
+  const glyphOf = (character: string): ShapedGlyph | undefined => {
+    if (glyphs.has(character)) return glyphs.get(character);
+    const [glyph, more] = font.hasGlyphForCodePoint(character.charCodeAt(0)) ? font.layout(character).glyphs : [];
+    const alone = glyph === undefined || more !== undefined ? undefined : glyph;
+    const made = alone && { id: alone.id, width: alone.advanceWidth * scale, kern: 0, codePoints: alone.codePoints };
+    glyphs.set(character, made);
+    return made;
+  };
+  /** What stands between two characters besides their widths; undefined when the two are not set as two. */
+  const kernOf = (pair: string): number | undefined => {
+    if (pairs.has(pair)) return pairs.get(pair);
+    const run = font.layout(pair);
+    const [first, second] = run.glyphs;
+    const isTwo =
+      run.glyphs.length === 2 &&
+      first?.id === glyphOf(pair.charAt(0))?.id &&
+      second?.id === glyphOf(pair.charAt(1))?.id;
+    const advance = run.positions[0]?.xAdvance;
+    const kern =
+      isTwo && first !== undefined && advance !== undefined ? advance * scale - first.advanceWidth * scale : undefined;
+    pairs.set(pair, kern);
+    return kern;
+  };
+
+  return (word) => {
+    if (!plain.test(word)) return undefined;
+    const shaped: ShapedGlyph[] = [];
+    for (let index = 0; index < word.length; index += 1) {
+      const glyph = glyphOf(word.charAt(index));
+      const kern = index + 1 === word.length ? 0 : kernOf(word.slice(index, index + 2));
+      if (glyph === undefined || kern === undefined) return undefined;
+      shaped.push(kern === 0 ? glyph : { ...glyph, kern });
+    }
+    return shaped;
+  };
+}

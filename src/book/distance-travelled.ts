@@ -11,6 +11,8 @@ export interface Travelled {
   readonly job?: Job;
   readonly reading: ClockReading;
   readonly metres?: number;
+  /** Some distance before it was counted by no clock: differences after that hold, the whole does not. */
+  readonly afterGap?: true;
 }
 
 /** The clock fitted last, and what to take from the machine's distance to get its reading. */
@@ -20,6 +22,11 @@ export interface ClockNow {
   readonly ahead: number;
   /** Metres after which the digits begin again. */
   readonly round: number;
+}
+
+/** A clock that died, and nobody knows at what: what was ridden on it after its last rising reading is not known. */
+export function diedUnread(period: InstrumentPeriod): boolean {
+  return period.state === 'dead' && period.to?.reads === undefined;
 }
 
 export interface Distance {
@@ -44,9 +51,15 @@ function withEnds(period: InstrumentPeriod, readings: readonly ClockReading[]): 
 /**
  * One period, beginning at the machine's distance `start` (metres). The first clock's reading is taken as the machine's
  * own; a later clock counts from where the one before it stopped. A reading lower than the one before is a new round of
- * the digits in a period marked as rolled over; elsewhere it is not counted at all.
+ * the digits in a period marked as rolled over; elsewhere it is not counted at all. On a clock that died unread only a
+ * reading above the one before was surely counted.
  */
-function leg(period: InstrumentPeriod, readings: readonly ClockReading[], start: number | undefined): Leg {
+function leg(
+  period: InstrumentPeriod,
+  readings: readonly ClockReading[],
+  start: number | undefined,
+  afterGap: boolean,
+): Leg {
   const all = withEnds(period, readings);
   const round = of(10 ** period.digits, period.unit);
   let ahead = start === undefined || all[0] === undefined ? 0 : start - all[0].reads.quantity;
@@ -56,10 +69,12 @@ function leg(period: InstrumentPeriod, readings: readonly ClockReading[], start:
     const shown = reading.reads.quantity;
     const back = shown + ahead < last;
     if (back && period.state === 'rolled over') ahead += round;
-    const counts = period.state !== 'wrong drive' && shown + ahead >= last;
+    const stood = shown + ahead === last && diedUnread(period);
+    const counts = period.state !== 'wrong drive' && shown + ahead >= last && !stood;
     if (counts) last = shown + ahead;
     const who = reading.job === undefined ? {} : { job: reading.job };
-    travelled.push({ day: reading.day, ...who, reading, ...(counts ? { metres: shown + ahead } : {}) });
+    const gap = afterGap ? { afterGap } : {};
+    travelled.push({ day: reading.day, ...who, reading, ...(counts ? { metres: shown + ahead } : {}), ...gap });
   }
   return { travelled, ahead, end: Number.isFinite(last) ? last : (start ?? 0) };
 }
@@ -72,10 +87,12 @@ export function distanceTravelled(periods: readonly InstrumentPeriod[], readings
   const travelled: Travelled[] = [];
   let start: number | undefined;
   let clock: ClockNow | undefined;
+  let afterGap = false;
   for (const period of periods) {
-    const one = leg(period, own.get(period) ?? [], start);
+    const one = leg(period, own.get(period) ?? [], start, afterGap);
     for (const each of one.travelled) travelled.push(each);
     start = one.end;
+    afterGap ||= diedUnread(period);
     clock = { period, ahead: one.ahead, round: of(10 ** period.digits, period.unit) };
   }
   return clock === undefined ? { travelled } : { travelled, clock };

@@ -37,7 +37,7 @@ const formula = 'd = Σ (out − in) + reading − in';
 const source = 'instrument periods in machine.yaml';
 
 function machineFigure(one: Travelled, unit: Unit<'distance ridden'>): Figure<'distance ridden'> | undefined {
-  if (one.metres === undefined) return undefined;
+  if (one.metres === undefined || one.afterGap === true) return undefined;
   const figure = written(one.reading.reads, one.reading.at);
   const inputs = [{ symbol: 'reading', name: 'clock that day', figure }];
   const working = { calculation: 'odometer', formula, inputs, source };
@@ -74,11 +74,31 @@ function interpolate(knots: readonly Knot[], day: Day): number | undefined {
   return before.metres + ((after.metres - before.metres) * (wanted - before.day)) / (after.day - before.day);
 }
 
+/** Readings that may be counted from: those since the last gap that no clock counted. */
+function counted(travelled: readonly Travelled[]): readonly Travelled[] {
+  const gap = travelled.findIndex((one) => one.afterGap === true);
+  return travelled.slice(Math.max(0, gap)).filter((one) => one.metres !== undefined);
+}
+
+/** Readings at which the distance from the beginning is known. */
+function knotsOfWhole(travelled: readonly Travelled[]): readonly Knot[] {
+  return travelled.flatMap(({ day, metres, afterGap }) =>
+    metres === undefined || afterGap === true ? [] : [{ day: dayNumber(day), metres }],
+  );
+}
+
+/** The last reading; on a dead clock it is only what the clock shows, the machine's distance has gone on uncounted. */
+function nowOf(last: DistanceAt | undefined, stopped: boolean, today: Day): DistanceAt {
+  if (last === undefined) return { day: today };
+  if (!stopped) return last;
+  return { day: last.day, ...(last.clock === undefined ? {} : { clock: last.clock }) };
+}
+
 function clockFigure(
   clock: ClockNow | undefined,
   figure: Figure<'distance ridden'>,
 ): Figure<'distance ridden'> | undefined {
-  if (clock === undefined || clock.period.state === 'wrong drive') return undefined;
+  if (clock === undefined || clock.period.state === 'wrong drive' || clock.period.state === 'dead') return undefined;
   const shown = figure.quantity - clock.ahead;
   const rounds = Math.floor(shown / clock.round);
   const quantity = of(shown - rounds * clock.round, metreRidden);
@@ -93,15 +113,17 @@ export function workOdometer(ground: Ground): OdometerWork {
   const { travelled, clock } = distanceTravelled(machine.clock, clockReadings(ground));
   const unit =
     clock?.period.unit ?? travelled[0]?.reading.reads.unit ?? (machine.units === 'imperial' ? mile : kilometre);
-  const sure = travelled.filter((one) => one.metres !== undefined);
+  const sure = counted(travelled);
   const knots = sure.map((one) => ({ day: dayNumber(one.day), metres: one.metres ?? 0 }));
+  const stopped = clock?.period.state === 'dead';
+  const whole = knotsOfWhole(travelled);
   const readings = travelled.map((one) => distanceAt(one, unit));
   const ofJob = new Map<string, DistanceAt>();
   for (const one of readings) if (one.job !== undefined) ofJob.set(one.job, one);
   const own = new Map<string, number>();
   for (const one of sure) if (one.job !== undefined) own.set(one.job.id, one.metres ?? 0);
   const machineAt = (day: Day): Figure<'distance ridden'> | undefined => {
-    const metres = interpolate(knots, day);
+    const metres = interpolate(whole, day);
     if (metres === undefined) return undefined;
     const working = {
       calculation: 'odometer',
@@ -111,12 +133,12 @@ export function workOdometer(ground: Ground): OdometerWork {
     };
     return { quantity: of(metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
   };
-  const now = readings.at(-1) ?? { day: ground.today };
+  const now = nowOf(readings.at(-1), stopped, ground.today);
   return {
     odometer: { readings, now, statement: odometerStatement(machine), machineAt },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
     readingOf: (job) => ofJob.get(job),
-    metresNow: sure.at(-1)?.metres,
+    metresNow: stopped ? undefined : sure.at(-1)?.metres,
     unit,
     onClock: (figure) => clockFigure(clock, figure),
     travelled: sure,

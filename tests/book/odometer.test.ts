@@ -5,7 +5,7 @@ import type { Book } from '../../src/book/book.ts';
 import { inUnit } from '../../src/quantity/quantity.ts';
 import { mile } from '../../src/quantity/units.ts';
 import type { InstrumentPeriod, Job } from '../../src/records/model.ts';
-import { book, day, job, machine, nowhere, period, ridden } from './records.ts';
+import { book, day, interval, job, machine, maker, nowhere, period, ridden, service } from './records.ts';
 
 const at = (date: string, odometer: string, more: Partial<Job> = {}): Job =>
   job(date, { odometer: ridden(odometer), ...more });
@@ -55,6 +55,31 @@ describe('distance of the machine', () => {
         ),
       ),
     ).toEqual([0, 900, undefined, 950]);
+  });
+  it('does not know the distance on a clock that died unread', () => {
+    const dead = [period('one', ['1962-03-01', '0 km'], { state: 'dead' })];
+    const silent = withClock([job('2026-01-01')], dead);
+    expect(silent.odometer.now.machine).toBeUndefined();
+    expect(silent.odometer.now.clock).toBeDefined();
+    const stood = withClock([at('1970-01-01', '9000 km'), at('2026-01-01', '9000 km')], dead);
+    expect(miles(stood).map((one) => one === undefined)).toEqual([false, false, true]);
+    expect(stood.odometer.now.machine).toBeUndefined();
+  });
+  it('knows differences, not the whole, on the clock after one that died unread', () => {
+    const clock = [
+      period('one', ['1962-03-01', '0 km'], { to: ['2020-01-01'], state: 'dead' }),
+      period('two', ['2020-01-01', '100 km']),
+    ];
+    const made = withClock([at('2026-01-01', '400 km')], clock);
+    expect(made.odometer.now.machine).toBeUndefined();
+    expect(made.odometer.machineAt(day('2023-01-01'))).toBeUndefined();
+    const due = book([at('2026-01-01', '400 km', { services: ['oil'] }), at('2026-03-01', '500 km')], '2026-06-01', {
+      records: {
+        machine: machine({ clock }),
+        maker: maker({ services: [service('oil', { every: interval('1000 km') })] }),
+      },
+    }).due[0];
+    expect(due?.left?.distance && Math.round(inUnit(due.left.distance.quantity, mile) * 1.609344)).toBe(900);
   });
   it('does not count what a wrong drive counted', () => {
     const clock = [

@@ -6,7 +6,7 @@ import type { Ground } from '../ground.ts';
 import { byText } from '../in-order.ts';
 import type { OdometerWork } from '../odometer.ts';
 import type { SeriesWork } from '../series.ts';
-import type { Now } from './bounds.ts';
+import type { Bound, Now } from './bounds.ts';
 import { boundsOf, rankOf, worse } from './bounds.ts';
 import { dueFigures } from './due-figures.ts';
 import type { Pace } from './pace.ts';
@@ -68,9 +68,15 @@ function frameNote(line: ServiceLine, desk: Desk): string | undefined {
   return fits === 'not known' ? 'whether this line is for this frame number is not known' : undefined;
 }
 
+/** A step from new is behind when a bound is past, or when its distance cannot be counted: then nothing says that it is not. */
+function behind(step: Step, bounds: readonly Bound[]): boolean {
+  const uncounted = step.interval.distance !== undefined && !bounds.some((bound) => bound.kind === 'distance');
+  return uncounted || bounds.some((bound) => bound.left < 0);
+}
+
 function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; readonly used: number } {
   const { happened, ground, now } = desk;
-  const passed = (step: Step): boolean => boundsOf(step, now, graceOf(line)).some((bound) => bound.left < 0);
+  const passed = (step: Step): boolean => behind(step, boundsOf(step, now, graceOf(line)));
   const step = counted(nextStep(line, happened, ground, passed), line, desk);
   const last = happened.done.get(line.id)?.at(-1);
   const triggers = triggersOf(line, happened, last, desk.series, ground);

@@ -2,6 +2,7 @@
 import type { Day } from '../../quantity/day.ts';
 import { addMonths, readDaySpan } from '../../quantity/day-arithmetic.ts';
 import type { Interval, ServiceLine } from '../../records/model.ts';
+import { diedUnread } from '../distance-travelled.ts';
 import type { Ground } from '../ground.ts';
 import type { Happened, Moment } from './happened.ts';
 
@@ -54,7 +55,8 @@ function fromNew(ground: Ground): Start | undefined {
   const { clock, firstUse } = ground.records.machine;
   if (clock[0]?.from.reads?.quantity !== 0) return undefined;
   const span = firstUse === undefined ? undefined : readDaySpan(firstUse);
-  return { words: 'new', metres: 0, day: span?.ok === true ? span.value.from : clock[0].from.day };
+  const day = span?.ok === true ? span.value.from : clock[0].from.day;
+  return clock.some(diedUnread) ? { words: 'new', day } : { words: 'new', metres: 0, day };
 }
 
 /** A rebuilt engine starts its own items again, and only those; so does any part that a line is `part of`. */

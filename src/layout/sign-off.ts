@@ -14,14 +14,23 @@ interface Field {
   readonly width: number;
 }
 
+/** So many lines or rows go with the foot, so that it never stands nearly alone. */
+const company = 3;
+
 /** The slabs with the foot after them; what stands last goes with it where the page has no room for both. */
 export function* signedOff(slabs: Iterable<Slab>, setting: Setting): Generator<Slab> {
-  let last: Slab | undefined;
+  let last: Slab[] = [];
   for (const slab of slabs) {
-    if (last !== undefined) yield last;
-    last = slab;
+    if (slab.begins !== undefined) {
+      yield* last;
+      yield slab;
+      last = [];
+      continue;
+    }
+    last.push(slab);
+    if (last.length > company) yield* last.splice(0, 1);
   }
-  if (last !== undefined) yield last.begins === undefined ? { ...last, keep: true } : last;
+  yield* last.map((slab) => ({ ...slab, keep: true }));
   yield signOffSlab(setting);
 }
 

@@ -59,7 +59,7 @@ describe('the torque table', () => {
   const rows = tableRows(sheet(pipit, 'torque-table').blocks);
   const row = (name: string): string => rows.find((one) => one.startsWith(name)) ?? '';
   test('gives the manual’s own value first and as written, then the other two units', () => {
-    expect(row('Cylinder head nuts')).toMatch(/\| 2\.2\u00a0kgf·m \| 21\.6\u00a0N·m; 15\.9\u00a0lbf·ft \| dry \|/);
+    expect(row('Cylinder head nuts')).toMatch(/\| 2\.2\u00a0kgf·m \| 21\.6\u00a0N·m; 15\.9\u00a0lbf·ft \| dry; /);
     expect(row('Cylinder head nuts')).toContain('1.1, then 2.2\u00a0kgf·m; crosswise');
   });
   test('leaves a blank where no book gives a value and the owner has marked nothing', () => {
@@ -103,7 +103,7 @@ describe('before the first start', () => {
   test('the card on the back speaks of spark, fuel, compression and air', () => {
     const text = sheetText(sheet(tern, 'before-first-start'));
     const back = text.slice(text.indexOf('--- back ---'));
-    for (const group of ['spark', 'fuel', 'compression', 'air']) expect(back).toContain(`== ${group}`);
+    for (const group of ['Spark', 'Fuel', 'Compression', 'Air']) expect(back).toContain(`== ${group}`);
     expect(back).not.toContain('condenser, then battery');
   });
 });
@@ -154,7 +154,18 @@ describe('readings over time', () => {
       series.points.filter((point) => point.corrected !== undefined),
     );
     expect(corrected.length).toBeGreaterThan(0);
-    expect(struck.length).toBe(corrected.length);
+    // Readings taken and corrected together stand in one struck row: each value is there, and the row says by what.
+    const texts = struck.map((row) => JSON.stringify(row));
+    const rowOf = (point: (typeof corrected)[number]): string | undefined =>
+      texts.find(
+        (text) => text.includes(`job:${point.job.id}`) && text.includes(`job:${point.corrected?.by.id ?? ''}`),
+      );
+    for (const point of corrected) {
+      const number = point.value.kind === 'read' ? point.value.written.text.split(' ')[0] : undefined;
+      expect(rowOf(point)).toContain(number ?? 'none');
+      expect(rowOf(point)).toContain(point.corrected?.why ?? 'none');
+    }
+    expect(struck.length).toBe(new Set(corrected.map((point) => point.job.id)).size);
   });
 });
 

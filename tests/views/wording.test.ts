@@ -95,7 +95,13 @@ describe('plots of readings', () => {
     return found;
   };
   test('many positions become the largest and the smallest of each day', () => {
-    const plot = seriesPlot((words) => words, series('bore'));
+    // The demo has bores of two days; a plot asks for a third.
+    const bore = series('bore');
+    const third = bore.points
+      .filter((point) => point.side === 'left')
+      .map((point) => ({ ...point, day: day('2026-11-20') }));
+    expect(seriesPlot((words) => words, bore)).toBeUndefined();
+    const plot = seriesPlot((words) => words, { ...bore, points: [...bore.points, ...third] });
     expect(plot?.series.map((one) => one.name.split(';')[0])).toEqual(
       expect.arrayContaining(['largest of all positions', 'smallest of all positions']),
     );

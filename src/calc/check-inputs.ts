@@ -22,6 +22,19 @@ function outside(name: string, input: QuantityInput | ListInput, figure: Figure)
     ];
   }
   const value = inUnit(figure.quantity, input.unit);
+  return isPlainlyInside(value, input) ? [] : whyOutside(name, input, figure, value);
+}
+
+/** Nearly every value is; the words about the others are made only for them. */
+function isPlainlyInside(value: number, input: QuantityInput | ListInput): boolean {
+  if (!Number.isFinite(value) || input.whole === true) return false;
+  const [least, most] = input.usual ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const low = Math.max(least, input.low ?? Number.NEGATIVE_INFINITY);
+  const high = Math.min(most, input.high ?? Number.POSITIVE_INFINITY);
+  return value >= low && value <= high && value > (input.above ?? Number.NEGATIVE_INFINITY);
+}
+
+function whyOutside(name: string, input: QuantityInput | ListInput, figure: Figure, value: number): readonly Doubt[] {
   const told = input.name + ' of ' + printQuantity(figure.quantity, figure.unit, figure.decimals);
   const bound = (limit: number): string =>
     printQuantity(of(limit, input.unit), input.unit, Number.isInteger(limit) ? 0 : 2);

@@ -51,7 +51,7 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
     .flatMap((one) => (one.kind === 'worked out' ? [one.working] : []));
   const [working] = workings;
   if (working === undefined) return [];
-  const remarks = [...new Set(workings.flatMap((one) => one.remarks ?? []))];
+  const remarks = sharedRemarks(workings);
   const name = calculationById(working.calculation)?.name ?? sentence(working.calculation);
   return stack(
     heading(2, say(name), `rule-${count(index + 1)}`),
@@ -71,7 +71,7 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
         column(say('Value'), 4, 'right'),
         column(say('From'), 6),
       ],
-      rows: figureRows(context, those),
+      rows: figureRows(context, those, remarks),
       empty: '',
       use: 'read',
     },
@@ -79,17 +79,24 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
   );
 }
 
+/** What every one of them says; what only some say stands beside their figures. */
+function sharedRemarks(workings: readonly Working[]): readonly string[] {
+  const [first, ...rest] = workings;
+  return (first?.remarks ?? []).filter((text) => rest.every((one) => one.remarks?.includes(text) === true));
+}
+
 /** Each figure in strong, then what went in; figures that came out of the same values follow each other. */
-function figureRows(context: ViewContext, those: readonly WorkedFigure[]): readonly Row[] {
+function figureRows(context: ViewContext, those: readonly WorkedFigure[], shared: readonly string[]): readonly Row[] {
   const { say } = context;
-  let before = '';
+  let before: string | undefined;
   return those.flatMap(({ id, name, figure }): readonly Row[] => {
     if (figure.origin.kind !== 'worked out') return [];
-    const { inputs } = figure.origin.working;
-    const key = inputs.map((one) => `${one.symbol} ${one.name} ${resultText(one.figure)}`).join('\n');
+    const { inputs, remarks = [] } = figure.origin.working;
+    const own = remarks.filter((text) => !shared.includes(text)).join('; ');
+    const key = [own, ...inputs.map((one) => `${one.symbol} ${one.name} ${resultText(one.figure)}`)].join('\n');
     const strong = (text: string): Text => [{ kind: 'strong', text }];
-    const same = key === before && key !== '';
-    const result = row('', strong(say(name)), strong(resultText(figure)), same ? say('the same values') : '');
+    const same = key === before;
+    const result = row('', strong(say(name)), strong(resultText(figure)), same ? say('the same values') : own);
     before = key;
     const named = result.kind === 'cells' ? { ...result, id } : result;
     return same ? [named] : [named, ...inputs.map((one) => inputRow(context, one))];

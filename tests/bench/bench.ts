@@ -4,6 +4,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bundle } from '../../src/tools/bundle.ts';
+import { calcRows } from './calc-rows.ts';
 import { demoRows } from './demo-rows.ts';
 import { htmlRows } from './html-rows.ts';
 import { printRows } from './print-rows.ts';
@@ -20,6 +21,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   demo: async (folder, program) => demoRows(folder, program, join(root, 'demo-bike'), short ? 3 : 7),
   html: async (folder, program) => htmlRows(folder, program, root, short ? [1000] : [1000, 5000], short ? 3 : 5),
   edit: async (folder, program) => editRow(folder, program, 1000, short ? 10 : 30),
+  calc: () => Promise.resolve(calcRows()),
   print: async (folder, program) => printRows(folder, program, short ? [500] : [500, 2000], short ? 1 : 3),
 };
 

@@ -4,6 +4,7 @@ import type { Figure } from '../../figure/figure.ts';
 import { written } from '../../figure/print.ts';
 import type { Dimension, Written } from '../../quantity/quantity.ts';
 import type { Series, SeriesPoint } from '../book.ts';
+import { once } from './once.ts';
 import type { Ask, Taken, Taker } from './taken.ts';
 
 /** A point whose value was read in full, with that value. */
@@ -14,23 +15,33 @@ export interface ReadPoint {
 
 /** Readings that count, oldest first; `at` is the beginning of their position. */
 export function readPoints(series: Series | undefined, at?: string): readonly ReadPoint[] {
-  return (series?.points ?? []).flatMap((point) => {
-    const counts = point.corrected === undefined && point.value.kind === 'read' && point.position.startsWith(at ?? '');
-    return counts && point.value.kind === 'read' ? [{ point, written: point.value.written }] : [];
-  });
+  return series === undefined ? [] : pointsAt(series, at ?? '');
 }
+
+const pointsAt = once((series: Series, at: string): readonly ReadPoint[] =>
+  series.points.flatMap((point) => {
+    const counts = point.corrected === undefined && point.position.startsWith(at);
+    return counts && point.value.kind === 'read' ? [{ point, written: point.value.written }] : [];
+  }),
+);
 
 /** The newest reading of each position, in the order in which the positions were first read. */
 export function newestByPosition(points: readonly ReadPoint[]): readonly ReadPoint[] {
+  return newestOfEach(points, '');
+}
+
+const newestOfEach = once((points: readonly ReadPoint[]): readonly ReadPoint[] => {
   const newest = new Map<string, ReadPoint>();
   for (const one of points) newest.set(one.point.position, one);
   return [...newest.values()];
-}
+});
 
 /** A reading as a figure that knows its record. */
-export function figureOfPoint({ point, written: value }: ReadPoint): Figure {
-  return written(value, point.at, point.job.title);
+export function figureOfPoint(one: ReadPoint): Figure {
+  return figureOnce(one, '');
 }
+
+const figureOnce = once(({ point, written: value }: ReadPoint) => written<Dimension>(value, point.at, point.job.title));
 
 function told(one: ReadPoint, value?: Value): Taken {
   const { point } = one;

@@ -9,6 +9,7 @@ import type { Instrument } from '../../records/model.ts';
 import type { Series } from '../book.ts';
 import { figureOfPoint, readPoints, seriesOf } from './from-readings.ts';
 import type { ReadPoint } from './from-readings.ts';
+import { once } from './once.ts';
 import type { Ask, Taken, Taker } from './taken.ts';
 
 function asked(ask: Ask): Series | undefined {
@@ -20,6 +21,10 @@ function asked(ask: Ask): Series | undefined {
  * part was renewed, with a known distance.
  */
 export function wearLine(series: Series, at?: string): readonly ReadPoint[] {
+  return lineAt(series, at ?? '');
+}
+
+const lineAt = once((series: Series, at: string): readonly ReadPoint[] => {
   const points = readPoints(series, at);
   const last = points.at(-1);
   if (last === undefined) return [];
@@ -32,7 +37,7 @@ export function wearLine(series: Series, at?: string): readonly ReadPoint[] {
       point.machineDistance !== undefined &&
       (since === undefined || point.day > since || (point.day === since && point.side === 'left')),
   );
-}
+});
 
 function instrumentOf({ book }: Ask, id: string | undefined): Instrument | undefined {
   return book.records.instruments.find((one) => one.id === id);

@@ -23,25 +23,30 @@ export const measurements = defineView({
   blocks: (context) => {
     const { book, say } = context;
     if (book.series.length === 0) return [lines([say('No reading is recorded.')])];
-    const once = book.series.filter(isOnce);
-    const often = book.series.filter((series) => !isOnce(series));
+    const once = book.series.filter((series) => isOnce(context, series));
+    const often = book.series.filter((series) => !isOnce(context, series));
     return stack(
       heading(2, say('The last readings'), 'last-readings'),
-      summaryTable(context, (series) => leadTo(series)),
+      summaryTable(context, (series) => leadTo(context, series)),
       often.map((series) => seriesBlocks(context, series)).flat(),
       once.length === 0 ? undefined : [heading(2, say('Read once'), 'read-once'), onceTable(context, once)],
     );
   },
 });
 
-function leadTo(series: Series): Text {
-  const place = isOnce(series) ? 'read-once' : anchor(series.item);
+function leadTo(context: ViewContext, series: Series): Text {
+  const place = isOnce(context, series) ? 'read-once' : anchor(series.item);
   return [{ kind: 'link', text: series.name, to: `page:measurements.html#${place}` }];
 }
 
-/** A series of one reading needs no grid of its own. */
-function isOnce(series: Series): boolean {
-  return series.points.length === 1;
+/** So many positions stand in one line. */
+const mostInLine = 4;
+
+/** What was read on one occasion only, at few positions, and is followed by nothing, needs no grid of its own. */
+function isOnce(context: ViewContext, series: Series): boolean {
+  const { points, basis } = series;
+  if (points.length > mostInLine || basis.length > 0) return false;
+  return occasions(context, series).length === 1 && seriesLines(context, series).length === 0;
 }
 
 /** The grid, the bounds and the plot of one series. */
@@ -95,15 +100,13 @@ function onceTable(context: ViewContext, once: readonly Series[]): Block {
 
 function onceRows(context: ViewContext, series: Series): readonly Row[] {
   const { say } = context;
-  return occasions(context, series).flatMap(({ points, how }) =>
-    points.map((point) =>
-      row(
-        series.name,
-        joined([valueText(point.value) ?? say('not read'), point.position], ', '),
-        [jobDate(point.job)],
-        how,
-        verdictsText(say, [point]),
-      ),
-    ),
-  );
+  return occasions(context, series).map(({ points, how }) => {
+    const values = points.map((point) => {
+      const value = valueText(point.value) ?? say('not read');
+      return point.position === '' ? value : `${point.position} ${value}`;
+    });
+    const [first] = points;
+    const day: Text = first === undefined ? '' : [jobDate(first.job)];
+    return row(series.name, values.join(', '), day, how, verdictsText(say, points));
+  });
 }

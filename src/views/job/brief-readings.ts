@@ -16,7 +16,9 @@ const mostInFull = 4;
 
 export function briefReadings(context: ViewContext, job: Job): readonly Block[] {
   const { say } = context;
-  const other = [...correctionTexts(context, job), ...repairTexts(context, job)];
+  const repairs = repairTexts(context, job).map((text) => joined([[strong(say('Now'))], text], ''));
+  const corrections = correctionTexts(context, job).map((text) => joined([[strong(say('Corrected'))], text], ''));
+  const other = [...corrections, ...repairs];
   const told = other.length === 0 ? [] : [lines(other)];
   if (job.readings.length === 0) return told;
   const left = job.readings.some((one) => one.left.length > 0);
@@ -38,6 +40,10 @@ export function briefReadings(context: ViewContext, job: Job): readonly Block[] 
     },
     ...told,
   ];
+}
+
+function strong(text: string): Inline {
+  return { kind: 'strong', text: `${text}: ` };
 }
 
 /** The sides that this record has readings of. */

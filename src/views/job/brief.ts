@@ -2,7 +2,7 @@
 import { formatMoney } from '../../quantity/money-arithmetic.ts';
 import type { Job } from '../../records/model.ts';
 import type { Block, Inline, Text } from '../../sheet/sheet.ts';
-import { joined, lines, paragraphs, stack } from '../wording/blocks.ts';
+import { joined, lines, paragraphs, sentence, stack } from '../wording/blocks.ts';
 import { count, countOf, times } from '../wording/count.ts';
 import { dayText } from '../wording/day.ts';
 import { writtenText } from '../wording/value.ts';
@@ -40,7 +40,7 @@ export function tellInBrief(context: ViewContext, job: Job): readonly Block[] {
     body.length === 0 ? undefined : { type: 'prose', paragraphs: body },
     told.length === 0 ? undefined : lines(told),
     briefReadings(context, job),
-    jobPhotos(job, 'half'),
+    jobPhotos(job, job.photos.length > 2 ? 'small' : 'half'),
   );
 }
 
@@ -62,7 +62,7 @@ function circumstances(context: ViewContext, job: Job): readonly Block[] {
   const { book, say } = context;
   const before = job.continues === undefined ? undefined : book.jobs.get(job.continues)?.title;
   const line = joined([
-    say(job.kind),
+    sentence(say(job.kind)),
     job.state === 'done' ? undefined : stateWord(context, job),
     job.odometer === undefined ? undefined : `${writtenText(job.odometer)} ${say('on the clock')}`,
     job.hands.join(', '),
@@ -71,8 +71,8 @@ function circumstances(context: ViewContext, job: Job): readonly Block[] {
     before === undefined ? undefined : `${say('goes on from')} ${before}`,
     job.signed === undefined ? undefined : `${say('signed')} ${job.signed.by}, ${dayText(job.signed.date)}`,
   ]);
-  const purpose = job.purpose === undefined ? [] : [[strong(say('For')), job.purpose]];
-  return [paragraphs(line, ...purpose, ...rideWords(context, job))];
+  const purpose = job.purpose === undefined ? undefined : [strong(say('For')), job.purpose];
+  return [paragraphs(joined([line, purpose], '. '), ...rideWords(context, job))];
 }
 
 function stateWord({ say }: ViewContext, job: Job): Text {

@@ -141,7 +141,7 @@ const bookParts: Readonly<Record<string, Schema>> = {
   spot: place,
   check: object(
     { id: text, text, why: text, proof: text, undoneBy: list(text), applies: byName(list(text)), at: place },
-    { unit: text, caution: text, goodFor: ref('interval') },
+    { unit: text, caution: text, goodFor: ref('interval'), eachTime: flag },
   ),
 };
 

@@ -232,7 +232,10 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       odometer: measure,
       time: measure,
       continues: text,
-      ride: object({}, { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text }),
+      ride: object(
+        {},
+        { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text, where: text },
+      ),
       releases: list(ref('release')),
       next: text,
       signed: object({ by: text, date: day }),

@@ -131,7 +131,8 @@ export interface TorqueRow {
 
 export interface CheckState {
   readonly check: Check;
-  readonly state: 'proved' | 'not proved' | 'undone' | 'not for this machine';
+  /** `each time`: to be looked at anew each time, whatever was ticked before; it holds nothing. */
+  readonly state: 'proved' | 'not proved' | 'undone' | 'each time' | 'not for this machine';
   readonly by?: {
     readonly job: Job;
     readonly day: Day;

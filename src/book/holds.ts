@@ -29,6 +29,7 @@ export interface HoldWork {
 
 /** Which points stand before what a record did, by the permanent ids of the points. */
 function pointsBefore(job: Job): readonly string[] {
+  if (job.ride?.where === 'private land') return ['before-moving'];
   if (job.ride !== undefined || job.kind === 'ride' || job.kind === 'road test')
     return ['before-moving', 'before-road'];
   return job.kind === 'first start' ? ['before-live-kick'] : [];
@@ -58,6 +59,7 @@ function checkState(check: Check, bench: Bench): CheckState {
   const { ground, board, evidence, releaseAt } = bench;
   const notFor = whyNotFor(check.applies, ground.records.machine.features);
   if (notFor !== undefined) return { check, state: 'not for this machine', why: notFor };
+  if (check.eachTime === true) return { check, state: 'each time' };
   const state = withExpiry(stateOf(check, board.standing(check.id)), bench);
   const veto = state.state === 'proved' ? vetoOn(check, evidence) : undefined;
   const judged: CheckState = veto === undefined ? state : { ...state, state: 'not proved', why: veto };
@@ -86,7 +88,7 @@ function openAt(point: HoldPoint, job: Job, bench: Bench): string | undefined {
   const moment = momentOf(job.date.from, odometer.metresAt(job.id, job.date.from));
   if (releaseAt(point.id, job.date.from, order) !== undefined) return undefined;
   return point.checks.find((check) => {
-    if (!appliesTo(check.applies, ground.records.machine.features)) return false;
+    if (check.eachTime === true || !appliesTo(check.applies, ground.records.machine.features)) return false;
     const { proof, undone } = board.standing(check.id);
     const stands = proof !== undefined && proof.but === undefined && undone === undefined;
     const past = stands && expiryOf(check, proof.job, odometer, moment)?.past === true;

@@ -53,6 +53,8 @@ export interface Check {
   readonly undoneBy: readonly string[];
   /** How long a proof stands by time or distance; absent: until it is undone. */
   readonly goodFor?: Interval;
+  /** To be looked at anew each time: printed open, proved by no record, holds nothing. */
+  readonly eachTime?: boolean;
   readonly caution?: string;
   readonly applies: Applies;
   readonly at: Place;

@@ -128,6 +128,8 @@ export interface Correction {
 }
 
 export interface Ride {
+  /** Absent: on the road. */
+  readonly where?: 'road' | 'private land';
   readonly out?: Written<'distance ridden'>;
   readonly in?: Written<'distance ridden'>;
   readonly fuel?: Written<'volume'>;

@@ -42,7 +42,7 @@ export function pointBlocks(context: ViewContext, hold: HoldState): readonly Blo
 function standing({ book, say }: ViewContext, hold: HoldState, asked: readonly CheckState[]): string {
   if (hold.clear) return say('Clear on the records.');
   if (hold.released !== undefined) return `${releasedText(say, hold.released)}. ${say('Not clear on the records.')}`;
-  const open = asked.filter((check) => check.state !== 'proved');
+  const open = asked.filter((check) => check.state === 'not proved' || check.state === 'undone');
   const undone = open.filter((check) => check.state === 'undone').length;
   const reasons = [
     ...(open.length === 0 ? [] : [countOf(open.length, say('check is not proved'), say('checks are not proved'))]),
@@ -87,6 +87,7 @@ function releasedText(say: ViewContext['say'], { release }: NonNullable<CheckSta
 }
 
 function stateText({ say }: ViewContext, state: CheckState): string {
+  if (state.state === 'each time') return say('each time');
   if (state.released !== undefined) return releasedText(say, state.released);
   if (state.state === 'undone') {
     const by = state.undoneBy === undefined ? '' : ` ${say('by')} ${state.undoneBy.what} (${state.undoneBy.job.title})`;

@@ -52,7 +52,7 @@ function points(context: ViewContext): readonly Block[] {
   const inOrder = book.holds.toSorted((one, other) => one.point.order - other.point.order);
   const texts = inOrder.map((hold): Text => {
     const asked = hold.checks.filter((check) => check.state !== 'not for this machine');
-    const open = asked.filter((check) => check.state !== 'proved').length;
+    const open = asked.filter((check) => check.state === 'not proved' || check.state === 'undone').length;
     const title = ours(context, hold.point.at, hold.point.title);
     const state = hold.clear
       ? say('clear on the records')

@@ -61,13 +61,15 @@ describe('series', () => {
   });
 });
 
-test('the holds that are left are those of the story', () => {
+test('the holds that are left are those of the story, and what months have run out', () => {
   const open = book.holds.flatMap((hold) =>
     hold.checks
       .filter((check) => check.state === 'not proved' || check.state === 'undone')
       .map((check) => hold.point.id + ': ' + check.check.id),
   );
   expect(open.filter((line) => !line.startsWith('before-handing-over'))).toEqual([
+    'before-live-kick: battery-rested',
+    'before-moving: tyres-hold',
     'before-moving: nothing-left-off',
     'before-road: lamps-and-horn',
   ]);

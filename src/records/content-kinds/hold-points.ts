@@ -3,7 +3,7 @@ import type { HoldPoint } from '../content-model.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
 import { interval } from '../kinds/interval.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
-import { choice, id, list, number, text } from '../shapes/plain.ts';
+import { choice, id, list, number, text, yesNo } from '../shapes/plain.ts';
 import { andThen } from '../shapes/shape.ts';
 import { applies } from './applies.ts';
 
@@ -16,6 +16,7 @@ const check = andThen(
     unit: may(text, 'unit of the value to write down', { example: 'ml' }),
     undoneBy: or(list(text), [], 'things, settings or limits that void the proof when touched'),
     goodFor: may(interval, 'how long a proof stands, whichever comes first'),
+    eachTime: may(yesNo, 'looked at anew each time: no record proves it, and it holds nothing'),
     caution: may(id, 'id of a caution'),
     applies: or(applies, {}, 'machines it is for'),
   }),

@@ -98,6 +98,7 @@ export const correction: Shape<Correction> = entry({
 });
 
 export const ride: Shape<Ride> = group({
+  where: may(choice('road', 'private land'), 'on the road when not written'),
   out: may(quantity('distance ridden', '8216 mi'), 'clock going out'),
   in: may(quantity('distance ridden', '8224 mi'), 'clock coming in'),
   fuel: may(quantity('volume', '0.6 l'), 'petrol put in'),

@@ -7,11 +7,12 @@ import { fileURLToPath } from 'node:url';
 import { siteGeneratorBeside, siteGeneratorInto } from './bundled-site-generator.ts';
 import { packedManualPlugin, writePackedManual } from './packed-manual.ts';
 import { compiledTemplatesPlugin } from './templates.ts';
+import { withoutUnused } from './without-unused.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Packages that stay packages: they carry native code or data files of their own, or load their own parts by name. */
-const external = ['sharp', 'pdfkit', 'fontkit'];
+const external = ['sharp'];
 
 /** Packages that were written for `require` find it here. */
 const banner = `import { createRequire as createRequireForPackages } from 'node:module';
@@ -63,7 +64,13 @@ function programInto(folder: string): BuildOptions {
     splitting: true,
     format: 'esm',
     external,
-    plugins: [compiledTemplatesPlugin(join(root, 'templates')), yamlInOneFile, packedManualPlugin, siteGeneratorBeside],
+    plugins: [
+      compiledTemplatesPlugin(join(root, 'templates')),
+      yamlInOneFile,
+      packedManualPlugin,
+      siteGeneratorBeside,
+      withoutUnused,
+    ],
     banner: { js: banner },
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     chunkNames: '[name]-[hash]',

@@ -7,7 +7,7 @@ import { bundledPackages } from './bundle.ts';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 const head = `Splitpin is published under the MIT licence (see LICENSE). The compiled program in dist/ carries the works named here; the
-packages that it uses without carrying them (pdfkit, fontkit, sharp, gray-matter) come with licences of their own.
+packages that it uses without carrying them (sharp, gray-matter) come with licences of their own.
 
 Typefaces
 =========

@@ -46,10 +46,13 @@ export function plainText(text: Text): string {
 /** One form for each character, no control signs, no signs that turn the direction of writing. */
 export function cleaned(text: string): string {
   if (/^[\x20-\x7e]*$/.test(text)) return text;
-  return text
-    .normalize('NFC')
-    .replace(/\s*[\r\n\t\v\f\u2028\u2029]+\s*/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, '');
+  return (
+    text
+      .normalize('NFC')
+      // Whole runs, then a look inside: one pattern for both would try every space of a long run as the first.
+      .replace(/\s+/g, (run) => (/[\r\n\t\v\f\u2028\u2029]/.test(run) ? ' ' : run))
+      .replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, '')
+  );
 }
 
 function plain(text: string, face: Face): Run {
@@ -150,8 +153,11 @@ function glued(parts: readonly string[]): readonly string[] {
   return joined;
 }
 
+/** In characters, with the signs that may follow it. */
+const longestUnit = 24;
+
 function isUnitAfter(part: string, before: string): boolean {
   const end = before.charCodeAt(before.length - 1);
-  if (end < 48 || end > 57) return false;
+  if (end < 48 || end > 57 || part.length > longestUnit) return false;
   return units.has(part) || units.has(part.replace(/[.,;:)!?]+$/, ''));
 }

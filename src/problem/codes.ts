@@ -18,6 +18,7 @@ export const codes = {
   'value-missing': 'problem',
   'value-needed': 'problem',
   'value-not-text': 'problem',
+  'value-too-long': 'problem',
   'value-not-list': 'problem',
   'value-not-keys': 'problem',
   'word-unknown': 'problem',

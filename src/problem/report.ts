@@ -34,6 +34,13 @@ export function shown(text: string): string {
   });
 }
 
+/** Longest message or hint; a record can put a whole page into one. */
+const longest = 600;
+
+function said(text: string): string {
+  return shown(text.length > longest ? text.slice(0, longest) + '…' : text);
+}
+
 /** Columns that a shown text takes on a terminal, where East Asian wide characters take two and marks none. */
 function columnsOf(text: string): number {
   let columns = 0;
@@ -103,14 +110,14 @@ function entry(found: Found, textOf: TextOf, locate: Locate, options: ReportOpti
   const { problem, spot, text } = found;
   const grade = problem.severity === 'query' ? ' (query)' : '';
   const head =
-    paint(where(problem.at.file, spot), '1', options) + ' ' + problem.code + grade + ': ' + shown(problem.message);
+    paint(where(problem.at.file, spot), '1', options) + ' ' + problem.code + grade + ': ' + said(problem.message);
   const lines = [head, ...(text === undefined || spot === undefined ? [] : frame(text, spot, options))];
-  if (problem.hint !== undefined) lines.push('      ' + shown(problem.hint));
+  if (problem.hint !== undefined) lines.push('      ' + said(problem.hint));
   for (const other of problem.also ?? []) {
     const otherText = textOf(other.at.file);
     const otherSpot =
       otherText === undefined || other.at.path.length === 0 ? knownSpot(other.at) : locate(otherText, other.at);
-    lines.push('      see ' + where(other.at.file, otherSpot) + ': ' + shown(other.message));
+    lines.push('      see ' + where(other.at.file, otherSpot) + ': ' + said(other.message));
   }
   return lines.join('\n');
 }

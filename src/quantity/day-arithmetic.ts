@@ -2,7 +2,7 @@
 import { civilToNumber, isLeap, monthLength, numberToCivil } from './calendar.ts';
 import type { Day, DaySpan } from './day.ts';
 import type { Read } from './quantity.ts';
-import { refuse } from './read-number.ts';
+import { refuse, tooLong } from './read-number.ts';
 
 const monthNames = [
   'January',
@@ -90,6 +90,8 @@ function readMonth(text: string, year: number, month: number): Read<DaySpan> {
 /** Reads a day, `2024-05-04 to 2024-05-05`, a month `2024-05`, or a year `1969`. A span that runs backwards is refused. */
 export function readDaySpan(text: string): Read<DaySpan> {
   const trimmed = text.trim();
+  const long = tooLong(trimmed);
+  if (long !== undefined) return long;
   if (isoYear.test(trimmed)) {
     const year = Number(trimmed);
     return { ok: true, value: { from: dayOf(year, 1, 1), to: dayOf(year, 12, 31), whole: 'year' } };
@@ -97,6 +99,8 @@ export function readDaySpan(text: string): Read<DaySpan> {
   const month = isoMonth.exec(trimmed);
   if (month !== null) return readMonth(trimmed, Number(month[1]), Number(month[2]));
   const ends = trimmed.split(/\s+(?:to|–|-)\s+|–/);
+  if (ends.length > 2)
+    return refuse('date-unreadable', `“${trimmed}” has more than two dates`, 'write the first and the last day');
   const from = readDay(ends[0] ?? '');
   if (!from.ok || ends.length === 1) return from.ok ? { ok: true, value: { from: from.value, to: from.value } } : from;
   const to = readDay(ends[1] ?? '');

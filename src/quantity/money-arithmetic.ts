@@ -2,7 +2,7 @@
 import { formatDecimal, roundTo } from './decimal.ts';
 import type { Money } from './money.ts';
 import type { Read } from './quantity.ts';
-import { readNumber, refuse } from './read-number.ts';
+import { readNumber, refuse, tooLong } from './read-number.ts';
 
 /** Codes of ISO 4217 that are accepted, with two decimals unless listed below. */
 const twoDecimals = new Set(
@@ -31,6 +31,8 @@ export function currencyDecimals(currency: string): number | undefined {
  */
 export function readMoney(text: string): Read<Money> {
   const trimmed = text.trim();
+  const long = tooLong(trimmed);
+  if (long !== undefined) return long;
   const front = before.exec(trimmed);
   const back = front === null ? after.exec(trimmed) : null;
   const amount = (front?.[2] ?? back?.[1] ?? '').trim();

@@ -42,6 +42,19 @@ export function refuse(
   return { ok: false, why: hint === undefined ? { code, message } : { code, message, hint } };
 }
 
+/** Most characters of one figure with its unit. The patterns below compare every part with every other, so a page of digits would keep them busy for minutes. */
+const longest = 200;
+
+/** The refusal of a text that is too long to be a figure; undefined when it is not. */
+export function tooLong(text: string): ReturnType<typeof refuse> | undefined {
+  if (text.length <= longest) return undefined;
+  return refuse(
+    'number-unreadable',
+    `“${text.slice(0, 20)}…” is too long for a figure`,
+    'write the figure and its unit alone',
+  );
+}
+
 function decimalsOf(text: string): number {
   const point = text.indexOf('.');
   return point < 0 ? 0 : text.length - point - 1;
@@ -116,6 +129,8 @@ function readUnsigned(text: string): Read<WrittenNumber> {
  */
 export function readNumber(text: string): Read<WrittenNumber> {
   const trimmed = text.trim();
+  const long = tooLong(trimmed);
+  if (long !== undefined) return long;
   const first = trimmed[0];
   if (first !== '-' && first !== '+' && first !== '−') return readUnsigned(trimmed);
   const read = readUnsigned(trimmed.slice(1).trimStart());

@@ -1,7 +1,7 @@
 // One value with its unit, as a person writes it: `2.2 kgf·m`, `14 thou`, `25:1`, `3 h 20 min`.
 import { of } from './quantity.ts';
 import type { Dimension, Quantity, Read, Unit, Written } from './quantity.ts';
-import { readNumber, refuse } from './read-number.ts';
+import { readNumber, refuse, tooLong } from './read-number.ts';
 import { aKind, symbolsOf, unitRefusal } from './unit-refusal.ts';
 import { anyUnitOf, unitOf } from './unit-spelling.ts';
 import { oneTo, toOne } from './units.ts';
@@ -75,6 +75,8 @@ function missingUnit(text: string, dimension: Dimension | undefined): Read<Writt
 
 function read(text: string, find: Find, dimension: Dimension | undefined): Read<Written> {
   const trimmed = text.trim();
+  const long = tooLong(trimmed);
+  if (long !== undefined) return long;
   const parts = numberThenUnit.exec(trimmed);
   if (parts === null)
     return refuse(

@@ -1,7 +1,7 @@
 // A standard or a limit as written: `9 to 11 N·m`, `12 ± 2 N·m`, `50.10 mm max`, or one value.
 import type { Dimension, Quantity, Read, Written, WrittenRange } from './quantity.ts';
 import { readQuantity } from './read-quantity.ts';
-import { readNumber, refuse } from './read-number.ts';
+import { readNumber, refuse, tooLong } from './read-number.ts';
 
 const plusMinus = /^(.+?)\s*(?:±|\+\/-|\+-|\+\/−)\s*(.+)$/;
 const unequal = /^(.+?)\s*\+\s*([\d.,]+)\s*[/,; ]\s*[-−]\s*([\d.,]+)\s*(.*)$/;
@@ -105,6 +105,8 @@ function readBound<D extends Dimension>(text: string, dimension: D): Read<Writte
  */
 export function readRange<D extends Dimension>(text: string, dimension: D): Read<WrittenRange<D>> {
   const trimmed = text.trim();
+  const long = tooLong(trimmed);
+  if (long !== undefined) return long;
   const around = plusMinus.exec(trimmed);
   if (around !== null) return readAround(around[1] ?? '', around[2] ?? '', around[2] ?? '', dimension, trimmed);
   const lopsided = unequal.exec(trimmed);

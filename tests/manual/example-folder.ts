@@ -28,11 +28,17 @@ function lay(folder: string, { language, file, text }: Fenced): void {
   if (language === 'none') rmSync(join(folder, 'machine.yaml'));
   else if (language === 'link') symlinkSync(text.trim(), made(folder, file));
   else if (language === 'large') put(folder, file, 'x'.repeat(Number(text)));
+  else if (language === 'long') put(folder, file, text.replace(/(\w) \((\d+) times\)/u, repeated));
   else if (language === 'latin1') put(folder, file, Buffer.from(text, 'latin1'));
   else if (language === 'picture') put(folder, file, Buffer.from(text, 'base64'));
   else if (language === 'patch') patch(folder, file, text);
   else if (language === 'out') beside(dirname(folder), text);
   else put(folder, file, text);
+}
+
+/** `x (2001 times)` as so many letters. */
+function repeated(_all: string, letter: string, times: string): string {
+  return letter.repeat(Number(times));
 }
 
 /** What stands before the arrow in the file of the page of formats becomes what stands after it. */

@@ -5,8 +5,12 @@ import { nearest } from '../nearest.ts';
 import { refuse, type Desk, type Spot } from './desk.ts';
 import { readInside, type Shape } from './shape.ts';
 
+/** Most characters of one value: half a page. What is longer belongs in the body, and a stranger's could keep a reader busy for hours. */
+const longest = 2000;
+
 /** The text of a scalar, or a problem. An empty value is told by the field that needs it. */
 export function scalar(tree: Tree, spot: Spot | undefined, desk: Desk): string | undefined {
+  if (typeof tree === 'string' && tree.length > longest) return tooLong(spot, desk);
   if (typeof tree === 'string') return tree === '' ? undefined : tree;
   if (tree === null) return undefined;
   const what = isBranch(tree) ? 'a group of keys' : 'a list';
@@ -17,6 +21,11 @@ export function scalar(tree: Tree, spot: Spot | undefined, desk: Desk): string |
     `One value is expected here, not ${what}.`,
     'Write the value after the key; text with : or { or [ in it goes in quotes.',
   );
+}
+
+function tooLong(spot: Spot | undefined, desk: Desk): undefined {
+  const message = `This value is longer than a value may be (${String(longest)} characters).`;
+  return refuse(desk, spot, 'value-too-long', message, 'Say it shortly here, and the rest in the text below the keys.');
 }
 
 /** Words of the owner, kept as written. `?` stays as it is. */

@@ -36,12 +36,13 @@ function takenLines(taken: readonly TakenInput[]): readonly string[] {
 
 /** What to write instead, for a doubt about an input. */
 function withHint(doubt: Doubt, id: string, inMachine: boolean): Doubt {
-  if (doubt.hint !== undefined || doubt.input === undefined) return doubt;
+  if (doubt.input === undefined) return doubt;
   const example = calculationById(id)?.example.given[doubt.input];
   if (example === undefined) return doubt;
   const told = "write '" + doubt.input + '=' + example + "'";
   const missing = doubt.code === 'calculation-value-missing';
-  return { ...doubt, hint: missing && inMachine ? 'the machine does not say it: ' + told : told };
+  const hint = missing && inMachine ? 'the machine does not say it: ' + told : told;
+  return { ...doubt, hint: doubt.hint === undefined ? hint : doubt.hint + '; ' + hint };
 }
 
 /** Works out calculation `id` from words like `bore=50 mm`; with a book, what is not given is taken from its machine. */

@@ -159,6 +159,8 @@ export interface CardsBlock {
   /** Of one card, in millimetres. */
   readonly size: { readonly width: number; readonly height: number };
   readonly hole: boolean;
+  /** Set in the smallest type that is printed: a card read in the hand. */
+  readonly small?: boolean;
   readonly cards: readonly {
     readonly title: string;
     readonly lines: readonly Text[];

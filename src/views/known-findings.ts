@@ -8,7 +8,7 @@ import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
 /** Heaviest first. */
-const weights: readonly Finding['weight'][] = ['stops', 'limits', 'not done', 'note'];
+export const weights: readonly Finding['weight'][] = ['stops', 'limits', 'not done', 'note'];
 
 export const knownFindings = defineView({
   id: 'known-findings',
@@ -49,6 +49,7 @@ function rows({ book, say }: ViewContext): readonly Row[] {
   );
 }
 
-function isOpen(finding: Finding): boolean {
+/** Not answered by later work. */
+export function isOpen(finding: Finding): boolean {
   return /^(open|deferred|not done)\b/.test(finding.became) || finding.became === '';
 }

@@ -3,6 +3,7 @@ import { airAndJet } from './air-and-jet.ts';
 import { allHoldPoints } from './all-hold-points.ts';
 import { assembly } from './assembly.ts';
 import { bores } from './bores.ts';
+import { bothHands } from './both-hands.ts';
 import { calculations } from './calculations.ts';
 import { caution } from './caution.ts';
 import { characterGrid } from './character-grid.ts';
@@ -14,7 +15,9 @@ import { holdPoint } from './hold-point.ts';
 import { inspection } from './inspection.ts';
 import { instruments } from './instruments.ts';
 import { jobStory } from './job-story.ts';
+import { knownFaults } from './known-faults.ts';
 import { knownFindings } from './known-findings.ts';
+import { layUpCard } from './lay-up-card.ts';
 import { log } from './log.ts';
 import { machineFigures } from './machine-figures.ts';
 import { machineHead } from './machine-head.ts';
@@ -22,42 +25,49 @@ import { measurements } from './measurements.ts';
 import { measuring } from './measuring.ts';
 import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
+import { odometerSaid } from './odometer-said.ts';
 import { oilInFuel } from './oil-in-fuel.ts';
 import { papers } from './papers.ts';
 import { partHeading } from './part-heading.ts';
 import { parts } from './parts.ts';
 import { planHead } from './plan-head.ts';
+import { platingBatch } from './plating-batch.ts';
 import { pocketCard } from './pocket-card.ts';
+import { portrait } from './portrait.ts';
 import { queries } from './queries.ts';
 import { reTorque } from './re-torque.ts';
+import { rideLog } from './ride-log.ts';
 import { roadRules } from './road-rules.ts';
 import { runLog } from './run-log.ts';
+import { runningInCard } from './running-in-card.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
 import { settings } from './settings.ts';
+import { settingsCard } from './settings-card.ts';
 import { sheetsList } from './sheets-list.ts';
 import { sources } from './sources.ts';
 import { standing } from './standing.ts';
 import { stateLeft } from './state-left.ts';
 import { story } from './story.ts';
+import { tables } from './tables.ts';
 import { tags } from './tags.ts';
 import { teardown } from './teardown.ts';
-import { tables } from './tables.ts';
 import { todayHead } from './today-head.ts';
 import { torqueTable } from './torque-table.ts';
-import { tyreAge } from './tyre-age.ts';
 import { turn } from './turn.ts';
+import { tyreAge } from './tyre-age.ts';
 import type { View } from './view.ts';
 import { whatIsOff } from './what-is-off.ts';
-import { wrenchAdaptor } from './wrench-adaptor.ts';
 import { workLog } from './work-log.ts';
 import { workings } from './workings.ts';
+import { wrenchAdaptor } from './wrench-adaptor.ts';
 
 export const views: readonly View[] = [
   airAndJet,
   allHoldPoints,
   assembly,
   bores,
+  bothHands,
   calculations,
   caution,
   characterGrid,
@@ -69,7 +79,9 @@ export const views: readonly View[] = [
   inspection,
   instruments,
   jobStory,
+  knownFaults,
   knownFindings,
+  layUpCard,
   log,
   machineFigures,
   machineHead,
@@ -77,35 +89,41 @@ export const views: readonly View[] = [
   measuring,
   noStartCard,
   note,
+  odometerSaid,
   oilInFuel,
   papers,
   partHeading,
   parts,
   planHead,
+  platingBatch,
   pocketCard,
+  portrait,
   queries,
   reTorque,
+  rideLog,
   roadRules,
   runLog,
+  runningInCard,
   serviceDue,
   serviceSheet,
   settings,
+  settingsCard,
   sheetsList,
   sources,
   standing,
   stateLeft,
   story,
   tables,
-  todayHead,
   tags,
   teardown,
+  todayHead,
   torqueTable,
   turn,
   tyreAge,
   whatIsOff,
+  workings,
   workLog,
   wrenchAdaptor,
-  workings,
 ];
 
 const byId: ReadonlyMap<string, View> = new Map(views.map((view) => [view.id, view]));

@@ -33,7 +33,7 @@ export const pocketCard = defineView({
 });
 
 /** Oil for a can at the ratio of the settings; only for an engine that is fed so. */
-function canLines({ book, say }: ViewContext): readonly Text[] {
+export function canLines({ book, say }: ViewContext): readonly Text[] {
   const mixes = canTable(book);
   const ratio = valueText(premixSetting(book)?.value);
   if (mixes.length === 0 || ratio === undefined) return [];
@@ -42,7 +42,7 @@ function canLines({ book, say }: ViewContext): readonly Text[] {
 }
 
 /** Mixture by altitude and temperature, with the jet by both systems of numbering where one is recorded. */
-function airLines({ book, say }: ViewContext): readonly Text[] {
+export function airLines({ book, say }: ViewContext): readonly Text[] {
   const air = airTable(book);
   const temperatures = air?.rows[0]?.cells.map((cell) => printFigure(cell.temperature)).join(' · ');
   if (air === undefined || temperatures === undefined) return [];

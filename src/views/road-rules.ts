@@ -11,7 +11,7 @@ import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
-const choice = { write: 'put right, date', numbered: false } as const;
+const choice = { write: ['put right, date'], numbered: false } as const;
 
 export const roadRules = defineView({
   id: 'road-rules',

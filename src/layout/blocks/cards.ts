@@ -2,7 +2,7 @@
 import type { CardsBlock } from '../../sheet/sheet.ts';
 import { millimetre } from '../paper.ts';
 import type { PlacedItem } from '../placed.ts';
-import { big, leading, small, text as textType, thin } from '../scale.ts';
+import { big, leading, least, small, text as textType, thin, type TypeSize } from '../scale.ts';
 import { heightOf, setLines, type SetLine } from '../set-line.ts';
 import { linesOf, under, type Setting } from '../setting.ts';
 import type { Slab } from '../slab.ts';
@@ -18,7 +18,9 @@ export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab
   const width = Math.min(block.size.width * millimetre, setting.width);
   const height = Math.min(block.size.height * millimetre, setting.height);
   const across = Math.max(1, Math.floor((setting.width + setting.bleed + 0.5) / width));
-  const cards = block.cards.flatMap((card) => setCard(card, { width, height, hole: block.hole, setting }));
+  const cards = block.cards.flatMap((card) =>
+    setCard(card, { width, height, hole: block.hole, small: block.small === true, setting }),
+  );
   for (let from = 0; from < cards.length; from += across) {
     const row = cards.slice(from, from + across);
     yield {
@@ -35,6 +37,7 @@ interface Size {
   readonly width: number;
   readonly height: number;
   readonly hole: boolean;
+  readonly small: boolean;
   readonly setting: Setting;
 }
 type Draw = (x: number, y: number, out: PlacedItem[]) => void;
@@ -47,14 +50,15 @@ function setCard(card: Card, size: Size): readonly Draw[] {
   const holeAbove = size.hole && !corner ? holeRoom : 0;
   const code = card.code === undefined ? undefined : squareCode(card.code, Math.min(20 * millimetre, room / 3));
   const titleRoom = room - (code === undefined ? 0 : code.side + 4) - (corner ? 2 * holeRadius + 4 : 0);
-  const foot = card.foot === undefined ? [] : linesOf(card.foot, small, room, setting).slice(0, 2);
+  const foot = card.foot === undefined ? [] : linesOf(card.foot, size.small ? least : small, room, setting).slice(0, 2);
   const titles = [card.title, card.title + ' (continued)'].map((title) =>
-    linesOf(title, big, titleRoom, setting, 'strong').slice(0, 3),
+    linesOf(title, size.small ? textType : big, titleRoom, setting, 'strong').slice(0, 3),
   );
   const head = Math.max(...titles.map(heightOf), code?.side ?? 0);
   const free = size.height - 2 * inside - holeAbove - head - 4 - heightOf(foot);
-  const lines = card.lines.flatMap((line) => linesOf(line, textType, room, setting));
-  const parts = inParts(lines, free);
+  const type = size.small ? least : textType;
+  const lines = card.lines.flatMap((line) => linesOf(line, type, room, setting));
+  const parts = inParts(lines, free, type);
   return parts.map((part, index) => (x, y, out) => {
     drawCut(x, y, size, out);
     const tag = under(setting.section, 'P');
@@ -73,8 +77,8 @@ function holeAtCorner(size: Size): boolean {
   return size.hole && size.width > size.height;
 }
 
-function inParts(lines: readonly SetLine[], room: number): readonly (readonly SetLine[])[] {
-  const count = Math.max(1, Math.floor(room / textType.leading));
+function inParts(lines: readonly SetLine[], room: number, type: TypeSize): readonly (readonly SetLine[])[] {
+  const count = Math.max(1, Math.floor(room / type.leading));
   const parts: (readonly SetLine[])[] = [];
   for (let from = 0; from < lines.length || from === 0; from += count) parts.push(lines.slice(from, from + count));
   return parts;

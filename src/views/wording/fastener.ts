@@ -18,7 +18,7 @@ export function fastenerSize(fastener: Fastener): string {
 }
 
 /** `M8x1.25` as it is set in books: `M8×1.25`; `5/16 x 26 Cycle` as `5/16 × 26 Cycle`. */
-function threadText(thread: string): string {
+export function threadText(thread: string): string {
   return thread.replace(/(?<=\d)( ?)x( ?)(?=\d)/, '$1×$2');
 }
 

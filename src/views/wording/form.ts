@@ -5,13 +5,14 @@ import type { Block, Cell, Column, Row, Text } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
 import { column, joined, paragraphs, row, stack } from './blocks.ts';
 import { cautionRow } from './caution.ts';
+import { count } from './count.ts';
 import { askedByDate } from './first-use.ts';
 import { ours } from './ours.ts';
 
 /** What may be chosen beside a form. */
 export interface FormChoice {
-  /** Head of the column to write in; none when empty. */
-  readonly write: string;
+  /** Heads of the columns to write in; the first takes the readings. */
+  readonly write: readonly string[];
   /** Numbers the lines in their order, where the form has no official numbers. */
   readonly numbered: boolean;
 }
@@ -34,35 +35,45 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
   const { say } = context;
   const wanted = linesOf(context, form);
   if (wanted.length === 0) return [];
-  const ticks = form.ticks.length === 0 ? [''] : form.ticks;
-  const shows = {
-    numbers: choice.numbered || wanted.some((line) => line.number !== undefined),
-    units: wanted.some((line) => line.unit !== undefined),
-  };
+  const numbered = choice.numbered || wanted.some((line) => line.number !== undefined);
   const columns: readonly Column[] = [
-    ...ticks.map((tick) => column(say(tick), 1, 'centre')),
-    ...(shows.numbers ? [column(say('No.'), 1.2)] : []),
+    ...ticksOf(form).map((tick) => column(say(tick), 1, 'centre')),
+    ...(numbered ? [column(say('No.'), 1.2)] : []),
     column('', 9),
-    ...(shows.units || choice.write !== '' ? [column(writeHead(context, choice, shows.units), 4)] : []),
+    ...writeHeads(context, wanted, choice).map((head) => column(head, 4)),
   ];
   const rows = wanted.flatMap((line, index): readonly Row[] => {
     const before = wanted[index - 1];
-    const number = line.number ?? (choice.numbered ? String(index + 1) : '');
-    const cells: readonly (Text | Cell)[] = [
-      ...ticks.map((_, at): Cell => ({ box: 'tick', id: tickId(form, line, at) })),
-      ...(shows.numbers ? [number] : []),
-      { text: lineText(context, form, line), id: line.id },
-      ...(shows.units || choice.write !== '' ? [written(form, line, choice)] : []),
-    ];
+    const number = line.number ?? (choice.numbered ? count(index + 1) : '');
     return [
       ...(line.area === undefined || line.area === before?.area ? [] : [areaRow(ours(context, form.at, line.area))]),
       ...(line.caution === undefined || line.caution === before?.caution ? [] : cautionRow(context, line.caution)),
-      row(...cells),
+      row(
+        ...ticksOf(form).map((_, at): Cell => ({ box: 'tick', id: tickId(form, line, at) })),
+        ...(numbered ? [number] : []),
+        { text: lineText(context, form, line), id: line.id },
+        ...writeHeads(context, wanted, choice).map((_, at) => written(form, line, at === 0)),
+      ),
     ];
   });
-  const note: readonly Text[] = form.note === undefined ? [] : [ours(context, form.at, form.note)];
   const table: Block = { type: 'table', columns, rows, empty: '', use: 'work' };
-  return stack(note.length === 0 ? undefined : paragraphs(...note), table, sourceOf(context, form, wanted));
+  return stack(noteOf(context, form), table, sourceOf(context, form, wanted));
+}
+
+/** What is no more than common practice says so above the table; a source that is cited stands below it. */
+function isCommon({ source }: Form): boolean {
+  return /^common practice/i.test(source?.title ?? '');
+}
+
+function noteOf(context: ViewContext, form: Form): Block | undefined {
+  const note = form.note === undefined ? undefined : ours(context, form.at, form.note);
+  const common = isCommon(form) ? `${ours(context, form.at, form.source?.title ?? '')}.` : undefined;
+  const text = joined([note, common], ' ');
+  return text === '' ? undefined : paragraphs(text);
+}
+
+function ticksOf(form: Form): readonly string[] {
+  return form.ticks.length === 0 ? [''] : form.ticks;
 }
 
 function tickId(form: Form, line: FormLine, at: number): string {
@@ -73,14 +84,17 @@ function areaRow(area: string): Row {
   return { kind: 'band', text: [{ kind: 'strong', text: area }] };
 }
 
-/** A reading has a box with its unit; anything else has a line, where one is asked for. */
-function writeHead({ say }: ViewContext, choice: FormChoice, units: boolean): string {
-  const heads = [...(units ? [say('Reading')] : []), ...(choice.write === '' ? [] : [say(choice.write)])];
-  return heads.join('; ');
+/** The heads as chosen; where a line asks for a reading, the first says so. */
+function writeHeads({ say }: ViewContext, wanted: readonly FormLine[], choice: FormChoice): readonly string[] {
+  const units = wanted.some((line) => line.unit !== undefined);
+  const [first, ...others] = choice.write.map((head) => say(head));
+  if (!units) return first === undefined ? [] : [first, ...others];
+  return [first === undefined ? say('Reading') : `${say('Reading')}; ${first}`, ...others];
 }
 
-function written(form: Form, line: FormLine, choice: FormChoice): Cell {
-  if (line.unit === undefined) return choice.write === '' ? {} : { box: 'line' };
+/** A reading has a box with its unit; anything else has a line. */
+function written(form: Form, line: FormLine, takesReading: boolean): Cell {
+  if (line.unit === undefined || !takesReading) return { box: 'line' };
   return { box: 'write', unit: line.unit, id: `form/${form.id}/${line.id}/value` };
 }
 
@@ -107,7 +121,7 @@ function sourceOf(context: ViewContext, form: Form, wanted: readonly FormLine[])
   const { say } = context;
   const { source, seen } = form;
   const from =
-    source === undefined
+    source === undefined || isCommon(form)
       ? undefined
       : joined([`${say('From')}: ${source.title}`, source.edition, source.page, seen], ', ');
   const memory = wanted.some(isMemory)

@@ -1,0 +1,20 @@
+// Two signatures with their dates: who hands over and who takes over. A signed sheet is not used again.
+import type { Block } from '../sheet/sheet.ts';
+import { heading, paragraphs } from './wording/blocks.ts';
+import { defineView } from './view.ts';
+
+export const bothHands = defineView({
+  id: 'both-hands',
+  purpose: 'Signature and date of who hands over and of who takes over.',
+  needs: 'machine',
+  options: [],
+  blocks: ({ say }): readonly Block[] => [
+    heading(2, say('Signed by both'), 'signed-by-both'),
+    paragraphs(
+      say(
+        'A correction is one line through, still readable, with initials and date. Once signed, a change needs a new sheet.',
+      ),
+    ),
+    { type: 'signature', lines: [{ role: say('Hands over') }, { role: say('Takes over') }] },
+  ],
+});

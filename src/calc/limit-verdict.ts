@@ -3,7 +3,8 @@ import type { Figure } from '../figure/figure.ts';
 import { inUnit } from '../quantity/quantity.ts';
 import type { Dimension, Quantity, Unit, WrittenRange } from '../quantity/quantity.ts';
 
-export type Verdict = 'within standard' | 'worn, usable' | 'past the limit' | 'too close to call' | 'better than new';
+export type Verdict =
+  'within standard' | 'worn, usable' | 'past the limit' | 'too close to call' | 'better than new' | 'no limit known';
 
 export interface Judged {
   readonly verdict: Verdict;
@@ -33,19 +34,24 @@ function inside(value: number, bounds: Bounds): number {
   return Math.min(value - (bounds.low ?? -Infinity), (bounds.high ?? Infinity) - value);
 }
 
-/** A value far outside the standard on the side away from the limit: carbon, a wrong reading, a wrong unit. */
-function tooGood(value: number, standard: Bounds, limit: Bounds): boolean {
-  if (standard.low === undefined || standard.high === undefined) return false;
-  const width = Math.max(standard.high - standard.low, 1e-12);
-  if (limit.high !== undefined && limit.low === undefined) return value < standard.low - 2 * width;
-  if (limit.low !== undefined && limit.high === undefined) return value > standard.high + 2 * width;
+/**
+ * A value far outside the standard on the side away from the limit: carbon, a wrong reading, a wrong unit. Far is what the
+ * instrument cannot explain, twice its uncertainty; where none is known, twice the width of the standard.
+ */
+function tooGood(value: number, standard: Bounds, limit: Bounds, guard: number): boolean {
+  const { low, high } = standard;
+  const far = 2 * (guard > 0 ? guard : (high ?? low ?? 0) - (low ?? high ?? 0));
+  if (limit.high !== undefined && limit.low === undefined) return low !== undefined && value < low - far;
+  if (limit.low !== undefined && limit.high === undefined) return high !== undefined && value > high + far;
   return false;
 }
 
 /**
  * Judges a reading against a standard and a limit. With an uncertainty U a value within U of a limit is too close to call
  * (ISO 14253-1; JCGM 106 guard band w = U): conformity and non-conformity must both be proved. Inside the limit but outside the
- * standard is worn, usable. A value of exactly the limit, with no uncertainty known, is not past it.
+ * standard is worn, usable: the standard is not guarded, since both its sides are usable and nothing is decided there. A value of
+ * exactly the limit, with no uncertainty known, is not past it. Without a limit nothing is said of a value outside the standard:
+ * a maker's size when new is no service limit.
  * `value` and `uncertainty` in SI of the dimension.
  */
 export function judge<D extends Dimension>(
@@ -64,7 +70,7 @@ export function judge<D extends Dimension>(
   const toStandard = inside(number, standardBounds);
   const left = Number.isFinite(toLimit) ? { left: toLimit } : {};
   const say = (verdict: Verdict, because: string): Judged => ({ verdict, guard, because, ...left });
-  if (tooGood(number, standardBounds, limitBounds))
+  if (tooGood(number, standardBounds, limitBounds, guard))
     return say(
       'better than new',
       'It lies far outside the standard on the good side: look for a slip, carbon or another part.',
@@ -72,13 +78,28 @@ export function judge<D extends Dimension>(
   if (guard > 0 && Number.isFinite(toLimit) && Math.abs(toLimit) < guard - slack)
     return say('too close to call', 'The reading lies within the uncertainty of the instrument from the limit.');
   if (toLimit < -slack) return say('past the limit', 'The reading lies past the limit by more than the uncertainty.');
-  if (standard !== undefined && toStandard < -slack && !Number.isFinite(toLimit))
-    return say('past the limit', 'The reading lies outside the standard, and the book gives no limit.');
+  if (!Number.isFinite(toLimit) && (standard === undefined || toStandard < -slack))
+    return say('no limit known', 'The book gives no limit, and the reading does not lie inside a standard.');
   if (standard !== undefined && toStandard < -slack)
     return say('worn, usable', 'The reading lies outside the standard and inside the limit.');
   if (standard === undefined)
     return say('worn, usable', 'The reading lies inside the limit; the book gives no standard.');
   return say('within standard', 'The reading lies inside the standard.');
+}
+
+/**
+ * Judges a setting, which is set to its mark and not worn towards it: inside its range is within, outside by the uncertainty or
+ * more is past, between them it is too close to call.
+ */
+export function judgeSetting<D extends Dimension>(
+  value: Quantity<D>,
+  uncertainty: Quantity<D> | undefined,
+  range: WrittenRange<D>,
+  unit: Unit<NoInfer<D>>,
+): Judged {
+  const judged = judge<D>(value, uncertainty, range, range, unit);
+  if (judged.verdict !== 'too close to call' || (judged.left ?? -1) < 0) return judged;
+  return { ...judged, verdict: 'within standard', because: 'The reading lies inside the range of the setting.' };
 }
 
 /** Mean of repeat readings, the range between them, and the expanded uncertainty of the mean (k = 2) from their spread. */

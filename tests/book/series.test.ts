@@ -8,6 +8,7 @@ const data = maker({
   limits: [
     limit('bore', '50.00 to 50.02 mm', '50.10 mm max', { of: 'barrels' }),
     limit('lining', '4.0 mm', '2.0 mm min'),
+    limit('crown', '60.00 to 60.05 mm', undefined),
   ],
   settings: [setting('points-gap', '0.35 mm', { rangeText: '0.30 to 0.40 mm', disturbs: ['ignition-timing'] })],
 });
@@ -34,6 +35,9 @@ describe('verdicts', () => {
     ['lining', '0.0787 in', undefined, 'too close to call with this instrument'],
     ['points-gap', '0.35 mm', undefined, 'within standard'],
     ['points-gap', '0.50 mm', undefined, 'past the limit'],
+    ['crown', '60.02 mm', 'micrometer', 'within standard'],
+    ['crown', '60.20 mm', 'micrometer', 'no limit known'],
+    ['points-gap', '0.30 mm', undefined, 'within standard'],
     ['skirt', '49.96 mm', 'micrometer', 'no limit known'],
   ])('%s %s with %s is %s', (item, text, tool, verdict) => {
     const made = make([

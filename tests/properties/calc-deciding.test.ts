@@ -1,7 +1,7 @@
 // Deciding against a limit, and projecting wear to it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { instrumentUncertainty, judge, repeats } from '../../src/calc/limit-verdict.ts';
+import { instrumentUncertainty, judge, judgeSetting, repeats } from '../../src/calc/limit-verdict.ts';
 import { fitLine, projectWear } from '../../src/calc/wear-projection.ts';
 import { of } from '../../src/quantity/quantity.ts';
 import type { WrittenRange } from '../../src/quantity/quantity.ts';
@@ -46,6 +46,31 @@ describe('a verdict', () => {
   ])('of a disc of %f mm, where the limit is a least value', (value, expected) =>
     expect(verdict(value, 0, disc)).toBe(expected),
   );
+
+  test('is none where the book gives no limit and the reading is outside its standard', () => {
+    const alone = (value: number): string =>
+      judge<'length'>(of(value, millimetre), undefined, bore[0], undefined, millimetre).verdict;
+    expect([alone(50.01), alone(50.05), alone(49.9)]).toEqual(['within standard', 'no limit known', 'no limit known']);
+    expect(judge<'length'>(of(5, millimetre), undefined, undefined, undefined, millimetre).verdict).toBe(
+      'no limit known',
+    );
+  });
+
+  test('calls better than new what the instrument cannot explain', () => {
+    expect([49.985, 49.975].map((value) => verdict(value, 0.01, bore))).toEqual(['worn, usable', 'better than new']);
+  });
+
+  test('of a setting is within up to its ends, and past beyond the uncertainty', () => {
+    const gap = range('0.30 to 0.40 mm');
+    const said = (value: number): string =>
+      judgeSetting<'length'>(of(value, millimetre), of(0.03, millimetre), gap, millimetre).verdict;
+    expect([0.3, 0.39, 0.42, 0.44].map(said)).toEqual([
+      'within standard',
+      'within standard',
+      'too close to call',
+      'past the limit',
+    ]);
+  });
 
   test('never turns from past to inside as a value wears on', () => {
     const order = ['within standard', 'worn, usable', 'too close to call', 'past the limit'];

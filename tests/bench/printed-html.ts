@@ -1,14 +1,14 @@
-// The records as one document to print: the same words, tables and sizes of type as our history, for programs that print HTML.
+// The records as one document to print: set so that it fills as many pages as our history, for programs that print HTML.
 import MarkdownIt from 'markdown-it';
 import type { BenchRecord } from './workload.ts';
 
 const style = `@page { size: A4; margin: 20mm 15mm 20mm 22mm; }
-body { font: 11pt/1.4 "IBM Plex Sans", "DejaVu Sans", sans-serif; }
-h2 { font-size: 15pt; break-before: page; }
-table { border-collapse: collapse; width: 100%; margin: 4mm 0; }
-td, th { border-bottom: 0.3pt solid #000; padding: 1mm; text-align: left; }`;
+body { font: 10pt/1.3 "IBM Plex Sans", "DejaVu Sans", sans-serif; }
+h2 { font-size: 15pt; }
+table { border-collapse: collapse; width: 100%; margin: 3mm 0; }
+td, th { border-bottom: 0.3pt solid #000; padding: 0.6mm; text-align: left; }`;
 
-/** One record a page, as our history sets them. */
+/** One record after the other, with its tables and its words. */
 export function asPrintedHtml(all: readonly BenchRecord[]): string {
   const markdown = new MarkdownIt({ html: false });
   const body = all.map((record) => recordHtml(record, markdown)).join('\n');

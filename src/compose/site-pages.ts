@@ -15,7 +15,7 @@ interface Plain {
 
 /** Before the log and the measurements in the contents. */
 const front: readonly Plain[] = [
-  { file: 'index.html', title: 'The machine', views: ['standing', 'machine-head'], sheet: 'machine-card' },
+  { file: 'index.html', title: 'The machine', views: ['standing', 'portrait', 'machine-head'], sheet: 'machine-card' },
   { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
   { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },

@@ -23,8 +23,9 @@ function stacks(use: TableBlock['use'], columns: number): boolean {
   return columns >= 4 && (use === 'work' || columns < 8);
 }
 
-/** Class of a table by its use and breadth. */
-export function tableClass({ use, columns }: TableBlock): string {
+/** Class of a table by its use and breadth. On the screen a card is read like any table. */
+export function tableClass({ use: asked, columns }: TableBlock): string {
+  const use = asked === 'card' ? 'read' : asked;
   if (columns.length < 4) return `${use} few`;
   return stacks(use, columns.length) ? `${use} stacks` : use;
 }

@@ -1,8 +1,8 @@
-// The log by date: each record with its date, distance, what it was for, what was done in a few words, and its first photo.
+// The log by date, to be read like a diary: date and title, the first photo, the owner's first words, then kind, distance and what was done.
 import type { Job } from '../records/model.ts';
-import type { Block, Text } from '../sheet/sheet.ts';
+import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
-import { heading, joined, lines, paragraphs } from './wording/blocks.ts';
+import { heading, joined, lines, sentence } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import { spanText, yearOf } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
@@ -42,13 +42,25 @@ export function logOf(context: ViewContext, jobs: readonly Job[]): readonly Bloc
 function entry(context: ViewContext, job: Job): readonly Block[] {
   const { say } = context;
   const [photo] = job.photos;
-  const what = joined([say(job.kind), stateWord(say, job), distance(job), job.purpose], '; ');
-  const done = [job.ride?.whatHappened ?? '', workText(context, job)].filter((text) => text !== '').join('; ');
+  const what = joined([sentence(say(job.kind)), stateWord(say, job), distance(job), job.purpose], '; ');
+  const happened = sentence(job.ride?.whatHappened ?? '');
+  const done = sentence(workText(context, job));
+  const texts = [happened, what, done].filter((text) => text.length > 0);
   return [
     heading(3, [`${spanText(job.date)}  `, jobTitle(job)], `log-${job.id}`),
-    done === '' ? paragraphs(what) : paragraphs(what, done),
     ...(photo === undefined ? [] : [photoBlock(job, photo, 'small')]),
+    { type: 'prose', paragraphs: [...firstWords(context, job), ...texts.map(paragraph)] },
   ];
+}
+
+function paragraph(text: Text): Paragraph {
+  return { kind: 'paragraph', text };
+}
+
+/** The first paragraph of what the owner wrote. */
+function firstWords({ prose }: ViewContext, job: Job): readonly Paragraph[] {
+  const [first] = job.body.trim() === '' ? [] : prose(job.body);
+  return first?.kind === 'paragraph' ? [first] : [];
 }
 
 function stateWord(say: (words: string) => string, job: Job): Text | undefined {

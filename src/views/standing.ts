@@ -1,70 +1,97 @@
-// How the machine stands today: which hold points are held, what is open, what is overdue, what asks for a person's eye, what is next.
+// How the machine stands today, what presses first: what is off, held, due, to look at, next; then what is clear.
+import type { HoldState } from '../book/book.ts';
 import type { Block, Inline, Text } from '../sheet/sheet.ts';
-import { fact, heading, joined, lines, stack } from './wording/blocks.ts';
-import { countOf } from './wording/count.ts';
+import { fact, heading, joined, stack } from './wording/blocks.ts';
+import { count, countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
-import { jobNamed, jobTitle } from './wording/job.ts';
+import { jobTitle } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
+import { workThing } from './wording/work.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
+/** So many things are named; of more it is said how many. */
+const mostNamed = 6;
+
 export const standing = defineView({
   id: 'standing',
-  purpose: 'How the machine stands today: hold points, what is open, what is due, what is next.',
+  purpose: 'How the machine stands today: what is off, held, due, to look at, next.',
   needs: 'machine',
   options: [],
-  blocks: (context) =>
-    stack(heading(2, context.say('How it stands'), 'how-it-stands'), facts(context), points(context), plans(context)),
+  blocks: (context) => stack(heading(2, context.say('How it stands'), 'how-it-stands'), facts(context)),
 });
 
 function lead(text: string, page: string): readonly Inline[] {
   return [{ kind: 'link', text, to: `page:${page}` }];
 }
 
-function facts({ book, say }: ViewContext): Block {
-  const { off, due, queries, recordsDate } = book;
-  const overdue = due.filter((one) => one.state === 'overdue' || one.state === 'due');
-  const unknown = due.filter((one) => one.state === 'not known');
+/** Names one after the other; `nothing` where there are none, `and 3 more` where they are many. */
+function listed({ say }: ViewContext, names: readonly string[], page: string): Text {
+  if (names.length === 0) return lead(say('nothing, by the records'), page);
+  const rest = names.length - mostNamed;
+  const more = rest > 0 ? [`${say('and')} ${count(rest)} ${say('more')}`] : [];
+  return lead([...names.slice(0, mostNamed), ...more].join('; '), page);
+}
+
+function facts(context: ViewContext): Block {
+  const { book, say } = context;
+  const { off, due, recordsDate, queries } = book;
+  const dueNames = due
+    .filter((one) => one.state === 'overdue' || one.state === 'due')
+    .map(({ service }) => `${ours(context, service.at, service.item)}, ${say(service.action)}`);
+  const unknown = due.filter((one) => one.state === 'not known').length;
+  const open = off.open.map((line) => `${workThing(book, line.entry)}, ${say(line.state)}`);
   return {
     type: 'facts',
     facts: [
-      ...fact(say('Records up to'), dayText(recordsDate)),
+      ...fact(say('Off, loose, empty or open'), listed(context, open, 'off.html')),
       ...fact(
-        say('Next'),
-        off.next === undefined ? say('not written down') : joined([off.next.text, jobNamed(off.next.job)], ': '),
+        say('Held'),
+        points(context, (hold) => !hold.clear),
       ),
-      ...fact(say('Still open'), lead(countOf(off.open.length, say('thing'), say('things')), 'off.html')),
-      ...fact(say('Due or overdue'), lead(countOf(overdue.length, say('service'), say('services')), 'service.html')),
+      ...fact(say('Due or overdue'), listed(context, dueNames, 'service.html')),
+      ...fact(
+        say('To look at'),
+        lead(countOf(queries.length, say('thing in the records'), say('things in the records')), 'problems.html'),
+      ),
+      ...fact(say('Next'), next(context)),
+      ...fact(say('Planned'), joined(book.plans.map(({ job }): Text => [jobTitle(job)]))),
+      ...fact(
+        say('Clear on the records'),
+        points(context, (hold) => hold.clear),
+      ),
       ...fact(
         say('Never recorded here'),
-        lead(countOf(unknown.length, say('service'), say('services')), 'service.html'),
+        unknown === 0 ? undefined : lead(countOf(unknown, say('service'), say('services')), 'service.html'),
       ),
-      ...fact(
-        say('For a person to look at'),
-        lead(countOf(queries.length, say('thing'), say('things')), 'problems.html'),
-      ),
+      ...fact(say('Records up to'), dayText(recordsDate)),
     ],
   };
 }
 
-function points(context: ViewContext): readonly Block[] {
-  const { book, say } = context;
-  const inOrder = book.holds.toSorted((one, other) => one.point.order - other.point.order);
-  const texts = inOrder.map((hold): Text => {
-    const asked = hold.checks.filter((check) => check.state !== 'not for this machine');
-    const open = asked.filter((check) => check.state === 'not proved' || check.state === 'undone').length;
-    const title = ours(context, hold.point.at, hold.point.title);
-    const state = hold.clear
-      ? say('clear on the records')
-      : open === 0
-        ? say('held until every record can be read')
-        : `${say('held')}, ${countOf(open, say('check open'), say('checks open'))}`;
-    return [...lead(title, `hold-points.html#${hold.point.id}`), ': ', { kind: 'strong', text: state }];
-  });
-  return texts.length === 0 ? [] : [heading(3, say('Hold points'), 'points'), lines(texts)];
+/** What was written down as next, and the record that says so. */
+function next({ book, say }: ViewContext): Text {
+  const { off } = book;
+  if (off.next === undefined) return say('not written down');
+  return [`${off.next.text} (${say('written on')} ${dayText(off.next.job.date.from)}, `, jobTitle(off.next.job), ')'];
 }
 
-function plans({ book, say }: ViewContext): readonly Block[] {
-  if (book.plans.length === 0) return [];
-  return [heading(3, say('Planned'), 'planned'), lines(book.plans.map(({ job }): Text => [jobTitle(job)]))];
+/** Hold points in their order; those held with how many checks are open. */
+function points(context: ViewContext, wanted: (hold: HoldState) => boolean): Text {
+  const inOrder = context.book.holds.toSorted((one, other) => one.point.order - other.point.order);
+  return joined(
+    inOrder.filter(wanted).map((hold) => pointText(context, hold)),
+    '; ',
+  );
+}
+
+function pointText(context: ViewContext, hold: HoldState): Text {
+  const { say } = context;
+  const asked = hold.checks.filter((check) => check.state !== 'not for this machine');
+  const open = asked.filter((check) => check.state === 'not proved' || check.state === 'undone').length;
+  const title = lead(ours(context, hold.point.at, hold.point.title), `hold-points.html#${hold.point.id}`);
+  if (hold.clear) return title;
+  const why =
+    open === 0 ? say('held until every record can be read') : countOf(open, say('check open'), say('checks open'));
+  return [...title, ', ', { kind: 'strong', text: why }];
 }

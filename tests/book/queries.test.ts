@@ -504,6 +504,36 @@ function codesOfLooks(): readonly string[] {
   ].toSorted();
 }
 
+describe('wear that seems to run backwards', () => {
+  const backwards = (jobs: readonly Job[], data: Partial<MakerData> = bore): boolean =>
+    raised({ jobs, maker: data }).includes('wear-backwards');
+  it('is not what a record found and left', () => {
+    expect(backwards([read('2026-01-01', 'bore', '50.08 mm', { left: '50.03 mm' })])).toBe(false);
+    const after = read('2026-02-01', 'bore', '50.00 mm');
+    expect(backwards([read('2026-01-01', 'bore', '50.08 mm', { left: '50.03 mm' }), after])).toBe(true);
+  });
+  it('is not two readings in unlike conditions', () => {
+    const [hot, cold] = [{ condition: ['hot'] }, { condition: ['clean', 'cold'] }];
+    expect(backwards([read('2026-01-01', 'bore', '50.08 mm', hot), read('2026-02-01', 'bore', '50.03 mm', cold)])).toBe(
+      false,
+    );
+    const turned = { condition: ['cold', 'clean'] };
+    expect(
+      backwards([read('2026-01-01', 'bore', '50.08 mm', turned), read('2026-02-01', 'bore', '50.03 mm', cold)]),
+    ).toBe(true);
+  });
+  it('is not a rim that was trued between', () => {
+    const data = {
+      limits: [limit('rim-run-out', '0 to 0.5 mm', '2.0 mm max')],
+      fasteners: [fastener('spoke-nipple', { disturbs: ['rim-run-out'] })],
+    };
+    const [first, second] = [read('2026-01-01', 'rim-run-out', '1.8 mm'), read('2026-03-01', 'rim-run-out', '0.6 mm')];
+    const trued = job('2026-02-01', { kind: 'service', work: [work('tightened', 'spoke-nipple')] });
+    expect(backwards([first, second], data)).toBe(true);
+    expect(backwards([first, trued, second], data)).toBe(false);
+  });
+});
+
 describe('queries', () => {
   it.each(Object.entries(cases))('%s', (code, [raises, quiet]) => {
     expect(raised(raises)).toContain(code);

@@ -4,6 +4,8 @@ import { slipOf } from './unit-slip.ts';
 import { printRange } from '../../figure/print.ts';
 import type { Series, SeriesPoint } from '../book.ts';
 import { expandedUncertainty } from '../uncertainty.ts';
+import { adjustmentsOf } from './adjusted.ts';
+import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -41,21 +43,38 @@ function renewedBetween(series: Series, before: SeriesPoint, after: SeriesPoint)
   return series.basis.some((basis) => basis.from >= before.day && basis.from <= after.day);
 }
 
-/** Wear that runs backwards with no part renewed between. */
-export const wearBackwards: Look = ({ series, ground }) =>
-  series.series.flatMap((one) => {
+/** Like readings only: one position, one condition; the words of a condition in any order. */
+function likeness(point: SeriesPoint): string {
+  const words = point.condition.length < 2 ? (point.condition[0] ?? '') : point.condition.toSorted().join(',');
+  return `${point.position}|${words}`;
+}
+
+/** How far two readings may differ by their instruments alone, SI. */
+function byInstruments(before: SeriesPoint, after: SeriesPoint, ground: Ground): number {
+  return [before, after].reduce((sum, point) => {
+    const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
+    return point.value.kind === 'read' ? sum + expandedUncertainty(point.value.written, tool) : sum;
+  }, 0);
+}
+
+/**
+ * Wear that runs backwards with no part renewed between. What a record found and what it left are two states with its work
+ * between them: trued, adjusted, cleaned; so they are not compared, and neither are readings with such work between their records.
+ */
+export const wearBackwards: Look = ({ series, ground }) => {
+  const adjustments = adjustmentsOf(ground);
+  return series.series.flatMap((one) => {
     const way = direction(one);
     if (way === 0) return [];
     const last = new Map<string, SeriesPoint>();
     return counting(one).flatMap((point) => {
-      const like = `${point.position}|${point.condition.length < 2 ? (point.condition[0] ?? '') : point.condition.toSorted().join(',')}`;
+      const like = likeness(point);
       const before = last.get(like);
       last.set(like, point);
-      if (before === undefined || point.value.kind !== 'read' || renewedBetween(one, before, point)) return [];
+      if (before === undefined || before.job === point.job || renewedBetween(one, before, point)) return [];
       const back = way * (si(before) - si(point));
-      if (back <= 0) return [];
-      const tool = point.instrument === undefined ? undefined : ground.instruments.get(ground.key(point.instrument));
-      if (back <= 2 * expandedUncertainty(point.value.written, tool)) return [];
+      if (back <= 0 || back <= byInstruments(before, point, ground)) return [];
+      if (adjustments(ground.key(one.item), before, point)) return [];
       return [
         query(
           'wear-backwards',
@@ -66,6 +85,7 @@ export const wearBackwards: Look = ({ series, ground }) =>
       ];
     });
   });
+};
 
 /** Better than new: a worn part cannot be, so the instrument or the book is wrong. */
 export const betterThanNew: Look = ({ series, ground }) =>

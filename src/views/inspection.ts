@@ -26,7 +26,7 @@ export const inspection = defineView({
         type: 'blanks',
         items: [
           ...limits.filter((one) => wanted(context, one)).flatMap((one) => limitRows(context, one)),
-          ...settings.filter((one) => wanted(context, one)).flatMap((one) => settingRows(context, one)),
+          ...settings.filter((one) => wanted(context, one) && !isMarking(one)).flatMap((one) => settingRows(context, one)),
         ],
         empty: say('No limit or setting is recorded for this part of the machine.'),
       },
@@ -39,6 +39,11 @@ function words(list: string | undefined): readonly string[] {
     .split(',')
     .map((word) => word.trim().toLowerCase())
     .filter((word) => word !== '');
+}
+
+/** Watts are stamped on a lamp: nothing is read of them with an instrument. */
+function isMarking({ value }: Setting): boolean {
+  return value.kind === 'read' && value.written.unit.dimension === 'power';
 }
 
 /** A limit belongs to the part it names; only where it names none does its own name count. */

@@ -191,16 +191,13 @@ describe('as a process', () => {
   test('help, list and a calculation on a machine; control characters are never raw', async () => {
     const program = await compiled();
     const name = 'bell \u0007 and escape \u001b[31m';
-    const machine = smallMachine({
-      ...small,
-      'machine.yaml': (small['machine.yaml'] ?? '').replace('name: Test machine', 'name: Test machine'),
-    });
+    const machine = smallMachine(small);
     const help = await runProgram(program, ['work', '--help'], { folder: tmpdir() });
     expect([help.code, help.out.includes('Examples'), help.out.includes('Exit codes')]).toEqual([0, true, true]);
     const worked = await runProgram(program, ['work', 'displacement', '--in', machine], { folder: tmpdir() });
     expect([worked.code, /98\.2\scc/u.test(worked.out)], worked.out + worked.err).toEqual([0, true]);
     const odd = await runProgram(program, ['work', 'thread-geometry', 'thread=' + name], { folder: tmpdir() });
-    expect(odd.out + odd.err).not.toMatch(/[\u0007\u001b]/u);
+    for (const raw of ['\u0007', '\u001b']) expect(odd.out + odd.err).not.toContain(raw);
     expect(odd.out + odd.err).toContain(String.raw`\u{7}`);
   });
   test('a record with a mistake is not taken from, and that is said', async () => {

@@ -127,10 +127,15 @@ function shapeRun(text: string, name: FontName): ShapedRun {
   const font = openFont(name);
   const scale = 1000 / font.unitsPerEm;
   const run = font.layout(text);
+  const characters = [...text].map((character) => character.codePointAt(0) ?? 0);
+  const oneEach = characters.length === run.glyphs.length;
   const glyphs = run.glyphs.map((glyph, index): ShapedGlyph => {
+    const character = oneEach ? characters[index] : undefined;
     const width = glyph.advanceWidth * scale;
     const advance = (run.positions[index]?.xAdvance ?? glyph.advanceWidth) * scale;
-    return { id: glyph.id, width, kern: advance - width, codePoints: glyph.codePoints };
+    // A font forgets the characters of a glyph that it first met as part of another glyph; the text remembers them.
+    const codePoints = character === undefined ? glyph.codePoints : [character];
+    return { id: glyph.id, width, kern: advance - width, codePoints };
   });
   return { font: name, glyphs };
 }

@@ -19,7 +19,9 @@ export function plainWords(font: Font): PlainWords {
     if (glyphs.has(character)) return glyphs.get(character);
     const [glyph, more] = font.hasGlyphForCodePoint(character.charCodeAt(0)) ? font.layout(character).glyphs : [];
     const alone = glyph === undefined || more !== undefined ? undefined : glyph;
-    const made = alone && { id: alone.id, width: alone.advanceWidth * scale, kern: 0, codePoints: alone.codePoints };
+    // The character itself, not what the font says: it forgets the characters of a glyph first met as part of another.
+    const codePoints = [character.charCodeAt(0)];
+    const made = alone && { id: alone.id, width: alone.advanceWidth * scale, kern: 0, codePoints };
     glyphs.set(character, made);
     return made;
   };

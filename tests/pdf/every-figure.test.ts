@@ -1,0 +1,50 @@
+// Every figure of every demo sheet is found again in the text that a reading program takes from its PDF.
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Sheet } from '../../src/sheet/sheet.ts';
+import { sheetText } from '../goldens/sheet-text.ts';
+import { binderOf } from '../views/binder.ts';
+import { makePdf, openPdf, pageText } from './read-pdf.ts';
+import { sheetOf } from './sample-sheets.ts';
+
+const { sheets } = binderOf('demo-bike', '2026-11-21');
+const plain = (text: string): string => text.replace(/[\s\u00a0\u2009\u202f]+/gu, ' ');
+
+/** Decimals with the unit that stands after them. */
+function figuresOf(text: string): readonly string[] {
+  const found = plain(text).matchAll(/\d+\.\d+(?: (?:kgf·m|N·m|lbf·ft|mm|in|bar|psi|ml|V|Ω|kg)(?![\w·]))?/gu);
+  return [...new Set([...found].map((one) => one[0]))];
+}
+
+/** Points of a plot are drawn, not written. */
+const written = (sheet: Sheet): string =>
+  sheetText({ ...sheet, blocks: sheet.blocks.filter((one) => one.type !== 'plot') });
+
+async function readBack(sheet: Sheet): Promise<string> {
+  const made = await makePdf(sheet);
+  const document = await openPdf(made.bytes);
+  const pages = await Promise.all(Array.from({ length: made.pages }, (_, index) => pageText(document, index + 1)));
+  return plain(pages.join(' '));
+}
+
+describe('figures in the text of a PDF', () => {
+  // A font meets the point first as part of these signs, and must not forget what it is.
+  beforeAll(async () => {
+    const signs = ['…', ':', ';', '!', '?', '÷', '½', '¾', 'ä', '₂'].join(' ');
+    await makePdf(sheetOf([{ type: 'heading', level: 2, id: 'signs', text: signs }]));
+  });
+
+  it.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', async (_, sheet) => {
+    const text = await readBack(sheet);
+    expect(figuresOf(written(sheet)).filter((figure) => !text.includes(figure))).toEqual([]);
+  });
+
+  it('keeps the point in each face', async () => {
+    const said = await readBack(
+      sheetOf([
+        { type: 'heading', level: 2, id: 'torque', text: ['… 2.5 kgf·m and ', { kind: 'em', text: '… 0.1719 in' }] },
+      ]),
+    );
+    expect(said).toContain('2.5 kgf·m');
+    expect(said).toContain('0.1719 in');
+  });
+});

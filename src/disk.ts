@@ -13,9 +13,17 @@ import {
 } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { linkNotFollowed, notAMachine, notOpened, strayFile } from './problem/folder-problems.ts';
+import {
+  folderTooDeep,
+  linkNotFollowed,
+  notAFile,
+  notAMachine,
+  notOpened,
+  strayFile,
+} from './problem/folder-problems.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Asset, SourceFile } from './source/files.ts';
+import { isMachineFolder, isRecord, isStray } from './source/machine-files.ts';
 
 export type { Asset, SourceFile };
 
@@ -194,12 +202,16 @@ function walk(folder: string): Found {
       const absolute = join(at, each.name);
       const file = named(folder, absolute);
       if (each.isDirectory()) {
-        if (depth < deepest && isOurs(file)) visit(absolute, depth + 1);
+        if (isMachineFolder(file) && depth >= deepest) problems.push(folderTooDeep(file));
+        else if (isMachineFolder(file)) visit(absolute, depth + 1);
         continue;
       }
-      if (!isOurs(file) && !isRecord(file) && !isStray(file)) continue;
+      if (!isMachineFolder(file) && !isRecord(file) && !isStray(file)) continue;
       const entry = entryOf(folder, absolute);
-      if (entry === undefined) continue;
+      if (entry === undefined) {
+        if (isRecord(file)) problems.push(notAFile(file));
+        continue;
+      }
       if (/^(photos|documents)\//.test(file)) assets.push(entry);
       else if (entry.link) problems.push(linkNotFollowed(file));
       else if (isRecord(file)) records.push(entry);
@@ -217,20 +229,6 @@ function namesIn(folder: string): readonly Dirent[] | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** Folders of a machine that are looked into; anything else in the folder is the owner's own. */
-function isOurs(file: string): boolean {
-  return /^(maker|jobs|photos|documents)(\/|$)/.test(file);
-}
-
-function isRecord(file: string): boolean {
-  return /^(machine|instruments)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
-}
-
-/** A text file where records are expected, under a name that is not read: most often a slip of the keyboard. */
-function isStray(file: string): boolean {
-  return /^(machine|instruments)\.yml$|^maker\/.+\.md$|^jobs\/.+\.(ya?ml|txt|markdown|MD)$/.test(file);
 }
 
 /** A file as it stands; links are told apart so that nobody follows them. */

@@ -1,6 +1,6 @@
 // May this folder be replaced by a binder? Only when it is ours, empty, or not there yet.
 import { accessSync, constants, mkdirSync, readdirSync, realpathSync, statSync, type Stats } from 'node:fs';
-import { dirname, relative, resolve, sep } from 'node:path';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { Outcome, Problem } from '../problem/problem.ts';
 import type { ProblemCode } from '../problem/codes.ts';
 import { isOurs } from './manifest.ts';
@@ -9,7 +9,7 @@ import { isOurs } from './manifest.ts';
 export function claimOutput(path: string, machine: string): Outcome<string | undefined> {
   const wanted = resolve(path);
   const stat = statOf(wanted);
-  const out = stat === undefined ? wanted : realpathSync(wanted);
+  const out = truePath(wanted);
   if (isWithin(out, machine)) return refuse('output-in-machine-folder', path, inMachine, elsewhere);
   if (isWithin(machine, out)) return refuse('output-not-ours', path, holdsMachine, elsewhere);
   if (stat !== undefined && !stat.isDirectory()) return refuse('output-not-ours', path, isAFile, elsewhere);
@@ -20,9 +20,15 @@ export function claimOutput(path: string, machine: string): Outcome<string | und
 
 /** Why loose files cannot go into a folder; undefined when they can. Other files in it are left alone. */
 export function refuseLooseFiles(path: string, machine: string): Problem | undefined {
-  const folder = resolve(path);
+  const folder = truePath(resolve(path));
   if (isWithin(folder, machine)) return problem('output-in-machine-folder', path, inMachine, elsewhere);
   return canWrite(folder) ? undefined : problem('output-not-writable', path, notWritable, elsewhere);
+}
+
+/** The path with links resolved as far as it is there: a folder still to be made can lie behind a link too. */
+function truePath(path: string): string {
+  if (statOf(path) !== undefined) return realpathSync(path);
+  return dirname(path) === path ? path : join(truePath(dirname(path)), basename(path));
 }
 
 /** True when `inner` is `outer` or lies below it. */

@@ -111,7 +111,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
     file: async (file) => {
       if (file.endsWith('.html')) return sent('text/html; charset=utf-8', page(file));
       if (file.endsWith('.pdf')) return sent('application/pdf', await print(file));
-      if (file.startsWith('photos/')) return sent('image/jpeg', photo(file));
+      if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent('application/json', good && dataFile(file, good.binder));
       const asset = assets.get(file);
       return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));

@@ -4,9 +4,14 @@
 export const largeSide = 1600;
 export const smallSide = 400;
 
-/** Files below the output folder for an original such as `photos/head off.png`. The copies are always JPEG. */
+/**
+ * Files below the output folder for an original such as `photos/head off.png`, no two originals alike: only a plain `a.jpg`
+ * keeps its name, since `a.png` becomes `a.png.jpg`, which may be there as well. The copies are always JPEG.
+ */
 export function photoNames(original: string): { readonly large: string; readonly small: string } {
-  const inner = original.replace(/^photos\//, '');
-  const name = /\.jpe?g$/.test(inner) ? inner : `${inner}.jpg`;
-  return { large: `photos/large/${name}`, small: `photos/small/${name}` };
+  const stroke = original.indexOf('/') + 1;
+  const [top, inner] = [original.slice(0, stroke), original.slice(stroke)];
+  const name = inner.slice(inner.lastIndexOf('/') + 1);
+  const ending = /^[^.]+\.jpe?g$/.test(name) ? '' : /\.[^.]+$/.test(name) ? '.jpg' : '..jpg';
+  return { large: `${top}large/${inner}${ending}`, small: `${top}small/${inner}${ending}` };
 }

@@ -23,6 +23,24 @@ export function linkNotFollowed(file: string): Problem {
 export function notOpened(file: string): Problem {
   return whole(file, 'file-not-opened', 'problem', 'This cannot be opened.', 'Look whether you may read it.');
 }
+export function notAFile(file: string): Problem {
+  return whole(
+    file,
+    'file-not-opened',
+    'problem',
+    'This is a pipe, a device or the like, not a file; it is not opened.',
+    'Put a file of text in its place.',
+  );
+}
+export function folderTooDeep(file: string): Problem {
+  return whole(
+    file,
+    'file-not-opened',
+    'problem',
+    'This folder lies deeper than folders of a machine may; what is in it is not read.',
+    'Move it further up.',
+  );
+}
 export function strayFile(file: string): Problem {
   return whole(
     file,

@@ -1,5 +1,15 @@
 // Reading folders: names of every kind, links, large files, things that are not machines.
-import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import {
+  mkdirSync,
+  mkdtempSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -82,6 +92,33 @@ test('never reads more of a huge file than shows that it is one', () => {
   const text = readMachineFolder(folder).value?.files[0]?.text ?? '';
   expect(text.length).toBeGreaterThan(1_000_000);
   expect(text.length).toBeLessThan(4_000_000);
+});
+
+test('a pipe in the place of a record, and a folder too deep to be looked into, are told', () => {
+  put('machine.yaml');
+  execFileSync('mkfifo', [join(folder, 'machine.fifo')]);
+  mkdirSync(join(folder, 'jobs'));
+  renameSync(join(folder, 'machine.fifo'), join(folder, 'jobs/pipe.md'));
+  const deep = `jobs/${'d/'.repeat(9)}lost.md`;
+  put(deep);
+  const { value, problems } = readMachineFolder(folder);
+  expect(value?.files.map((file) => file.file)).toEqual(['machine.yaml']);
+  expect(codes(problems)).toEqual([`file-not-opened jobs/${'d/'.repeat(7)}d`, 'file-not-opened jobs/pipe.md']);
+});
+
+test('links that lead round in a ring end, and name themselves', () => {
+  put('machine.yaml');
+  put('jobs/1.md');
+  symlinkSync('..', join(folder, 'jobs/up'));
+  symlinkSync('round', join(folder, 'jobs/round'));
+  symlinkSync('.', join(folder, 'photos'));
+  const { value, problems } = readMachineFolder(folder);
+  expect(value?.files.map((file) => file.file)).toEqual(['jobs/1.md', 'machine.yaml']);
+  expect(codes(problems)).toEqual([
+    'link-not-followed jobs/round',
+    'link-not-followed jobs/up',
+    'link-not-followed photos',
+  ]);
 });
 
 test('asks about a record under a name that is not read', () => {

@@ -8,6 +8,7 @@ import {
   realpathSync,
   rmSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -23,7 +24,7 @@ import {
   takeOver,
   type Aside,
 } from '../../src/cache/aside.ts';
-import { claimOutput } from '../../src/cache/claim.ts';
+import { claimOutput, refuseLooseFiles } from '../../src/cache/claim.ts';
 import { hashOf } from '../../src/cache/hash.ts';
 import { manifestFile, readLastBuild, writeManifest, type Manifest } from '../../src/cache/manifest.ts';
 import { sweep } from '../../src/cache/sweep.ts';
@@ -118,6 +119,26 @@ test('only a folder that is ours, empty or not there yet is claimed', () => {
   expect(code(join(machine, 'out'))).toBe('output-in-machine-folder');
   expect(code(machine)).toBe('output-in-machine-folder');
   expect(code(base)).toBe('output-not-ours');
+});
+
+test('a way into the machine folder through a link is seen, also where the last part is still to be made', () => {
+  symlinkSync(machine, join(base, 'other name'));
+  for (const way of ['other name', 'other name/out', 'other name/a/b/out']) {
+    expect(claimOutput(join(base, way), machine).problems.map(({ code }) => code)).toEqual([
+      'output-in-machine-folder',
+    ]);
+    expect(refuseLooseFiles(join(base, way), machine)?.code).toBe('output-in-machine-folder');
+  }
+  expect(readdirSync(machine)).toEqual([]);
+});
+
+test('the root of the disk, and a way through a file or a dead link, are never claimed', () => {
+  symlinkSync(join(base, 'nowhere'), join(base, 'dead'));
+  writeFileSync(join(base, 'file'), 'mine');
+  expect(claimOutput('/', machine).problems[0]?.code).toBe('output-not-ours');
+  expect(claimOutput(join(base, 'file/out'), machine).problems[0]?.code).toBe('output-not-writable');
+  expect(claimOutput(join(base, 'dead/out'), machine).problems[0]?.code).toBe('output-not-writable');
+  expect(readFileSync(join(base, 'file'), 'utf8')).toBe('mine');
 });
 
 const dead = 2 ** 22 + 1;

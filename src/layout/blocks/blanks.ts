@@ -63,8 +63,12 @@ function positionRow(item: BlankRow): RowModel {
 }
 
 function blankRow(item: BlankRow): RowModel {
-  const parts: readonly Part[] = [{ text: itemText(item) }, ...aboutOf(item), ...beforeOf(item)];
-  return { kind: 'cells', id: item.id, cells: [{ parts }, { parts: bounds(item) }, ...boxes(item)] };
+  const parts: readonly Part[] = [{ text: itemText(item) }, ...aboutOf(item)];
+  return {
+    kind: 'cells',
+    id: item.id,
+    cells: [{ parts }, { parts: [...bounds(item), ...beforeOf(item)] }, ...boxes(item)],
+  };
 }
 
 function itemText(item: BlankRow): Text {

@@ -57,8 +57,8 @@ function setCard(card: Card, size: Size): readonly Draw[] {
   const head = Math.max(...titles.map(heightOf), code?.side ?? 0);
   const free = size.height - 2 * inside - holeAbove - head - 4 - heightOf(foot);
   const type = size.small ? least : textType;
-  const lines = card.lines.flatMap((line) => linesOf(line, type, room, setting));
-  const parts = inParts(lines, free, type);
+  const entries = card.lines.map((line) => linesOf(line, type, room, setting));
+  const parts = inParts(entries, free, type);
   return parts.map((part, index) => (x, y, out) => {
     drawCut(x, y, size, out);
     const tag = under(setting.section, 'P');
@@ -77,11 +77,27 @@ function holeAtCorner(size: Size): boolean {
   return size.hole && size.width > size.height;
 }
 
-function inParts(lines: readonly SetLine[], room: number, type: TypeSize): readonly (readonly SetLine[])[] {
+/** An entry of a few lines stays whole; one that is longer than a card goes on from card to card. */
+function inParts(
+  entries: readonly (readonly SetLine[])[],
+  room: number,
+  type: TypeSize,
+): readonly (readonly SetLine[])[] {
   const count = Math.max(1, Math.floor(room / type.leading));
-  const parts: (readonly SetLine[])[] = [];
-  for (let from = 0; from < lines.length || from === 0; from += count) parts.push(lines.slice(from, from + count));
+  const parts: SetLine[][] = [[]];
+  for (const entry of entries) {
+    const part = parts.at(-1) ?? [];
+    const whole = part.length + entry.length <= count;
+    if (!whole && part.length > 0 && entry.length <= count) parts.push([]);
+    for (const line of entry) addLine(parts, line, count);
+  }
   return parts;
+}
+
+function addLine(parts: SetLine[][], line: SetLine, count: number): void {
+  const part = parts.at(-1);
+  if (part === undefined || part.length >= count) parts.push([line]);
+  else part.push(line);
 }
 
 /** Short marks at the corners, a dotted outline between them, and the hole. */

@@ -32,8 +32,11 @@ export interface DistanceAt {
 export interface Odometer {
   readonly readings: readonly DistanceAt[];
   readonly now: DistanceAt;
-  /** `actual`, `exceeds mechanical limit` or `not actual`, with the reason in a sentence. */
-  readonly statement: { readonly word: 'actual' | 'exceeds mechanical limit' | 'not actual'; readonly why: string };
+  /** `as stated by the owner`: nothing speaks against the clock, and no readings bear it out; with the reason in a sentence. */
+  readonly statement: {
+    readonly word: 'actual' | 'as stated by the owner' | 'exceeds mechanical limit' | 'not actual';
+    readonly why: string;
+  };
   /** Interpolated between readings; undefined outside what is known. */
   readonly machineAt: (day: Day) => Figure<'distance ridden'> | undefined;
 }

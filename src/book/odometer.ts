@@ -135,7 +135,7 @@ export function workOdometer(ground: Ground): OdometerWork {
   };
   const now = nowOf(readings.at(-1), stopped, ground.today);
   return {
-    odometer: { readings, now, statement: odometerStatement(machine), machineAt },
+    odometer: { readings, now, statement: odometerStatement(machine, travelled), machineAt },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
     readingOf: (job) => ofJob.get(job),
     metresNow: stopped ? undefined : sure.at(-1)?.metres,

@@ -59,17 +59,26 @@ export interface Geometry {
   readonly final?: ToothPair;
   readonly frontTyre?: string;
   readonly rearTyre?: string;
+  /** Outside diameter of the flywheel or rotor rim, as the owner measured it. */
+  readonly flywheel?: Written<'length'>;
   readonly chainPitch?: Written<'length'>;
   readonly chainLinks?: number;
 }
 
 /** One odometer for the time it was on the machine. */
+/** `whole` where only the month or year was written: then `day` is its first day. */
+export interface ClockEnd {
+  readonly day: Day;
+  readonly whole?: 'month' | 'year';
+  readonly reads?: Written<'distance ridden'>;
+}
+
 export interface InstrumentPeriod {
   readonly id: string;
   readonly unit: Written<'distance ridden'>['unit'];
   readonly digits: number;
-  readonly from: { readonly day: Day; readonly reads?: Written<'distance ridden'> };
-  readonly to?: { readonly day: Day; readonly reads?: Written<'distance ridden'> };
+  readonly from: ClockEnd;
+  readonly to?: ClockEnd;
   readonly state: 'working' | 'dead' | 'reset' | 'rolled over' | 'wrong drive';
   readonly at: Place;
 }

@@ -3,7 +3,7 @@ import type { InstrumentPeriod } from '../records/model.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { column, heading, paragraphs, row } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { spanText } from './wording/day.ts';
 import { odometerStatement } from './wording/distance.ts';
 import { writtenText } from './wording/value.ts';
 import { defineView } from './view.ts';
@@ -47,5 +47,6 @@ type End = InstrumentPeriod['from'];
 
 function ended(say: (words: string) => string, end: End): string {
   const reads = end.reads === undefined ? say('reading not known') : writtenText(end.reads);
-  return `${dayText(end.day)}, ${reads}`;
+  const { day, whole } = end;
+  return `${spanText({ from: day, to: day, ...(whole === undefined ? {} : { whole }) })}, ${reads}`;
 }

@@ -129,7 +129,7 @@ describe('between readings', () => {
 
 describe('the statement', () => {
   it.each([
-    ['actual', [period('one', ['1969-05-01', '0 mi'])], undefined],
+    ['as stated by the owner', [period('one', ['1969-05-01', '0 mi'])], 'the records hold no reading of it'],
     ['not actual', [], 'no clock is described'],
     ['not actual', [period('one', ['2024-05-01', '8106 mi'])], 'not known before 2024-05-01'],
     [
@@ -154,5 +154,23 @@ describe('the statement', () => {
     const made = withClock([], clock);
     expect(made.odometer.statement.word).toBe(word);
     if (why !== undefined) expect(made.odometer.statement.why).toContain(why);
+  });
+  it('is actual only where readings bear it out from the beginning', () => {
+    const clock = [period('one', ['1969-05-01', '0 mi'])];
+    expect(withClock([at('1969-09-01', '800 mi'), at('2025-01-01', '9000 mi')], clock).odometer.statement.word).toBe(
+      'actual',
+    );
+    const late = withClock([at('2026-02-07', '12481 mi')], clock).odometer.statement;
+    expect(late.word).toBe('as stated by the owner');
+    expect(late.why).toMatch(/since 1969-05-01; the first reading in the records is 12.481\smi on 2026-02-07/u);
+    const back = withClock([at('1969-09-01', '800 mi'), at('1970-01-01', '700 mi')], clock).odometer.statement;
+    expect(back).toMatchObject({ word: 'as stated by the owner' });
+  });
+  it('makes no day of a month, and no reading of none', () => {
+    const [first] = [period('one', ['1958-06-01'])];
+    const clock = [{ ...first, from: { day: day('1958-06-01'), whole: 'month' as const } }];
+    const { why } = withClock([at('2026-02-07', '12481 mi')], clock).odometer.statement;
+    expect(why).toContain('on or before 1958-06 is not written down');
+    expect(why).not.toMatch(/1958-06-01|unknown reading/);
   });
 });

@@ -13,7 +13,7 @@ const end = andThen(
     date: need(dayOrMonth, 'when', { example: '2026-03-14' }),
     reads: may(quantity('distance ridden', '8214 mi'), 'what it read then'),
   }),
-  ({ date, ...rest }) => ({ day: date, ...rest }),
+  ({ date, ...rest }) => ({ ...date, ...rest }),
 );
 
 const distanceUnit = andThen(unit, (found, spot, desk) => {

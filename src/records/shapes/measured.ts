@@ -53,11 +53,13 @@ export const daySpan: Shape<DaySpan> = readBy(
   'a date, a span of dates or a month',
   '2024-05-04 to 2024-05-05',
 );
-/** A date, or a month or year alone: then its first day. */
-export const dayOrMonth: Shape<Day> = readBy(
+/** A date, or a month or year alone: then its first day, with how much of it was written. */
+export const dayOrMonth: Shape<{ readonly day: Day; readonly whole?: 'month' | 'year' }> = readBy(
   (words) => {
     const span = readDaySpan(words);
-    return span.ok ? { ok: true, value: span.value.from } : span;
+    if (!span.ok) return span;
+    const { from, whole } = span.value;
+    return { ok: true, value: { day: from, ...(whole === undefined ? {} : { whole }) } };
   },
   'a date or a month',
   '1969-05',

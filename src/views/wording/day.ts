@@ -53,8 +53,8 @@ export function looseDateText(text: string): string {
 
 /** A sentence of the book with its dates as they are read aloud; never used on the owner's own words. */
 export function withDates(sentence: string): string {
-  return sentence.replaceAll(/\b(\d{4})-(\d{2})-(\d{2})\b/g, (_, year: string, month: string, date: string) => {
-    const name = months[Number(month) - 1] ?? month;
-    return `${date.replace(/^0/, '')}\u00a0${name}\u00a0${year}`;
+  return sentence.replaceAll(/\b(\d{4})-(\d{2})(?:-(\d{2}))?\b/g, (_, year: string, month: string, date?: string) => {
+    const name = `${months[Number(month) - 1] ?? month}\u00a0${year}`;
+    return date === undefined ? name : `${date.replace(/^0/, '')}\u00a0${name}`;
   });
 }

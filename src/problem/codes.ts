@@ -41,6 +41,8 @@ export const codes = {
   'odometer-went-back': 'problem',
   'odometer-other-unit': 'problem',
   'clock-periods-overlap': 'problem',
+  'dates-out-of-order': 'problem',
+  'service-never-due': 'problem',
   'photo-missing': 'problem',
   'path-climbs': 'problem',
   'path-through-link': 'problem',

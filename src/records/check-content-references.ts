@@ -1,13 +1,14 @@
-// Names in jobs that content defines: procedures followed, checks done, services done.
+// Names in jobs that content defines: procedures followed, checks done, points released, services done.
 import type { Problem } from '../problem/problem.ts';
 import type { Content } from './content-model.ts';
 import type { Job, Records } from './model.ts';
 import { below, unknownReference } from './reference.ts';
 
-/** Procedures, checks and services that neither content nor the maker's data know. */
+/** Procedures, checks, released points and services that neither content nor the maker's data know. */
 export function checkContentReferences(records: Records, content: Content): readonly Problem[] {
   const procedures = new Set(content.procedures.keys());
   const checks = new Set(content.holdPoints.flatMap((point) => point.checks.map((check) => check.id)));
+  const held = new Set([...content.holdPoints.map((point) => point.id), ...checks]);
   const lines = [...records.maker.services, ...content.schedules.flatMap((schedule) => schedule.services)];
   const services = new Set(lines.map((line) => line.id));
   return records.jobs.flatMap((job) => [
@@ -16,6 +17,9 @@ export function checkContentReferences(records: Records, content: Content): read
     ...job.checks
       .filter(({ check }) => !checks.has(check))
       .map(({ check, at }) => unknownReference(check, below(at, 'check'), 'check', checks)),
+    ...(job.releases ?? [])
+      .filter(({ of }) => !held.has(of))
+      .map(({ of, at }) => unknownReference(of, below(at, 'of'), 'hold point or check', held)),
   ]);
 }
 

@@ -4,10 +4,12 @@ import type { Asset } from '../source/files.ts';
 import { checkBags } from './check-bags.ts';
 import { checkClock } from './check-clock.ts';
 import { checkCorrections } from './check-corrections.ts';
+import { checkDates } from './check-dates.ts';
 import { checkIds } from './check-ids.ts';
 import { checkPhotos } from './check-photos.ts';
 import { checkReadings } from './check-readings.ts';
 import { checkReferences } from './check-references.ts';
+import { checkServices } from './check-services.ts';
 import type { Records } from './model.ts';
 
 const checks: readonly ((records: Records, assets: readonly Asset[]) => readonly Problem[])[] = [
@@ -17,6 +19,8 @@ const checks: readonly ((records: Records, assets: readonly Asset[]) => readonly
   checkBags,
   checkCorrections,
   checkClock,
+  checkDates,
+  checkServices,
   checkPhotos,
 ];
 

@@ -17,25 +17,44 @@ export interface Evening {
   readonly codes: readonly string[];
 }
 
-/** A machine of `kind` with its own lines put in place of the usual ones. */
-export function machineFile(lines: Readonly<Record<string, string>> = {}): string {
-  const features = { stroke: 'two', lubrication: 'premix', ignition: 'magneto', trigger: 'points' };
-  const usual: Readonly<Record<string, string>> = {
-    splitpin: '1',
-    name: 'Larkmoor Wagtail 125',
-    make: 'Larkmoor',
-    model: 'Wagtail 125',
-    year: '1974',
-    numbers: '{frame: {stamped: LW125-01234, known by: headstock}}',
-    features: `{${Object.entries(features)
-      .map(([key, value]) => `${key}: ${value}`)
-      .join(', ')}, cylinders: 1, final drive: chain, front brake: drum, rear brake: drum, wheels: spoked}`,
-    clock: '[{id: first-clock, unit: km, digits: 5, from: {date: 1974-05-01, reads: 0 km}}]',
-    currency: 'GBP',
-  };
-  return `${Object.entries({ ...usual, ...lines })
+const usualFeatures: Readonly<Record<string, string>> = {
+  stroke: 'two',
+  cylinders: '1',
+  lubrication: 'premix',
+  ignition: 'magneto',
+  trigger: 'points',
+  battery: 'no',
+  lamps: 'yes',
+  'front brake': 'drum',
+  'rear brake': 'drum',
+  'final drive': 'chain',
+  wheels: 'spoked',
+};
+
+const usualMachine: Readonly<Record<string, string>> = {
+  splitpin: '1',
+  name: 'Larkmoor Wagtail 125',
+  make: 'Larkmoor',
+  model: 'Wagtail 125',
+  year: '1974',
+  numbers: '{frame: {stamped: LW125-01234, known by: headstock}}',
+  clock: '[{id: first-clock, unit: km, digits: 5, from: {date: 1974-05-01, reads: 0 km}}]',
+  currency: 'GBP',
+};
+
+function keyed(lines: Readonly<Record<string, string>>, join: string): string {
+  return Object.entries(lines)
     .map(([key, value]) => `${key}: ${value}`)
-    .join('\n')}\n`;
+    .join(join);
+}
+
+/** machine.yaml of a two-stroke trail machine, with the lines and features that a test speaks of in place of the usual ones. */
+export function machineFile(
+  lines: Readonly<Record<string, string>> = {},
+  features: Readonly<Record<string, string>> = {},
+): string {
+  const all = `{${keyed({ ...usualFeatures, ...features }, ', ')}}`;
+  return `${keyed({ ...usualMachine, features: all, ...lines }, '\n')}\n`;
 }
 
 /** One record: front matter without its fences; title, kind and state are filled in where a test does not speak of them. */

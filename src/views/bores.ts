@@ -3,6 +3,7 @@ import type { Block, Cell } from '../sheet/sheet.ts';
 import { column, heading, lines, row } from './wording/blocks.ts';
 import { inlineFigure, resultText } from './wording/figure.ts';
 import { bores as boresOf, commonRingGap } from './figures/bores.ts';
+import type { BoreFigures } from './figures/bores.ts';
 import type { NamedFigure } from './figures/figure-on.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -23,33 +24,26 @@ function cell(figures: readonly NamedFigure[]): Cell {
   return { text: figures.map(({ id, figure }) => ({ kind: 'figure', text: resultText(figure), to: `working:${id}` })) };
 }
 
+/** A column for each figure; one that no cylinder has is left out. */
+const parts: readonly { readonly head: string; readonly of: (one: BoreFigures) => readonly NamedFigure[] }[] = [
+  { head: 'Taper', of: (one) => one.taper },
+  { head: 'Out-of-round', of: (one) => one.round },
+  { head: 'Wear', of: (one) => one.wear },
+  { head: 'Clearance', of: (one) => one.clearance },
+  { head: 'Next oversize', of: (one) => one.oversize },
+  { head: 'Least bore that cleans up', of: (one) => one.needed },
+];
+
 function blocks({ book, say }: ViewContext): readonly Block[] {
   const all = boresOf(book);
+  const shown = parts.filter(({ of }) => all.some((one) => of(one).length > 0));
   const rule = all.find((one) => one.rule !== undefined)?.rule;
   return [
     heading(2, say('Bores and pistons, from the last readings'), 'bores'),
     {
       type: 'table',
-      columns: [
-        column(say('Cylinder'), 3),
-        column(say('Taper'), 3, 'right'),
-        column(say('Out-of-round'), 3, 'right'),
-        column(say('Wear'), 3, 'right'),
-        column(say('Clearance'), 3, 'right'),
-        column(say('Next oversize'), 3, 'right'),
-        column(say('Least bore that cleans up'), 3, 'right'),
-      ],
-      rows: all.map((one) =>
-        row(
-          one.cylinder,
-          cell(one.taper),
-          cell(one.round),
-          cell(one.wear),
-          cell(one.clearance),
-          cell(one.oversize),
-          cell(one.needed),
-        ),
-      ),
+      columns: [column(say('Cylinder'), 3), ...shown.map(({ head }) => column(say(head), 3, 'right'))],
+      rows: all.map((one) => row(one.cylinder, ...shown.map(({ of }) => cell(of(one))))),
       empty: '',
       use: 'read',
     },

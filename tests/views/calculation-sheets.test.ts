@@ -129,8 +129,8 @@ describe('bores, tyres, oil', () => {
   });
   test('one height of the bore says nothing of taper', () => {
     const words = sheet(tern, 'inspection-engine');
-    expect(words).not.toMatch(/0\.000 mm/);
-    expect(words).toContain('0.013 mm');
+    expect(words).not.toContain('Taper |');
+    expect(words).toMatch(/left \| 0\.0005 in.* \| 0\.010 in/);
   });
   test('tyres by marking and date code; a code that was never read is a blank', () => {
     expect(sheet(pipit, 'inspection-chassis')).toMatch(/front.*2\.75-17.*0625.*week 6 of 2025.*1\.8 years/);

@@ -20,7 +20,12 @@ const front: readonly Plain[] = [
   { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table', 'wrench-adaptor'], sheet: 'torque-table' },
-  { file: 'settings.html', title: 'Settings and fluids', views: ['settings', 'machine-figures', 'air-and-jet'], sheet: 'settings' },
+  {
+    file: 'settings.html',
+    title: 'Settings and fluids',
+    views: ['settings', 'machine-figures', 'air-and-jet'],
+    sheet: 'settings',
+  },
   { file: 'service.html', title: 'Service', views: [['service-due', { of: 'why' }]], sheet: 'service-due' },
 ];
 

@@ -109,7 +109,9 @@ describe('readings', () => {
     expect(history).toMatch(/the industrial rule \(ANSI practice\), is reached at 261\.6 mm/);
   });
   test('wear that is projected is a span of the machine’s distance', () => {
-    expect(history).toMatch(/the limit is reached at 11\s?403 to 18\s?521 mi <working:wear-chain-20-links> of the machine/u);
+    expect(history).toMatch(
+      /the limit is reached at 11\s?403 to 18\s?521 mi <working:wear-chain-20-links> of the machine/u,
+    );
   });
   test('charge of the battery by its rested volts, and the scale beside the blank', () => {
     expect(history).toContain('Charge by the last reading: 86 to 100 %');

@@ -84,7 +84,9 @@ const alone: ReadonlySet<string> = new Set(['replaced', 'lost', 'filled', 'tight
 
 function stateLeft(jobs: readonly Job[]): Pick<OffBook, 'stateLeft' | 'next'> {
   const newest = jobs.findLast((job) => job.stateLeft.length > 0);
-  const next = jobs.findLast((job) => job.next !== undefined);
+  const last = jobs.findLast((job) => job.next !== undefined);
+  // What was written as next has been gone on with once a later record continues it.
+  const next = jobs.some((job) => last !== undefined && job.continues === last.id) ? undefined : last;
   const words = newest === undefined ? [] : newest.stateLeft.map((text) => ({ job: newest, text }));
   return { stateLeft: words, ...(next?.next === undefined ? {} : { next: { job: next, text: next.next } }) };
 }

@@ -1,10 +1,11 @@
 // The cover of the history: what it is, its state today in plain figures, and its best photos.
 import type { Block } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
-import { fact, heading, paragraphs, stack } from './wording/blocks.ts';
+import { fact, heading, joined, paragraphs, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { distanceText, odometerStatement } from './wording/distance.ts';
+import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -46,6 +47,13 @@ function facts({ book, say }: ViewContext): Block {
       ),
       ...fact(say('Last record'), last === undefined ? undefined : dayText(last)),
       ...fact(say('Distance'), distanceText(say, book.odometer.now)),
+      ...fact(
+        say('Open findings'),
+        joined(
+          gravestFindings(book, say).map(({ weight, saw }) => `${weight}: ${saw}`),
+          '; ',
+        ),
+      ),
     ],
   };
 }

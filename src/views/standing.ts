@@ -7,6 +7,7 @@ import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
 import { workThing } from './wording/work.ts';
+import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -49,6 +50,7 @@ function facts(context: ViewContext): Block {
         say('Held'),
         points(context, (hold) => !hold.clear),
       ),
+      ...fact(say('Open findings'), findings(context)),
       ...fact(say('Due or overdue'), listed(context, dueNames, 'service.html')),
       ...fact(
         say('To look at'),
@@ -67,6 +69,16 @@ function facts(context: ViewContext): Block {
       ...fact(say('Records up to'), dayText(recordsDate)),
     ],
   };
+}
+
+/** Every open finding that stops the machine or limits its use; nothing where there is none. */
+function findings({ book, say }: ViewContext): Text | undefined {
+  const grave = gravestFindings(book, say);
+  if (grave.length === 0) return undefined;
+  return joined(
+    grave.map(({ weight, saw }): Text => [{ kind: 'strong', text: `${weight}: ` }, saw]),
+    '; ',
+  );
 }
 
 /** What was written down as next, and the record that says so. */

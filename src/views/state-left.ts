@@ -4,6 +4,7 @@ import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { workParticulars, workThing } from './wording/work.ts';
+import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -52,7 +53,11 @@ function cards(context: ViewContext): CardsBlock {
   ];
   const none: Text = say('Nothing is off, loose, empty, disconnected, open or away, by the records.');
   const words = book.off.stateLeft.map(({ text }): Text => text);
-  const lines = all.length === 0 ? [none, ...words] : [warning, ...all, ...words];
+  const findings = gravestFindings(book, say).map(({ weight, saw }): Text => [
+    { kind: 'strong', text: `${say('Found')}, ${weight}: ` },
+    saw,
+  ]);
+  const lines = [...(all.length === 0 ? [none] : [warning, ...all]), ...findings, ...words];
   const next: Text = [{ kind: 'strong', text: `${say('Next')}: ` }, book.off.next?.text ?? say('not written down')];
   const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
   return {

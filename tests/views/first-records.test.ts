@@ -1,0 +1,55 @@
+// What somebody meets who writes the first few records of a machine from the manual alone.
+import { describe, expect, it } from 'vitest';
+import { pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
+
+const bought = record(`title: Bought
+date: 2026-02-07
+kind: buying
+state: done
+odometer: 12481 mi
+next: wash it and look what is there
+findings:
+  - {id: frame-crack, saw: crack at the headstock, weight: stops, became: open}
+  - {id: seat-torn, saw: seat torn, weight: note}
+  - {id: cable-stiff, saw: stiff clutch cable, weight: limits, became: oiled 2026-02-21}`);
+const washed = (more: string): string => record(`title: Washed\ndate: 2026-02-21\nkind: intake\nstate: done\n${more}`);
+
+describe('open findings and what is next', () => {
+  const binder = smallBinder({
+    'jobs/2026-02-07-bought.md': bought,
+    'jobs/2026-02-21-washed.md': washed('continues: 2026-02-07-bought'),
+  });
+  it.each(['machine-card', 'state-left-in', 'history'])('%s says what stops the machine', (id) => {
+    expect(sheetSays(binder, id)).toMatch(/stops: crack at the headstock/);
+    expect(sheetSays(binder, id)).not.toContain('limits: stiff clutch cable');
+  });
+  it('the first page says it too', () => {
+    expect(pageSays(binder, 'index.html')).toContain('stops: crack at the headstock');
+  });
+  it('what a later record went on with is not next any more', () => {
+    expect(binder.book.off.next).toBeUndefined();
+    expect(sheetSays(binder, 'state-left-in')).toContain('Next: not written down');
+  });
+  it('stands while no record goes on with it, and gives way to a newer one', () => {
+    const still = smallBinder({
+      'jobs/2026-02-07-bought.md': bought,
+      'jobs/2026-02-21-washed.md': washed('time: 1 h'),
+    });
+    expect(still.book.off.next?.text).toBe('wash it and look what is there');
+    const newer = smallBinder({
+      'jobs/2026-02-07-bought.md': bought,
+      'jobs/2026-02-21-washed.md': washed('next: head off'),
+    });
+    expect(newer.book.off.next?.text).toBe('head off');
+  });
+});
+
+describe('what is said of the distance', () => {
+  it('is the owner’s word until readings bear it out', () => {
+    const said = sheetSays(smallBinder({ 'jobs/2026-02-07-bought.md': bought }), 'machine-card');
+    expect(said).toContain(
+      'Odometer: as stated by the owner. The clock is stated to have counted the whole distance since June 1958;',
+    );
+    expect(said).not.toContain('1 June 1958');
+  });
+});

@@ -5,7 +5,7 @@ import type { Block, Row } from '../sheet/sheet.ts';
 import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
 import { spanText } from './wording/day.ts';
-import { jobTitle } from './wording/job.ts';
+import { jobTitle, withJobs } from './wording/job.ts';
 import { moneyPlot } from './wording/money-plot.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -49,7 +49,7 @@ function sums({ book, say }: ViewContext): readonly Block[] {
       byYear.map((one) => row(one.year, formatMoney(one.total))),
       say('No money is recorded.'),
     ),
-    leftOut.length === 0 ? undefined : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut)],
+    leftOut.length === 0 ? undefined : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut.map((text) => withJobs(book, text)))],
   );
 }
 

@@ -48,7 +48,7 @@ export function sharedWords(context: ViewContext, series: Series): string {
   const all = occasions(context, series);
   const unit = sharedUnit(series);
   const how = all.every((one) => one.how === all[0]?.how) ? (all[0]?.how ?? '') : '';
-  const words = unit === undefined || unit.symbol === '' ? [] : [`${say('in')} ${unit.symbol}`];
+  const words = unit === undefined || unit.symbol === '' ? [] : [`${say('read in')} ${unit.symbol}`];
   return [...words, ...(how === '' ? [] : [how])].join('; ');
 }
 

@@ -18,7 +18,10 @@ export const machineFigures = defineView({
 });
 
 function engine({ book, say }: ViewContext): readonly Block[] {
-  const figures = [...headFigures(book), ...engineFigures(book)];
+  const all = [...headFigures(book), ...engineFigures(book)];
+  // What belongs to the timing stands together, after what the engine is.
+  const isTiming = ({ id }: NamedFigure): boolean => id.startsWith('timing');
+  const figures = [...all.filter((one) => !isTiming(one)), ...all.filter(isTiming)];
   if (figures.length === 0) return [];
   return [
     heading(2, say('What follows from the measures'), 'figures'),

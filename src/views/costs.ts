@@ -49,7 +49,9 @@ function sums({ book, say }: ViewContext): readonly Block[] {
       byYear.map((one) => row(one.year, formatMoney(one.total))),
       say('No money is recorded.'),
     ),
-    leftOut.length === 0 ? undefined : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut.map((text) => withJobs(book, text)))],
+    leftOut.length === 0
+      ? undefined
+      : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut.map((text) => withJobs(book, text)))],
   );
 }
 

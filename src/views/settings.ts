@@ -17,7 +17,7 @@ export const settings = defineView({
 
 /** The page alone where all come from one book, which is named below the table. */
 function from({ say }: ViewContext, source: Source, all: readonly Source[]): string {
-  const page = source.page === undefined ? undefined : `${say('page')} ${source.page}`;
+  const page = source.page === undefined ? undefined : `${say('page')}\u00a0${source.page}`;
   if (oneBook(all) !== undefined && page !== undefined) return page;
   return [source.title, page].filter((text) => text !== undefined).join(', ');
 }

@@ -32,5 +32,14 @@ function sameInput(mark: InputMark | undefined, stamp: Question['stamps'][number
   if (mark === undefined || mark.size !== stamp.size) return false;
   if (mark.modified === stamp.modified) return true;
   // A copied or checked-out folder has new times and the same text.
-  return mark.hash !== '' && hashOf(readFileSync(join(folder, stamp.file))) === mark.hash;
+  return mark.hash !== '' && hashOfFile(join(folder, stamp.file)) === mark.hash;
+}
+
+/** Undefined where the file is gone by now, or the disk spells an accent in the other of its two ways: then it counts as changed. */
+function hashOfFile(path: string): string | undefined {
+  try {
+    return hashOf(readFileSync(path));
+  } catch {
+    return undefined;
+  }
 }

@@ -13,6 +13,7 @@ export interface ReportOptions {
 
 type TextOf = (file: string) => string | undefined;
 type Locate = (text: string, place: Place) => Spot;
+type LinesOf = (text: string) => readonly string[];
 
 interface Found {
   readonly problem: Problem;
@@ -89,8 +90,8 @@ function where(file: string, spot: Spot | undefined): string {
 }
 
 /** The owner's own line with carets under the value; a long line is shown from a little before it. */
-function frame(text: string, spot: Spot, options: ReportOptions): readonly string[] {
-  const line = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/)[spot.line - 1];
+function frame(lines: readonly string[], spot: Spot, options: ReportOptions): readonly string[] {
+  const line = lines[spot.line - 1];
   if (line === undefined) return [];
   const at = Math.min(spot.column - 1, line.length);
   const start = line.length <= widest ? 0 : Math.max(0, at - 30);
@@ -106,12 +107,26 @@ function frame(text: string, spot: Spot, options: ReportOptions): readonly strin
   ];
 }
 
-function entry(found: Found, textOf: TextOf, locate: Locate, options: ReportOptions): string {
+function linesOf(text: string): readonly string[] {
+  return text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/);
+}
+
+/** The lines of each text, taken apart once however many problems there are in it. */
+function linesKept(): LinesOf {
+  const kept = new Map<string, readonly string[]>();
+  return (text) => {
+    const lines = kept.get(text) ?? linesOf(text);
+    kept.set(text, lines);
+    return lines;
+  };
+}
+
+function entry(found: Found, textOf: TextOf, linesIn: LinesOf, locate: Locate, options: ReportOptions): string {
   const { problem, spot, text } = found;
   const grade = problem.severity === 'query' ? ' (query)' : '';
   const head =
     paint(where(problem.at.file, spot), '1', options) + ' ' + problem.code + grade + ': ' + said(problem.message);
-  const lines = [head, ...(text === undefined || spot === undefined ? [] : frame(text, spot, options))];
+  const lines = [head, ...(text === undefined || spot === undefined ? [] : frame(linesIn(text), spot, options))];
   if (problem.hint !== undefined) lines.push('      ' + said(problem.hint));
   for (const other of problem.also ?? []) {
     const otherText = textOf(other.at.file);
@@ -134,6 +149,7 @@ export function formatReport(
   options: ReportOptions,
 ): string {
   const found = problems.map((problem) => find(problem, textOf, locate)).toSorted(byPlace);
-  const entries = found.map((one) => entry(one, textOf, locate, options));
+  const linesIn = linesKept();
+  const entries = found.map((one) => entry(one, textOf, linesIn, locate, options));
   return [...new Set(entries)].join('\n\n');
 }

@@ -3,9 +3,9 @@ import type { Node, Pair } from 'yaml';
 import type { Place } from '../problem/problem.ts';
 import { cleanText } from './clean-text.ts';
 import { splitFile } from './document.ts';
+import type { Split } from './front-matter.ts';
 import { quickPlaces, type Placed } from './quick-places.ts';
 import { parseWithPlaces, yamlPackage } from './slow-parser.ts';
-import { lineAndColumn } from './yaml-tree.ts';
 
 /** 1-based line and column in the text as an editor shows it, and how many characters to point at (at least 1, on one line). */
 export interface Position {
@@ -16,24 +16,67 @@ export interface Position {
 
 /** Finds a place in the text of its file. A key that is not there gives the deepest thing that is. */
 export function locate(text: string, place: Place): Position {
-  const clean = cleanText(text);
-  const lines = clean.split('\n');
+  const parts = partsOf(text, place.file);
+  const { lines, split } = parts;
   const toLineEnd = (line: number, column: number): number =>
     Math.max((lines[line - 1] ?? '').trimEnd().length - column + 1, 1);
   if (place.line !== undefined) {
     const column = place.column ?? 1;
     return { line: place.line, column, length: toLineEnd(place.line, column) };
   }
-  const split = splitFile(place.file, clean);
   if (place.path.length === 0 || 'code' in split) return { line: 1, column: 1, length: toLineEnd(1, 1) };
-  const quick = quickPlaces(split.yaml);
-  const range =
-    quick === undefined ? slowRange(parseWithPlaces(split.yaml).document.contents, place) : quickRange(quick, place);
+  parts.top ??= topOf(split.yaml);
+  const range = 'quick' in parts.top ? quickRange(parts.top.quick, place) : slowRange(parts.top.slow, place);
   if (range === undefined) return { line: 1, column: 1, length: toLineEnd(1, 1) };
-  const start = lineAndColumn(split.yaml, range[0]);
+  const start = lineAndColumn(range[0], parts.starts, split);
   const line = start.line + split.yamlLine - 1;
   const length = Math.min(Math.max(range[1] - range[0], 1), toLineEnd(line, start.column));
   return { line, column: start.column, length };
+}
+
+interface Parts {
+  readonly text: string;
+  readonly file: string;
+  readonly lines: readonly string[];
+  /** Offset of each line in the cleaned text. */
+  readonly starts: readonly number[];
+  readonly split: ReturnType<typeof splitFile>;
+  top?: Top;
+}
+type Top = { readonly quick: Placed } | { readonly slow: Node | null };
+
+/** A file with ten thousand mistakes is taken apart once, not ten thousand times: places are asked for file by file. */
+let latest: Parts | undefined;
+
+function partsOf(text: string, file: string): Parts {
+  if (latest?.text === text && latest.file === file) return latest;
+  const clean = cleanText(text);
+  const lines = clean.split('\n');
+  const starts: number[] = [];
+  let start = 0;
+  for (const line of lines) {
+    starts.push(start);
+    start += line.length + 1;
+  }
+  latest = { text, file, lines, starts, split: splitFile(file, clean) };
+  return latest;
+}
+
+function topOf(yaml: string): Top {
+  const quick = quickPlaces(yaml);
+  return quick === undefined ? { slow: parseWithPlaces(yaml).document.contents } : { quick };
+}
+
+/** 1-based line and column of an offset in the YAML of a file, whose lines begin at `starts` of the whole. */
+function lineAndColumn(offset: number, starts: readonly number[], split: Split): { line: number; column: number } {
+  const before = starts[split.yamlLine - 1] ?? 0;
+  let [low, high] = [split.yamlLine - 1, starts.length];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((starts[middle] ?? 0) - before <= offset) low = middle;
+    else high = middle;
+  }
+  return { line: low - split.yamlLine + 2, column: offset - ((starts[low] ?? 0) - before) + 1 };
 }
 
 type Range = readonly [number, number];

@@ -203,6 +203,8 @@ test('nothing has changed only when program, choices, inputs and outputs are all
   expect(isUnchanged(last, { ...now, stamps: [{ ...stamp, modified: 1 }] })).toBe(true);
   writeFileSync(join(machine, 'a.md'), 'tekst');
   expect(isUnchanged(last, { ...now, stamps: [{ ...stamp, modified: 1 }] })).toBe(false);
+  rmSync(join(machine, 'a.md'));
+  expect(isUnchanged(last, { ...now, stamps: [{ ...stamp, modified: 1 }] })).toBe(false);
   rmSync(join(out, 'index.html'));
   expect(isUnchanged(last, now)).toBe(false);
 });

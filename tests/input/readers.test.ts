@@ -72,9 +72,9 @@ describe('what must simply work', () => {
         'readings: [{item: points-gap, found: ?, left: 0,35 mm}, {item: bore, found: {left top across: 5?.05 mm}}]',
       ]),
     );
-    // In braces a comma ends the value: “35 mm” is then a key, and the hint says so.
+    // In braces a comma ends the value: “35 mm” is then a key, and the hint says what to write.
     expect(problems.map(({ code }) => code)).toEqual(['key-unknown']);
-    expect(problems[0]?.hint).toContain('put that text in quotes');
+    expect(problems[0]?.hint).toContain('write decimals with a point');
     const block = read(
       job('a', [
         'readings:',

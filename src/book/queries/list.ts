@@ -1,5 +1,6 @@
 // Every look over the book, ordered by what can hurt: first the person, then the machine, then the paper.
 import type { Problem } from '../../problem/problem.ts';
+import { moreThanBook, stagesAgainstTorque, torqueAgainstBook } from './against-book.ts';
 import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver } from './bench.ts';
 import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
@@ -33,11 +34,14 @@ export const looks: readonly Look[] = [
   computedOnSafetyJoint,
   torqueDoesNotFit,
   tightenedInOtherUnit,
+  torqueAgainstBook,
+  stagesAgainstTorque,
   safetyWorkUnchecked,
   tyreCodeOfThreeDigits,
   plainPetrolInPremix,
   mixtureWrittenTwoWays,
   fastenersLeftOver,
+  moreThanBook,
   noReTorqueAfterHeat,
   unitSlip,
   leftPastLimit,

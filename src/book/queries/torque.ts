@@ -118,3 +118,9 @@ function slipFromBook(aimed: number, low: number, high: number): string | undefi
   const slip = unitSlips.find(({ factor }) => aimed * factor >= low / near && aimed * factor <= high * near);
   return slip?.says;
 }
+
+/** The value is the book’s own in another unit; that is asked about by `torque-unit-slip`. */
+export function isSlipOfBook(to: Figure<'torque'>, { low, high }: NonNullable<TorqueRow['value']>): boolean {
+  const bottom = newtonMetres(low);
+  return slipFromBook(newtonMetres(to), bottom, high === undefined ? bottom : newtonMetres(high)) !== undefined;
+}

@@ -98,21 +98,27 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
   const undoes = undoneBy(checks, ground);
   const byKey = new Map(checks.map((check) => [ground.key(check.id), check.id]));
   const now = new Map<string, Standing>();
+  // Proofs that nothing has undone yet: most touches find none.
+  const standing = new Map<string, Proof>();
   const board: Board = { standing: (check) => now.get(check) ?? {} };
   const reach = makeReach(ground);
   const toucher =
     (job: Job): Touch =>
     (keys, thing, how) => {
       for (const key of keys) {
-        for (const check of undoes.get(key) ?? []) undo(check, { job, what: thing + how });
+        for (const check of undoes.get(key) ?? []) undo(check, job, thing, how);
       }
     };
-  const undo = (check: string, by: NonNullable<Standing['undone']>): void => {
-    const before = now.get(check);
-    if (before?.proof !== undefined && before.undone === undefined) now.set(check, { ...before, undone: by });
+  const undo = (check: string, job: Job, thing: string, how: string): void => {
+    const proof = standing.get(check);
+    if (proof === undefined) return;
+    standing.delete(check);
+    now.set(check, { proof, undone: { job, what: thing + how } });
   };
   const prove = (check: string | undefined, proof: Proof | undefined): void => {
-    if (check !== undefined && proof !== undefined) now.set(check, { proof });
+    if (check === undefined || proof === undefined) return;
+    now.set(check, { proof });
+    standing.set(check, proof);
   };
   const proveBy = (reading: Reading, values: readonly ReadingValue[], job: Job): void => {
     const check = byKey.get(ground.key(reading.item));

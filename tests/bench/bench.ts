@@ -4,6 +4,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bundle } from '../../src/tools/bundle.ts';
+import { bookRows } from './book-rows.ts';
 import { calcRows } from './calc-rows.ts';
 import { demoRows } from './demo-rows.ts';
 import { htmlRows } from './html-rows.ts';
@@ -22,6 +23,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   html: async (folder, program) => htmlRows(folder, program, root, short ? [1000] : [1000, 5000], short ? 3 : 5),
   edit: async (folder, program) => editRow(folder, program, 1000, short ? 10 : 30),
   calc: () => Promise.resolve(calcRows()),
+  book: () => Promise.resolve(bookRows()),
   print: async (folder, program) => printRows(folder, program, short ? [500] : [500, 2000], short ? 1 : 3),
 };
 

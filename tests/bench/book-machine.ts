@@ -32,10 +32,12 @@ function makerFile(): string {
       `  - {id: line-${String(index)}, item: Item ${String(index)}, do: inspect, every: ${String(500 + index * 10)} mi or ${String(3 + (index % 24))} months}`,
   );
   const limits = range(60).map(
-    (index) => `  - {id: size-${String(index)}, name: Size ${String(index)}, unit: mm, standard: 5.00 to 5.02 mm, limit: 5.50 mm max}`,
+    (index) =>
+      `  - {id: size-${String(index)}, name: Size ${String(index)}, unit: mm, standard: 5.00 to 5.02 mm, limit: 5.50 mm max}`,
   );
   const nuts = range(40).map(
-    (index) => `  - {id: nut-${String(index)}, name: Nut ${String(index)}, thread: M8x1.25, torque: 22 N·m, disturbs: [size-${String(index)}]}`,
+    (index) =>
+      `  - {id: nut-${String(index)}, name: Nut ${String(index)}, thread: M8x1.25, torque: 22 N·m, disturbs: [size-${String(index)}]}`,
   );
   const head = ['splitpin: 1', 'source: {title: Bench book, page: "1"}'];
   return [...head, 'services:', ...lines, 'limits:', ...limits, 'fasteners:', ...nuts, ''].join('\n');
@@ -53,7 +55,9 @@ currency: GBP
 
 /** Even records take apart and measure, odd ones put together, tick, serve and ride. */
 function recordFile(index: number, count: number): string {
-  const day = new Date(Date.UTC(2000, 0, 1) + Math.floor((index * 9000) / count) * 86_400_000).toISOString().slice(0, 10);
+  const day = new Date(Date.UTC(2000, 0, 1) + Math.floor((index * 9000) / count) * 86_400_000)
+    .toISOString()
+    .slice(0, 10);
   const miles = Math.floor((index * 60_000) / count);
   const [thing, other] = [things[(index >> 1) % 60] ?? '', things[((index >> 1) * 7 + 3) % 60] ?? ''];
   const nut = `nut-${String((index >> 1) % 40)}`;
@@ -73,7 +77,14 @@ function recordFile(index: number, count: number): string {
     `parts: [{part: gasket ${String(index)}, class: pattern, price: 3.50 GBP, state: fitted}]`,
     `ride: {out: ${String(miles)} mi, in: ${String(miles + 5)} mi, weather: dry}`,
   ];
-  const head = ['---', `title: Record ${String(index)}`, `date: ${day}`, 'state: done', 'hands: [owner]', `odometer: ${String(miles)} mi`];
+  const head = [
+    '---',
+    `title: Record ${String(index)}`,
+    `date: ${day}`,
+    'state: done',
+    'hands: [owner]',
+    `odometer: ${String(miles)} mi`,
+  ];
   return [...head, ...(index % 2 === 0 ? apart : together), '---', 'Done as the book says.', ''].join('\n');
 }
 

@@ -27,8 +27,11 @@ function ofEngine(key: string): boolean {
   return false;
 }
 
+const none: ReadonlySet<string> = new Set();
+
 /** Keys of the parts renewed by a record; `engine` stands for all that make a running-in. */
 export function renewedParts(job: Job, ground: Ground): ReadonlySet<string> {
+  if (job.repairs.length + job.parts.length + job.work.length === 0) return none;
   const keys = new Set<string>();
   for (const one of job.repairs) keys.add(ground.key(one.of));
   for (const part of job.parts) if (part.state === 'fitted') keys.add(ground.key(part.part));

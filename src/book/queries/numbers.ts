@@ -35,7 +35,9 @@ export const tooFarInADay: Look = ({ odometer }) =>
 
 /** Words in which a record may repeat a stamped number: values of checks, and readings kept as words. */
 function writtenNumbers(ground: Ground): readonly { readonly word: string; readonly at: Place }[] {
-  const values = ground.all.flatMap((job) => job.checks.map((done) => ({ text: done.value ?? '', at: done.at })));
+  const values = ground.all.flatMap((job) =>
+    job.checks.flatMap(({ value, at }) => (value === undefined || value === '' ? [] : [{ text: value, at }])),
+  );
   const numbers = remembered((item) => hasWords(item, 'number'));
   const readings = ground.all.flatMap((job) =>
     job.readings.filter((one) => numbers(one.item)).flatMap((one) => [...one.found, ...one.left]),

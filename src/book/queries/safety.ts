@@ -119,6 +119,7 @@ export const checkWithoutEvidence: Look = ({ ground }) => {
   const checks = new Map(
     ground.content.holdPoints
       .flatMap((point) => point.checks)
+      .filter((check) => check.proof === 'value' || check.proof === 'photo')
       .filter((check) => appliesTo(check.applies, ground.records.machine.features))
       .map((check) => [ground.key(check.id), check]),
   );

@@ -76,6 +76,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       rearTyre: text,
       chainPitch: measure,
       chainLinks: whole,
+      flywheel: measure,
     },
   ),
   source: object(
@@ -103,6 +104,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       thread: text,
       length: measure,
       count: whole,
+      positions: list(object({ right: measure, up: measure }, { length: measure })),
       class: text,
       into: text,
       duty: oneOf('cover', 'bracket', 'trim'),

@@ -6,6 +6,7 @@ import { cardsSlabs } from './blocks/cards.ts';
 import { cautionSlabs } from './blocks/caution.ts';
 import { checklistSlabs } from './blocks/checklist.ts';
 import { codeSlabs } from './blocks/code.ts';
+import { drawingSlabs } from './blocks/drawing.ts';
 import { factsSlabs } from './blocks/facts.ts';
 import { gridSlabs } from './blocks/grid.ts';
 import { headingSlabs } from './blocks/heading.ts';
@@ -39,6 +40,8 @@ export function blockSlabs(block: Exclude<Block, HeadingBlock | PhotoBlock>, set
       return cardsSlabs(block, setting);
     case 'grid':
       return gridSlabs(block, setting);
+    case 'drawing':
+      return drawingSlabs(block, setting);
     case 'signature':
       return signatureSlabs(block, setting);
     case 'break':

@@ -15,6 +15,13 @@ export interface Source {
   readonly remark?: string;
 }
 
+/** A hole of a cover: so far to the right of the first hole and above it. */
+export interface ScrewPosition {
+  readonly right: Written<'length'>;
+  readonly up: Written<'length'>;
+  readonly length?: Written<'length'>;
+}
+
 export interface Fastener {
   readonly id: string;
   readonly name: string;
@@ -22,6 +29,8 @@ export interface Fastener {
   readonly thread?: string;
   readonly length?: Written<'length'>;
   readonly lengths: readonly { readonly length: Written<'length'>; readonly count: number }[];
+  /** Where each hole lies, from the first one; as the part stands on the machine, seen from outside. */
+  readonly positions?: readonly ScrewPosition[];
   readonly count?: number;
   /** Property class or grade as marked: `8.8`, `7T`, `A2-70`, `grade 5`. */
   readonly class?: string;

@@ -177,6 +177,36 @@ export interface GridBlock {
   /** Text already written in the first rows, row by row. */
   readonly filled?: readonly (readonly string[])[];
 }
+/** A line, a circle or a label of a drawing; lengths are millimetres, x grows to the right, y downwards from the upper left corner. */
+export type DrawingMark =
+  | {
+      readonly kind: 'line';
+      readonly x1: number;
+      readonly y1: number;
+      readonly x2: number;
+      readonly y2: number;
+      readonly heavy?: boolean;
+      readonly dashed?: boolean;
+    }
+  | { readonly kind: 'circle'; readonly x: number; readonly y: number; readonly radius: number }
+  /** `y` is the baseline; `anchor` says which end of the text stands at `x`. */
+  | {
+      readonly kind: 'label';
+      readonly x: number;
+      readonly y: number;
+      readonly text: string;
+      readonly anchor: 'start' | 'middle' | 'end';
+    };
+/** A drawing that is laid on the metal: true to scale on paper, with a line of 100 mm to prove it; never made to fit. */
+export interface DrawingBlock {
+  readonly type: 'drawing';
+  readonly title: string;
+  /** One sentence for who cannot see it. */
+  readonly description: string;
+  /** In millimetres. */
+  readonly size: { readonly width: number; readonly height: number };
+  readonly marks: readonly DrawingMark[];
+}
 export interface SignatureBlock {
   readonly type: 'signature';
   readonly lines: readonly { readonly role: string; readonly name?: string; readonly date?: string }[];
@@ -205,6 +235,7 @@ export type Block =
   | PhotoBlock
   | CardsBlock
   | GridBlock
+  | DrawingBlock
   | SignatureBlock
   | BreakBlock
   | CodeBlock;

@@ -40,6 +40,7 @@ import { rideLog } from './ride-log.ts';
 import { roadRules } from './road-rules.ts';
 import { runLog } from './run-log.ts';
 import { runningInCard } from './running-in-card.ts';
+import { screwTemplate } from './screw-template.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
 import { settings } from './settings.ts';
@@ -52,6 +53,7 @@ import { story } from './story.ts';
 import { tables } from './tables.ts';
 import { tags } from './tags.ts';
 import { teardown } from './teardown.ts';
+import { timingStrip } from './timing-strip.ts';
 import { todayHead } from './today-head.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
@@ -104,6 +106,7 @@ export const views: readonly View[] = [
   roadRules,
   runLog,
   runningInCard,
+  screwTemplate,
   serviceDue,
   serviceSheet,
   settings,
@@ -116,6 +119,7 @@ export const views: readonly View[] = [
   tables,
   tags,
   teardown,
+  timingStrip,
   todayHead,
   torqueTable,
   turn,

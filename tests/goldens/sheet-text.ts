@@ -35,6 +35,13 @@ export function blockText(block: Block): string {
         ...block.series.map((one) => `  ${one.name} (${one.mark}, ${one.line}): ${one.points.map((point) => point.label ?? '').join(' → ')}`),
         ...block.limits.map((one) => `  limit ${one.name}`),
       ].join('\n');
+    case 'drawing':
+      return [
+        `drawing ${block.title}: ${block.description}`,
+        `  ${String(block.size.width)} × ${String(block.size.height)} mm`,
+        ...block.marks.flatMap((one) => (one.kind === 'label' ? [`  at ${String(one.x)}, ${String(one.y)}: ${one.text}`] : [])),
+        ...block.marks.flatMap((one) => (one.kind === 'circle' ? [`  hole at ${String(one.x)}, ${String(one.y)}`] : [])),
+      ].join('\n');
     case 'photo':
       return `photo ${block.file}: ${text(block.caption)}`;
     case 'cards':
@@ -113,6 +120,7 @@ function blankText(one: Extract<Block, { type: 'blanks' }>['items'][number]): st
     ['last', one.last],
     ['found', one.found],
     ['left', one.left],
+    ['expect', one.expected],
     ['verdict', one.verdict],
     ['instrument', one.instrument],
     ['condition', one.condition],

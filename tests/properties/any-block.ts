@@ -208,6 +208,21 @@ export const block: fc.Arbitrary<Block> = fc.oneof(
     ),
   }),
   fc.record({
+    type: fc.constant('drawing' as const),
+    title: plain,
+    description: plain,
+    size: fc.record({ width: fc.integer({ min: 1, max: 400 }), height: fc.integer({ min: 1, max: 400 }) }),
+    marks: fc.array(
+      fc.record({
+        kind: fc.constant('circle' as const),
+        x: fc.constant(0.5),
+        y: fc.constant(0.5),
+        radius: fc.constant(0.4),
+      }),
+      { maxLength: 3 },
+    ),
+  }),
+  fc.record({
     type: fc.constant('photo' as const),
     file: plain,
     caption: text,

@@ -37,6 +37,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
     'cold, bore gauge',
   ],
   caution: ['<p class="caution grade-note" role="note"><strong>NOTE</strong> Left and right'],
+  drawing: ['width="100mm"', 'A strip of ten degrees.</desc>', 'stroke-dasharray', '>T</text>', 'exactly 100 mm'],
   plot: ['<svg class="broad"', '<svg class="slim"', 'rising towards the limit.</desc>', 'class="triangle"'],
   photo: [
     'src="../photos/crown.jpg" alt="A piston seen from above" width="8" height="6"',

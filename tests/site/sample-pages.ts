@@ -192,6 +192,19 @@ export const sampleBlocks: { readonly [Type in Block['type']]: Extract<Block, { 
     rows: 3,
     filled: [['0 min', 'fires, white smoke']],
   },
+  drawing: {
+    type: 'drawing',
+    title: 'Timing strip',
+    description: 'A strip of ten degrees.',
+    size: { width: 40, height: 20 },
+    marks: [
+      { kind: 'line', x1: 0, y1: 4, x2: 40, y2: 4 },
+      { kind: 'line', x1: 20, y1: 4, x2: 20, y2: 16, heavy: true },
+      { kind: 'line', x1: 30, y1: 4, x2: 30, y2: 16, dashed: true },
+      { kind: 'circle', x: 10, y: 10, radius: 3 },
+      { kind: 'label', x: 20, y: 19, text: 'T', anchor: 'middle' },
+    ],
+  },
   signature: {
     type: 'signature',
     lines: [{ role: 'Left in this state by', name: 'A. Owner', date: '2026-11-01' }, { role: 'Checked by' }],

@@ -70,6 +70,7 @@ export const geometry: Shape<Geometry> = andThen(
     final: may(teeth, 'gearbox sprocket and rear sprocket', { example: '14:38' }),
     frontTyre: may(text, 'front tyre as marked', { example: '2.75-17' }),
     rearTyre: may(text, 'rear tyre as marked', { example: '3.00-17' }),
+    flywheel: may(quantity('length', '92 mm'), 'outside diameter of the flywheel or rotor rim, as you measured it'),
     chain: may(chain, 'the final chain', { example: '{pitch: 12.7 mm, links: 108}' }),
   }),
   ({ chain: links, ...rest }) => ({

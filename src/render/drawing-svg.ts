@@ -1,0 +1,38 @@
+// A drawing in true scale as SVG: its size is given in millimetres, and a line of 100 mm stands below it; a screen keeps neither.
+import type { DrawingBlock, DrawingMark } from '../sheet/sheet.ts';
+import { escapeHtml } from './escape.ts';
+import type { Scope } from './scope.ts';
+
+/** Millimetres of letters of nine points. */
+const letters = 3.2;
+const checkLine = 100;
+const below = 12;
+
+/** The drawing, a title and a description; colours come from the stylesheet, through classes. */
+export function drawingSvg(block: DrawingBlock, scope: Scope): string {
+  const id = `drawing-${scope.nextNumber()}`;
+  const width = Math.max(block.size.width, checkLine);
+  const height = block.size.height + below;
+  const y = block.size.height + 4;
+  const check: readonly DrawingMark[] = [
+    { kind: 'line', x1: 0, y1: y, x2: checkLine, y2: y },
+    { kind: 'line', x1: 0, y1: y - 2, x2: 0, y2: y + 2 },
+    { kind: 'line', x1: checkLine, y1: y - 2, x2: checkLine, y2: y + 2 },
+    { kind: 'label', x: 0, y: y + 6, text: 'On paper exactly 100 mm. A screen is not to scale.', anchor: 'start' },
+  ];
+  return (
+    `<svg width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${id}-title ${id}-text">` +
+    `<title id="${id}-title">${escapeHtml(block.title)}</title><desc id="${id}-text">${escapeHtml(block.description)}</desc>` +
+    `${[...block.marks, ...check].map(markSvg).join('')}</svg>\n`
+  );
+}
+
+function markSvg(mark: DrawingMark): string {
+  if (mark.kind === 'label')
+    return `<text x="${mark.x}" y="${mark.y}" font-size="${letters}" text-anchor="${mark.anchor}">${escapeHtml(mark.text)}</text>`;
+  const stroke = 'class="fill-none stroke-ink"';
+  if (mark.kind === 'circle')
+    return `<circle ${stroke} stroke-width="0.2" cx="${mark.x}" cy="${mark.y}" r="${mark.radius}"/>`;
+  const dash = mark.dashed === true ? ' stroke-dasharray="1.5 1"' : '';
+  return `<path ${stroke} stroke-width="${mark.heavy === true ? 0.5 : 0.2}"${dash} d="M${mark.x1} ${mark.y1}L${mark.x2} ${mark.y2}"/>`;
+}

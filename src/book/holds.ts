@@ -18,8 +18,8 @@ import { vetoOn } from './vetoes.ts';
 export interface HeldActivity {
   readonly job: Job;
   readonly point: HoldPoint;
-  /** The first check that was open. */
-  readonly check: string;
+  /** Every check that was open, in the order of the point. */
+  readonly open: readonly Check[];
 }
 
 export interface HoldWork {
@@ -81,19 +81,19 @@ function reasonOf(state: CheckState): string {
     : check.text;
 }
 
-/** The first check of a point that was open at a record: not proved, undone, or run out by then; released by hand is let pass. */
-function openAt(point: HoldPoint, job: Job, bench: Bench): string | undefined {
+/** The checks of a point that were open at a record: not proved, undone, or run out by then; released by hand is let pass. */
+function openAt(point: HoldPoint, job: Job, bench: Bench): readonly Check[] {
   const { ground, board, odometer, releaseAt } = bench;
   const order = ground.order.get(job) ?? 0;
   const moment = momentOf(job.date.from, odometer.metresAt(job.id, job.date.from));
-  if (releaseAt(point.id, job.date.from, order) !== undefined) return undefined;
-  return point.checks.find((check) => {
+  if (releaseAt(point.id, job.date.from, order) !== undefined) return [];
+  return point.checks.filter((check) => {
     if (check.eachTime === true || !appliesTo(check.applies, ground.records.machine.features)) return false;
     const { proof, undone } = board.standing(check.id);
     const stands = proof !== undefined && proof.but === undefined && undone === undefined;
     const past = stands && expiryOf(check, proof.job, odometer, moment)?.past === true;
     return (!stands || past) && releaseAt(check.id, job.date.from, order) === undefined;
-  })?.id;
+  });
 }
 
 function holdState(point: HoldPoint, bench: Bench): HoldState {
@@ -118,9 +118,9 @@ export function holdPoints(ground: Ground, odometer: OdometerWork, judge: Judge,
   const board = standings(checks, ground, judge, (job, moment) => {
     for (const id of pointsBefore(job)) {
       const point = byId.get(id);
-      const check =
-        point === undefined ? undefined : openAt(point, job, { ground, board: moment, evidence, odometer, releaseAt });
-      if (point !== undefined && check !== undefined) ridden.push({ job, point, check });
+      if (point === undefined) continue;
+      const open = openAt(point, job, { ground, board: moment, evidence, odometer, releaseAt });
+      if (open.length > 0) ridden.push({ job, point, open });
     }
   });
   const bench: Bench = { ground, board, evidence, odometer, releaseAt };

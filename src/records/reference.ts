@@ -5,7 +5,7 @@ import { nearest } from './nearest.ts';
 /** The problem of a name that leads nowhere. `what` is for the sentence: `fastener`, `job record`. */
 export function unknownReference(word: string, at: Place, what: string, names: Iterable<string>): Problem {
   const all = [...names];
-  const near = [...nearest(word, all), ...longer(word, all)].slice(0, 3);
+  const near = [...new Set([...nearest(word, all), ...longer(word, all), ...sharing(word, all)])].slice(0, mostNear);
   const named = near.map((name) => `“${name}”`).join(' or ');
   const list = all.slice(0, 6).join(', ');
   const others = list === '' ? `There is no ${what} on record.` : `Known: ${list}${all.length > 6 ? ' …' : '.'}`;
@@ -16,6 +16,15 @@ export function unknownReference(word: string, at: Place, what: string, names: I
     message: `There is no ${what} “${word}”.`,
     hint: near.length > 0 ? `Did you mean ${named}?` : others,
   };
+}
+
+/** So many are asked about; a list longer than this is no help. */
+const mostNear = 8;
+
+/** Names that have a part of four letters or more in common with an id, which somebody wrote from memory. */
+function sharing(word: string, names: readonly string[]): readonly string[] {
+  const parts = word.split('-').filter((part) => part.length >= 4);
+  return parts.length === 0 ? [] : names.filter((name) => name.split('-').some((part) => parts.includes(part)));
 }
 
 /** Names of which the word is a part: somebody wrote the short form. */

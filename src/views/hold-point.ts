@@ -71,7 +71,8 @@ function item(
   return {
     id: `${hold.point.id}/${check.id}`,
     text: ours(context, check.at, check.text),
-    why: ours(context, check.at, check.why),
+    // The id, so that the check can be ticked in a record.
+    why: [`${ours(context, check.at, check.why)} `, { kind: 'code', text: check.id }],
     state: stateText(context, state),
     ...(state.state === 'proved' ? { done: true } : {}),
     ...(check.unit === undefined ? {} : { blank: { unit: check.unit } }),

@@ -229,6 +229,30 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       ],
     },
   ],
+  'torque-against-book': [
+    {
+      maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m' })] },
+      jobs: [job('2026-01-01', { work: [work('tightened', 'nut', { torque: quantity('1.8 kgf·m', 'torque') })] })],
+    },
+    {
+      maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m' })] },
+      jobs: [job('2026-01-01', { work: [work('tightened', 'nut', { torque: quantity('2.2 kgf·m', 'torque') })] })],
+    },
+  ],
+  'stages-against-torque': [
+    { maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m', stages: [quantity('2.5 kgf·m', 'torque')] })] } },
+    { maker: { fasteners: [fastener('nut', { torqueText: '2.2 kgf·m', stages: [quantity('2.2 kgf·m', 'torque')] })] } },
+  ],
+  'more-fasteners-than-book': [
+    {
+      maker: { fasteners: [fastener('nut', { count: 4 })] },
+      jobs: [job('2026-01-01', { work: [work('removed', 'head', { fasteners: [{ id: 'nut', count: 5 }] })] })],
+    },
+    {
+      maker: { fasteners: [fastener('nut', { count: 4 })] },
+      jobs: [job('2026-01-01', { work: [work('removed', 'head', { fasteners: [{ id: 'nut', count: 4 }] })] })],
+    },
+  ],
   'fasteners-left-over': [
     {
       jobs: [

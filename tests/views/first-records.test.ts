@@ -1,5 +1,6 @@
 // What somebody meets who writes the first few records of a machine from the manual alone.
 import { describe, expect, it } from 'vitest';
+import { unknownReference } from '../../src/records/reference.ts';
 import { pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const bought = record(`title: Bought
@@ -51,5 +52,37 @@ describe('what is said of the distance', () => {
       'Odometer: as stated by the owner. The clock is stated to have counted the whole distance since June 1958;',
     );
     expect(said).not.toContain('1 June 1958');
+  });
+});
+
+describe('checks of a hold point', () => {
+  const binder = smallBinder({
+    'jobs/2026-05-16-first-start.md': record(
+      'title: First start\ndate: 2026-05-16\nkind: first start\nstate: done\nchecks: [stop-switch-opens]',
+    ),
+  });
+  it('stand with the id that ticks them', () => {
+    for (const said of [sheetSays(binder, 'hold-points'), pageSays(binder, 'hold-points.html')]) {
+      const ids = binder.book.holds.flatMap(({ checks }) =>
+        checks.filter((one) => one.state !== 'not for this machine').map((one) => one.check.id),
+      );
+      expect(ids.filter((id) => !said.includes(id))).toEqual([]);
+    }
+  });
+  it('are all named in words when a start did not wait for them', () => {
+    const held = binder.book.queries.find((one) => one.code === 'ridden-while-held');
+    expect(held?.message).toContain('Compression read (compression-there); Petrol and oil mixed');
+    expect(held?.message).not.toContain('stop-switch-opens');
+  });
+  it('are offered where an id was written from memory', () => {
+    expect(
+      unknownReference('compression-read', { file: 'a', path: [] }, 'check', [
+        'bores-oiled',
+        'compression-there',
+        'before-compression',
+      ]),
+    ).toMatchObject({
+      hint: 'Did you mean “compression-there” or “before-compression”?',
+    });
   });
 });

@@ -16,7 +16,8 @@ export const riddenWhileHeld: Look = ({ holds }) => {
   }
   return [...first.values()].map(({ one, again }) => {
     const more = again === 0 ? '' : `, and ${String(again)} more after it`;
-    const message = `${one.job.title}: done while “${one.point.title}” was held (${one.check} was open)${more}`;
+    const open = one.open.map((check) => `${inShort(check.text)} (${check.id})`).join('; ');
+    const message = `${one.job.title}: done while “${one.point.title}” was held${more}. Open: ${open}`;
     return query(
       'ridden-while-held',
       { file: one.job.file, path: [] },
@@ -25,6 +26,13 @@ export const riddenWhileHeld: Look = ({ holds }) => {
     );
   });
 };
+
+/** The first clause of a check, so that a line holds many. */
+function inShort(text: string): string {
+  const clause = text.split(/[;:]/u)[0] ?? text;
+  const comma = clause.indexOf(',', 30);
+  return comma < 0 ? clause : clause.slice(0, comma);
+}
 
 /** Ridden with something still off, loose, empty or open. */
 export const riddenWithThingsOpen: Look = ({ ground, offWork }) => {

@@ -127,7 +127,7 @@ function shapeRun(text: string, name: FontName): ShapedRun {
   const font = openFont(name);
   const scale = 1000 / font.unitsPerEm;
   const run = font.layout(text);
-  const characters = [...text].map((character) => character.codePointAt(0) ?? 0);
+  const characters = Array.from(text).map((character) => character.codePointAt(0) ?? 0);
   const oneEach = characters.length === run.glyphs.length;
   const glyphs = run.glyphs.map((glyph, index): ShapedGlyph => {
     const character = oneEach ? characters[index] : undefined;

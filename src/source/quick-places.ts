@@ -79,16 +79,21 @@ function entriesOf(inside: readonly Closed[], branch: Branch): Placed['entries']
   let key: Closed | undefined;
   for (const one of inside) {
     if (key !== undefined && !one.isKey) {
-      entries.set(String(key.text), { key, value: one });
+      entries.set(nameOf(key.text), { key, value: one });
       key = undefined;
       continue;
     }
-    if (key !== undefined) entries.set(String(key.text), { key, value: undefined });
+    if (key !== undefined) entries.set(nameOf(key.text), { key, value: undefined });
     key = one;
   }
-  if (key !== undefined) entries.set(String(key.text), { key, value: undefined });
+  if (key !== undefined) entries.set(nameOf(key.text), { key, value: undefined });
   const names = Object.keys(branch);
   return names.length === entries.size && names.every((name) => entries.has(name)) ? entries : undefined;
+}
+
+/** A key is a scalar, which is text here whatever it looks like; one that is left empty is called as the tree calls it. */
+function nameOf(text: Tree): string {
+  return typeof text === 'string' ? text : 'null';
 }
 
 function pastBlanks(text: string, from: number): number {

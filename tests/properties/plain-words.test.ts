@@ -7,7 +7,7 @@ import { plainWords } from '../../src/pdf/plain-words.ts';
 const letters = Array.from({ length: 0x2027 - 0x20 + 1 }, (_, index) => String.fromCharCode(0x20 + index)).filter(
   (letter) => letter <= '\u00ff' || letter >= '\u2010',
 );
-const word = fc.array(fc.oneof(fc.constantFrom(...letters), fc.constantFrom(...'AVTWYLPFToevary.,-1/7')), {
+const word = fc.array(fc.oneof(fc.constantFrom(...letters), fc.constantFrom(...Array.from('AVTWYLPFToevary.,-1/7'))), {
   minLength: 1,
   maxLength: 12,
 });

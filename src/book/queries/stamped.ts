@@ -10,7 +10,7 @@ export function oneSlip(a: string, b: string): boolean {
 }
 
 function wrongOrSwapped(left: string, right: string): boolean {
-  const odd = [...left].flatMap((character, index) => (character === right[index] ? [] : [index]));
+  const odd = Array.from(left).flatMap((character, index) => (character === right[index] ? [] : [index]));
   const [first = 0, second = 0] = odd;
   if (odd.length === 1) return true;
   return odd.length === 2 && second === first + 1 && left[first] === right[second] && left[second] === right[first];
@@ -18,7 +18,7 @@ function wrongOrSwapped(left: string, right: string): boolean {
 
 function oneMissing(left: string, right: string): boolean {
   const [short, long] = left.length < right.length ? [left, right] : [right, left];
-  const at = [...short].findIndex((character, index) => character !== long[index]);
+  const at = Array.from(short).findIndex((character, index) => character !== long[index]);
   const cut = at === -1 ? short.length : at;
   return short === long.slice(0, cut) + long.slice(cut + 1);
 }

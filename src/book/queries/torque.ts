@@ -35,12 +35,13 @@ function asNewtonMetres(value: number): string {
 /** A maker’s torque ten or twelve times off all others of its thread. */
 function amongNeighbours(row: TorqueRow, value: Figure<'torque'>, all: readonly TorqueRow[]): readonly Problem[] {
   const { thread, name } = row.fastener;
+  if (thread === undefined) return [];
   const others = all.flatMap((one) =>
     one !== row && one.basis === 'maker' && one.fastener.thread === thread && one.value !== undefined
       ? [newtonMetres(one.value.low)]
       : [],
   );
-  if (thread === undefined || others.length < enoughNeighbours) return [];
+  if (others.length < enoughNeighbours) return [];
   const expected = middle(others);
   const slip = likelySlip(newtonMetres(value), expected);
   if (slip === undefined || Math.max(slip.factor, 1 / slip.factor) < gross) return [];

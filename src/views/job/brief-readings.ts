@@ -24,6 +24,8 @@ export function briefReadings(context: ViewContext, job: Job): readonly Block[] 
   const left = job.readings.some((one) => one.left.length > 0);
   const found = !left || job.readings.some((one) => one.found.length > 0);
   const shown: Shown = { found, left };
+  const items = [...new Set(job.readings.map(({ item }) => item))];
+  const judged = new Map(items.map((item) => [item, judgedItem(context, job, item)]));
   return [
     {
       type: 'table',
@@ -34,7 +36,7 @@ export function briefReadings(context: ViewContext, job: Job): readonly Block[] 
         column(say('Condition, instrument'), 3),
         column(say('Verdict'), 3),
       ],
-      rows: job.readings.map((reading) => readingRow(context, job, reading, shown)),
+      rows: job.readings.map((reading) => readingRow(context, reading, judged.get(reading.item) ?? nothing, shown)),
       empty: '',
       use: 'read',
     },
@@ -52,23 +54,37 @@ interface Shown {
   readonly left: boolean;
 }
 
-function readingRow(context: ViewContext, job: Job, reading: Reading, shown: Shown): Row {
+/** What one record read of an item, and the verdicts on it; worked out once, however many rows the item has. */
+interface Judged {
+  readonly points: readonly SeriesPoint[];
+  readonly verdicts: Text;
+}
+const nothing: Judged = { points: [], verdicts: '' };
+
+function judgedItem({ book, say }: ViewContext, job: Job, item: string): Judged {
+  const points = seriesIndex(book).ofRecord(job, item);
+  const left = new Set(points.filter(({ side: of }) => of === 'left').map(({ position }) => position));
+  // Judged is what was left, where the same place was found and left.
+  const last = points.filter((point) => point.side === 'left' || !left.has(point.position));
+  return {
+    points,
+    verdicts: verdictsText(
+      say,
+      last.filter((point) => point.corrected === undefined),
+    ),
+  };
+}
+
+function readingRow(context: ViewContext, reading: Reading, { points, verdicts }: Judged, shown: Shown): Row {
   const { book, say } = context;
-  const points = seriesIndex(book).ofRecord(job, reading.item);
-  const judged = points.filter((point) => point.corrected === undefined && isLast(point, points));
   const none = reading.found.length + reading.left.length === 0;
   return row(
     itemName(book, reading.item),
     ...(shown.found ? [none ? say('to be read') : side(context, reading.found, points, 'found')] : []),
     ...(shown.left ? [side(context, reading.left, points, 'left')] : []),
     joined([conditionText(reading.condition), instrumentName(book, reading.instrument), reading.note]),
-    verdictsText(say, judged),
+    verdicts,
   );
-}
-
-/** Judged is what was left, where the same place was found and left. */
-function isLast(point: SeriesPoint, points: readonly SeriesPoint[]): boolean {
-  return point.side === 'left' || !points.some((other) => other.position === point.position && other.side === 'left');
 }
 
 function side(

@@ -1,5 +1,8 @@
-// Sections kept whole: what stands under a heading that asks for it stays on one page, where it is no more than half of one.
+// Sections kept whole: what stands under a heading that asks for it stays on one page, where it takes less than two fifths of one.
 import type { Slab } from './slab.ts';
+
+/** Of a page: a taller section would leave too much of the page before it white. */
+const share = 0.4;
 
 /** Longer sections are not held back. */
 const most = 50;
@@ -23,6 +26,6 @@ export function* sectionsWhole(slabs: Iterable<Slab>, height: number): Generator
 
 function released(held: readonly Slab[], height: number): readonly Slab[] {
   const tall = held.reduce((sum, slab) => sum + slab.height + (slab.before ?? 0), 0);
-  if (held.length >= most || tall > height / 2) return held;
+  if (held.length >= most || tall > height * share) return held;
   return held.map((slab, index) => (index < held.length - 1 ? { ...slab, keep: true } : slab));
 }

@@ -57,7 +57,7 @@ export interface HeadingBlock {
   readonly text: Text;
   /** Anchor, unique in the sheet. */
   readonly id: string;
-  /** All up to the next heading of its level stays on one page, where it is no more than half a page. */
+  /** All up to the next heading of its level stays on one page, where that is less than two fifths of one. */
   readonly whole?: boolean;
 }
 export interface ProseBlock {

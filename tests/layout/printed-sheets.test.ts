@@ -61,7 +61,7 @@ describe('sections kept whole', () => {
       false,
     ]);
   });
-  it('let a section of more than half a page be parted', () => {
+  it('let a section of more than two fifths of a page be parted', () => {
     expect(kept([slab(20, 'whole'), slab(200), slab(100)])).toEqual([false, false, false]);
   });
   it('lose nothing, however long', () => {

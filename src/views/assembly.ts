@@ -7,6 +7,8 @@ import { cautionRow } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
 import { ours } from './wording/ours.ts';
+import { plannedId, plannedText, plannedWork } from './wording/planned-work.ts';
+import type { PlannedLine } from './wording/planned-work.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
 import { valueText } from './wording/value.ts';
@@ -20,7 +22,7 @@ export const assembly = defineView({
   purpose: 'Going together in its own order, with torques, threads, stages and settings.',
   needs: 'job',
   options: [],
-  blocks: (context) => stack(orderNotGiven(context), table(context), settings(context)),
+  blocks: (context) => stack(orderNotGiven(context), orderOfRecord(context), table(context), settings(context)),
 });
 
 /** Going back is not the strip read backwards: a procedure without an order of its own says so. */
@@ -38,8 +40,22 @@ function orderNotGiven(context: ViewContext): readonly Block[] {
   ];
 }
 
+/** Lines that only follow from what comes off have no order of their own. */
+function orderOfRecord(context: ViewContext): readonly Block[] {
+  const { say } = context;
+  if (!plannedWork(context).back.some((line) => line.follows)) return [];
+  return [
+    lines([
+      say(
+        'What this record takes off goes back on these lines, in the order in which it came off. Take the order from the maker’s book; it is not the strip read backwards.',
+      ),
+    ]),
+  ];
+}
+
 function table(context: ViewContext): Block {
   const { say } = context;
+  const steps = stepsOf(context, 'assembly');
   return {
     type: 'table',
     columns: [
@@ -49,7 +65,10 @@ function table(context: ViewContext): Block {
       column(say('Torque'), 4, 'right'),
       column(say('Reached'), 3),
     ],
-    rows: stepsOf(context, 'assembly').flatMap((one) => stepRows(context, one)),
+    rows: [
+      ...steps.flatMap((one) => stepRows(context, one)),
+      ...plannedWork(context).back.flatMap((line, index) => plannedRows(context, line, steps.length + index + 1)),
+    ],
     empty: say('No steps for going together are written down.'),
     use: 'work',
   };
@@ -74,6 +93,20 @@ function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
     cells: [tick(context, one, `-${count(index + 1)}`), {}, ...fastenerCells(context, id)],
   }));
   return [...step.cautions.flatMap((id) => cautionRow(context, id)), begin, ...fasteners];
+}
+
+/** A line of the record that is still to be done, and below it each fastener with its torque. */
+function plannedRows(context: ViewContext, line: PlannedLine, number: number): readonly Row[] {
+  const id = plannedId(context, line);
+  const fasteners = line.fasteners.map((one): Row => ({
+    kind: 'cells',
+    cells: [{ box: 'tick', id: `${id}/${one}` }, {}, ...fastenerCells(context, one)],
+  }));
+  const begin: Row = {
+    kind: 'cells',
+    cells: [{ box: 'tick', id }, { text: count(number) }, { text: plannedText(context, line) }, {}, {}],
+  };
+  return [begin, ...fasteners];
 }
 
 function fastenerCells(context: ViewContext, id: string): readonly Cell[] {

@@ -1,8 +1,10 @@
 // The head of a planned job: what it is for, what must be done before, the tools, and the cautions of its procedures.
 import type { Block } from '../sheet/sheet.ts';
 import type { Procedure } from '../records/content-model.ts';
+import type { PartEntry } from '../records/model.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
-import { fact, heading, stack } from './wording/blocks.ts';
+import { partCells, partColumns } from './job/parts.ts';
+import { column, fact, heading, row, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { spanText } from './wording/day.ts';
@@ -37,6 +39,7 @@ export const planHead = defineView({
       },
       cautions(context, procedures),
       before(context, procedures),
+      partsNeeded(context, job.parts),
     );
   },
 });
@@ -67,4 +70,20 @@ function before(context: ViewContext, procedures: readonly Procedure[]): readonl
   );
   if (items.length === 0) return [];
   return [heading(2, context.say('Before you begin'), 'before'), { type: 'checklist', items }];
+}
+
+/** Parts that the job waits for or has ready, each with a tick. */
+function partsNeeded({ say }: ViewContext, parts: readonly PartEntry[]): readonly Block[] {
+  const needed = parts.filter((part) => part.state !== 'returned' && part.state !== 'fitted');
+  if (needed.length === 0) return [];
+  return [
+    heading(2, say('Parts needed'), 'parts-needed'),
+    {
+      type: 'table',
+      columns: [column(say('Here'), 1, 'centre'), ...partColumns(say, needed)],
+      rows: needed.map((part) => row({ box: 'tick', done: part.state === 'here' }, ...partCells(say, part, needed))),
+      empty: '',
+      use: 'work',
+    },
+  ];
 }

@@ -1,10 +1,12 @@
 // The teardown sheet: step by step, an off and an on tick for each part, fasteners by size, length and number, bag, way round, caution at the step.
 import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
-import { column, heading, joined, sentence, stack } from './wording/blocks.ts';
+import { column, heading, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
-import { count } from './wording/count.ts';
+import { count, times } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
 import { ours } from './wording/ours.ts';
+import { plannedText, plannedWork } from './wording/planned-work.ts';
+import type { PlannedLine } from './wording/planned-work.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
 import { defineView } from './view.ts';
@@ -13,17 +15,28 @@ import type { ViewContext } from './view.ts';
 /** Room for what nobody foresaw, after so many steps. */
 const spareAfter = 8;
 
+/** Lines to write on where no procedure says what comes off. */
+const spareWithoutProcedure = 6;
+
 export const teardown = defineView({
   id: 'teardown',
   purpose: 'Taking apart: steps with off and on ticks, fasteners, bags, way round and cautions at the step.',
   needs: 'job',
   options: [],
-  blocks: (context) => stack(table(context), honest(context)),
+  blocks: (context) => stack(noProcedure(context), table(context), honest(context)),
 });
 
+/** A job that names no procedure has its own lines, and room for everything that comes off besides. */
+function noProcedure({ say, plan }: ViewContext): readonly Block[] {
+  if ((plan?.procedures ?? []).length > 0) return [];
+  return [lines([say('This job names no procedure: write each part as it comes off.')])];
+}
+
 function table(context: ViewContext): Block {
-  const { say } = context;
+  const { say, plan } = context;
   const steps = stepsOf(context, 'steps');
+  const planned = plannedWork(context).away;
+  const spare = (plan?.procedures ?? []).length > 0 ? 0 : spareWithoutProcedure;
   return {
     type: 'table',
     columns: [
@@ -35,12 +48,39 @@ function table(context: ViewContext): Block {
       column(say('Bag'), 1.4),
       column(say('Condition, photo no.'), 4),
     ],
-    rows: steps.flatMap((one, index) => [
-      ...stepRows(context, one),
-      ...(isSpare(index) ? [spareRow(context, one)] : []),
-    ]),
-    empty: say('This job names no procedure: write each part as it comes off.'),
+    rows: steps
+      .flatMap((one, index) => [
+        ...stepRows(context, one),
+        ...(isSpare(index) ? [spareRow(context, count(one.number))] : []),
+      ])
+      .concat(planned.map((line, index) => plannedRow(context, line, steps.length + index + 1)))
+      .concat(Array.from({ length: spare }, (_, index) => spareRow(context, `own-${count(index + 1)}`))),
+    empty: '',
     use: 'work',
+  };
+}
+
+/** A line of the record that is still to be done. */
+function plannedRow(context: ViewContext, line: PlannedLine, number: number): Row {
+  const { job } = context;
+  const id = `${job?.id ?? ''}/${line.entry.thing}`;
+  const named = line.fasteners.map((one) => {
+    const { name, size } = fastenerNamed(context.book, one);
+    const counted = line.entry.fasteners.find(({ id: known }) => known === one)?.count;
+    return size !== '' ? `${size} ${name}` : counted === undefined ? name : `${times(counted)}\u00a0${name}`;
+  });
+  const bag: Cell = line.entry.bag === undefined ? {} : { text: line.entry.bag, big: true };
+  return {
+    kind: 'cells',
+    cells: [
+      { box: 'tick', id: `${id}/off` },
+      { box: 'tick', id: `${id}/on` },
+      { text: count(number) },
+      { text: plannedText(context, line) },
+      named.length === 0 ? { box: 'line' } : { text: named.join('; ') },
+      bag,
+      { box: 'line' },
+    ],
   };
 }
 
@@ -48,8 +88,8 @@ function isSpare(index: number): boolean {
   return (index + 1) % spareAfter === 0;
 }
 
-function spareRow({ job }: ViewContext, one: NumberedStep): Row {
-  const id = `${job?.id ?? ''}/spare-${count(one.number)}`;
+function spareRow({ job }: ViewContext, name: string): Row {
+  const id = `${job?.id ?? ''}/spare-${name}`;
   const ticks: readonly Cell[] = [
     { box: 'tick', id: `${id}/off` },
     { box: 'tick', id: `${id}/on` },

@@ -1,7 +1,7 @@
 // What somebody meets who writes the first few records of a machine from the manual alone.
 import { describe, expect, it } from 'vitest';
 import { unknownReference } from '../../src/records/reference.ts';
-import { pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
+import { makerFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const bought = record(`title: Bought
 date: 2026-02-07
@@ -84,5 +84,42 @@ describe('checks of a hold point', () => {
     ).toMatchObject({
       hint: 'Did you mean “compression-there” or “before-compression”?',
     });
+  });
+});
+
+describe('a planned job with lines of its own and no procedure', () => {
+  const binder = smallBinder({
+    'maker/book.yaml': makerFile(
+      'fasteners:\n  - {id: clutch-cover-screw, name: Clutch cover screws, of: clutch cover, thread: 5/16 BSF, count: 4, torque: 10 lbf·ft, page: 18}',
+    ),
+    'jobs/2026-11-28-clutch-cover.md': record(`title: Clutch cover off
+date: 2026-11-28
+kind: strip
+state: planned
+work:
+  - {drained: gearbox oil}
+  - {removed: clutch cover, fasteners: {clutch-cover-screw: 4}}
+parts:
+  - {part: clutch cover gasket, class: made, state: wanted}`),
+  });
+  it('is printed for taking apart, with its parts and with lines to write on', () => {
+    const said = sheetSays(binder, 'teardown-2026-11-28-clutch-cover');
+    expect(said).toContain('[ ] | [ ] | 1 | gearbox oil: drain');
+    expect(said).toMatch(/\[ \] \| \[ \] \| 2 \| clutch cover: remove \| 4 × 5\/16 BSF Clutch cover screws/);
+    expect(said).toMatch(/\[ \] \| clutch cover gasket/);
+    expect(said.match(/^\[ \] \| \[ \] \| {2}\| _____ \| _____/gm)).toHaveLength(6);
+  });
+  it('is printed for going together, with the torque of its fasteners', () => {
+    const said = sheetSays(binder, 'assembly-2026-11-28-clutch-cover');
+    expect(said).toMatch(/\[ \] \| 1 \| gearbox oil: fill/);
+    expect(said).toMatch(/\[ \] \| 2 \| clutch cover: refit/);
+    expect(said).toMatch(/Clutch cover screws, .*\| 10 lbf·ft \| \[____\]/);
+    expect(said).toContain('it is not the strip read backwards');
+  });
+  it('is told as something to do', () => {
+    const said = pageSays(binder, 'jobs/2026-11-28-clutch-cover.html');
+    expect(said).toContain('### To do');
+    expect(said).toContain('Remove | clutch cover');
+    expect(said).not.toMatch(/Removed|Since then/);
   });
 });

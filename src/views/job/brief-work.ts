@@ -2,6 +2,7 @@
 import type { Job, WorkEntry } from '../../records/model.ts';
 import type { Inline, Text } from '../../sheet/sheet.ts';
 import { sentence } from '../wording/blocks.ts';
+import { toDoWord } from '../wording/planned-work.ts';
 import { workParticulars, workThing } from '../wording/work.ts';
 import type { ViewContext } from '../view.ts';
 import { stillOpen } from './work.ts';
@@ -15,9 +16,14 @@ export function briefWork(context: ViewContext, job: Job): readonly Text[] {
     else those.push(entry);
   }
   return [...byVerb].map(([verb, entries]): Text => [
-    { kind: 'strong', text: `${sentence(context.say(verb))}: ` },
+    { kind: 'strong', text: `${job.state === 'planned' ? planned(context, verb) : sentence(context.say(verb))}: ` },
     ...entries.flatMap((entry, index) => [...(index === 0 ? [] : ['; ']), ...entryText(context, entry)]),
   ]);
+}
+
+/** Nothing of a planned job was done. */
+function planned({ say }: ViewContext, verb: WorkEntry['verb']): string {
+  return `${say('To do')}, ${say(toDoWord(verb)).toLowerCase()}`;
 }
 
 function entryText({ book, say }: ViewContext, entry: WorkEntry): readonly Inline[] {

@@ -5,6 +5,7 @@ import type { Block, Row, Text } from '../../sheet/sheet.ts';
 import { column, heading, row, sentence } from '../wording/blocks.ts';
 import { dayText } from '../wording/day.ts';
 import { jobTitle } from '../wording/job.ts';
+import { toDoWord } from '../wording/planned-work.ts';
 import { workParticulars, workThing } from '../wording/work.ts';
 import type { ViewContext } from '../view.ts';
 
@@ -35,6 +36,7 @@ export function stillOpen(book: Book, entry: WorkEntry): OpenLine['state'] | und
 /** A table of the work, or nothing. */
 export function jobWork(context: ViewContext, job: Job, within: string): readonly Block[] {
   if (job.work.length === 0) return [];
+  if (job.state === 'planned') return workToDo(context, job, within);
   const { say } = context;
   return [
     heading(3, say('Work'), `${within}work`),
@@ -47,6 +49,22 @@ export function jobWork(context: ViewContext, job: Job, within: string): readonl
         column(say('Since then'), 4),
       ],
       rows: job.work.map((entry) => workRow(context, entry)),
+      empty: '',
+      use: 'read',
+    },
+  ];
+}
+
+/** The lines of a planned job: nothing of it was done. */
+function workToDo({ book, say }: ViewContext, job: Job, within: string): readonly Block[] {
+  return [
+    heading(3, say('To do'), `${within}work`),
+    {
+      type: 'table',
+      columns: [column(say('To do'), 2), column(say('To what'), 4), column(say('Particulars'), 6)],
+      rows: job.work.map((entry) =>
+        row(say(toDoWord(entry.verb)), workThing(book, entry), workParticulars(book, say, entry)),
+      ),
       empty: '',
       use: 'read',
     },

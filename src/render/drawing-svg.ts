@@ -29,10 +29,16 @@ export function drawingSvg(block: DrawingBlock, scope: Scope): string {
 
 function markSvg(mark: DrawingMark): string {
   if (mark.kind === 'label')
-    return `<text x="${mark.x}" y="${mark.y}" font-size="${letters}" text-anchor="${mark.anchor}">${escapeHtml(mark.text)}</text>`;
+    return `<text x="${mark.x}" y="${mark.y}" font-size="${letters}" text-anchor="${anchorOf(mark.anchor)}">${escapeHtml(mark.text)}</text>`;
   const stroke = 'class="fill-none stroke-ink"';
   if (mark.kind === 'circle')
     return `<circle ${stroke} stroke-width="0.2" cx="${mark.x}" cy="${mark.y}" r="${mark.radius}"/>`;
   const dash = mark.dashed === true ? ' stroke-dasharray="1.5 1"' : '';
   return `<path ${stroke} stroke-width="${mark.heavy === true ? 0.5 : 0.2}"${dash} d="M${mark.x1} ${mark.y1}L${mark.x2} ${mark.y2}"/>`;
+}
+
+/** Written out, so that nothing but these three words can come into the attribute. */
+function anchorOf(anchor: string): 'start' | 'middle' | 'end' {
+  if (anchor === 'end') return 'end';
+  return anchor === 'middle' ? 'middle' : 'start';
 }

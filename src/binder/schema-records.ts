@@ -20,7 +20,7 @@ const money = ref('money');
 const source = ref('source');
 const texts = list(text);
 const teeth = object({ driving: whole, driven: whole });
-const reading = object({ day }, { reads: measure });
+const reading = object({ day }, { reads: measure, whole: text });
 const readingValue = object({ position: text, value: ref('value'), at: place });
 const tightness = oneOf('dry', 'oiled', 'locked');
 
@@ -82,6 +82,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
   source: object(
     { title: text },
     {
+      remark: text,
       edition: text,
       page: text,
       frames: object({}, { from: text, to: text }),
@@ -239,8 +240,10 @@ export const recordParts: Readonly<Record<string, Schema>> = {
         { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text, where: text },
       ),
       releases: list(ref('release')),
+      leftOver: list(object({ at: place }, { name: text, thread: text, length: measure, count: number })),
       next: text,
-      signed: object({ by: text, date: day }),
+      signed: object({ by: text, date: day }, { print: text }),
+      print: text,
     },
   ),
 };

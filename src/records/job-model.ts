@@ -184,6 +184,15 @@ export type JobKind =
   | 'handover';
 
 /** One job record: one Markdown file. */
+/** A thing that was left over: what could be measured of it. */
+export interface LeftOverThing {
+  readonly name?: string;
+  readonly thread?: string;
+  readonly length?: Written<'length'>;
+  readonly count?: number;
+  readonly at: Place;
+}
+
 export interface Job {
   readonly id: string;
   readonly file: string;
@@ -213,8 +222,13 @@ export interface Job {
   readonly money: readonly MoneyEntry[];
   readonly photos: readonly Photo[];
   readonly stateLeft: readonly string[];
+  /** What lay on the bench at the end and belongs somewhere. */
+  readonly leftOver?: readonly LeftOverThing[];
   readonly next?: string;
-  readonly signed?: { readonly by: string; readonly date: Day };
+  /** `print`: the record's print as it was when it was signed. */
+  readonly signed?: { readonly by: string; readonly date: Day; readonly print?: string };
+  /** The print of the words as they are now, see signed-print.ts; of signed records only. */
+  readonly print?: string;
   /** Markdown, as written, and the line it begins on. */
   readonly body: string;
   readonly bodyLine: number;

@@ -3,6 +3,7 @@ import type { SourceFile } from '../source/files.ts';
 import { jobKind } from './kinds/job.ts';
 import type { Job } from './model.ts';
 import { readFile, type FileReading } from './read-file.ts';
+import { signedPrint } from './signed-print.ts';
 import type { Desk } from './shapes/desk.ts';
 
 /** Reads a job. A job with any problem is not given: half a record would misreport what was done. */
@@ -11,7 +12,8 @@ export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): F
   // The tree is let go here: kept until all files are read, thousands of them would wear the collector out.
   const told = { file, document: undefined, problems, kept };
   if (value === undefined || document === undefined || problems.length > 0) return { ...told, value: undefined };
-  const job = { id: recordId(file), file, ...value, body: document.body, bodyLine: document.bodyLine };
+  const print = value.signed === undefined ? {} : { print: signedPrint(source.text) };
+  const job = { id: recordId(file), file, ...value, body: document.body, bodyLine: document.bodyLine, ...print };
   return { ...told, value: job };
 }
 

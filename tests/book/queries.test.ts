@@ -104,6 +104,16 @@ const paid = (kind: 'paid' | 'deposit' | 'deposit back', amount: string) => ({
   at: nowhere,
 });
 
+const refund = (amount: string) => ({
+  kind: 'refund' as const,
+  amount: money(amount),
+  for: 'x',
+  group: 'parts',
+  at: nowhere,
+});
+const generalTable = { title: 'General table of torques for metric screws', edition: '1968', page: '9' };
+const signature = { by: 'owner', date: dayOf('2026-01-02') };
+
 function dayOf(text: string) {
   const span = job(text).date;
   return span.from;
@@ -403,6 +413,81 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
   'tightened-never-loose': [
     { jobs: [job('2026-01-01', { work: [work('tightened', 'drain plug')] })] },
     { jobs: [job('2026-01-01', { work: [work('loosened', 'drain plug'), work('tightened', 'drain plug')] })] },
+  ],
+  'torque-from-general-table': [
+    { maker: { fasteners: [fastener('rear-spindle-nut', { torqueText: '60 N·m', source: generalTable })] } },
+    { maker: { fasteners: [fastener('side-screw', { torqueText: '6 N·m', duty: 'cover', source: generalTable })] } },
+  ],
+  'label-against-oiling': [
+    {
+      jobs: [job('2026-01-01', { checks: [ticked('cap-label-right', { value: 'petrol only' })] })],
+      machine: { features: { ...machine().features, lubrication: 'premix' } },
+    },
+    {
+      jobs: [job('2026-01-01', { checks: [ticked('cap-label-right', { value: 'premix 25:1' })] })],
+      machine: { features: { ...machine().features, lubrication: 'premix' } },
+    },
+  ],
+  'part-on-two-machines': [
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('carburettor', { state: 'here', movedTo: 'the other one' })] }),
+        job('2026-02-01', { work: [work('refitted', 'carburettor')] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('carburettor', { state: 'here', movedTo: 'the other one' })] }),
+        job('2026-01-20', { parts: [part('carburettor', { state: 'here', movedFrom: 'the other one' })] }),
+        job('2026-02-01', { work: [work('refitted', 'carburettor')] }),
+      ],
+    },
+  ],
+  'head-torque-hot': [
+    {
+      jobs: [job('2026-01-01', { work: [work('tightened', 'cylinder-head-nut')], heatCycles: 1 })],
+      maker: headNut,
+    },
+    {
+      jobs: [job('2026-01-01', { work: [work('tightened', 'cylinder-head-nut', { note: 'cold' })], heatCycles: 1 })],
+      maker: headNut,
+    },
+  ],
+  'finding-never-answered': [
+    { jobs: [job('2025-01-01', { findings: [finding('note', 'open')] })] },
+    { jobs: [job('2025-01-01', { findings: [finding('note', 'welded 2025-02-01')] })] },
+  ],
+  'part-counted-twice': [
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('chain', { state: 'here', price: money('31.00 GBP') })] }),
+        job('2026-02-01', { parts: [part('chain', { state: 'fitted', price: money('31.00 GBP') })] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('chain', { state: 'here', price: money('31.00 GBP') })] }),
+        job('2026-02-01', { parts: [part('chain', { state: 'fitted' })] }),
+      ],
+    },
+  ],
+  'returned-still-counted': [
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('chain', { state: 'here', price: money('31.00 GBP') })] }),
+        job('2026-02-01', { parts: [part('chain', { state: 'returned' })] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { parts: [part('chain', { state: 'here', price: money('31.00 GBP') })] }),
+        job('2026-02-01', { parts: [part('chain', { state: 'returned' })], money: [refund('31.00 GBP')] }),
+      ],
+    },
+  ],
+  'changed-after-signing': [
+    { jobs: [job('2026-01-01', { signed: { ...signature, print: '0abcdef' }, print: '1abcdef' })] },
+    { jobs: [job('2026-01-01', { signed: { ...signature, print: '0abcdef' }, print: '0abcdef' })] },
   ],
   'wear-backwards': [
     { jobs: [read('2026-01-01', 'bore', '50.08 mm'), read('2026-02-01', 'bore', '50.03 mm')], maker: bore },

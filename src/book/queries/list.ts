@@ -2,6 +2,7 @@
 import type { Problem } from '../../problem/problem.ts';
 import { moreThanBook, stagesAgainstTorque, torqueAgainstBook } from './against-book.ts';
 import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver } from './bench.ts';
+import { findingNeverAnswered } from './advisories.ts';
 import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
 import { datesAndStates } from './dates.ts';
@@ -9,6 +10,9 @@ import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover
 import { numberDiffers, tooFarInADay } from './numbers.ts';
 import { moneyOut, partFromNowhere } from './parts-and-money.ts';
 import { putBackNeverOff, takenTwice, tightenedNeverLoose } from './put-back.ts';
+import { labelAgainstOiling } from './labels.ts';
+import { partCountedTwice, partOnTwoMachines, returnedStillCounted } from './parts-twice.ts';
+import { changedAfterSigning } from './signing.ts';
 import type { Found, Look } from './query.ts';
 import { mixtureWrittenTwoWays, plainPetrolInPremix, riddenWhileHeld, riddenWithThingsOpen } from './rides.ts';
 import {
@@ -19,8 +23,8 @@ import {
   tyreCodeOfThreeDigits,
 } from './safety.ts';
 import { oilWithoutQuantity, serviceWithoutReading } from './services.ts';
-import { dataForOtherFrames, limitWithoutPage } from './sources.ts';
-import { notTightenedAgain, strippedNotRepaired } from './tightening.ts';
+import { dataForOtherFrames, limitWithoutPage, torqueFromGeneralTable } from './sources.ts';
+import { headTorqueHot, notTightenedAgain, strippedNotRepaired } from './tightening.ts';
 import { tightenedInOtherUnit, torqueDoesNotFit } from './torque.ts';
 import { unitSlip } from './unit-slip.ts';
 import { betterThanNew, leftPastLimit, wearBackwards } from './wear.ts';
@@ -32,6 +36,7 @@ export const looks: readonly Look[] = [
   notTightenedAgain,
   strippedNotRepaired,
   computedOnSafetyJoint,
+  torqueFromGeneralTable,
   torqueDoesNotFit,
   tightenedInOtherUnit,
   torqueAgainstBook,
@@ -39,10 +44,13 @@ export const looks: readonly Look[] = [
   safetyWorkUnchecked,
   tyreCodeOfThreeDigits,
   plainPetrolInPremix,
+  labelAgainstOiling,
   mixtureWrittenTwoWays,
   fastenersLeftOver,
   moreThanBook,
   noReTorqueAfterHeat,
+  headTorqueHot,
+  findingNeverAnswered,
   unitSlip,
   leftPastLimit,
   settingOlderThanItsMover,
@@ -66,7 +74,11 @@ export const looks: readonly Look[] = [
   dataForOtherFrames,
   limitWithoutPage,
   partFromNowhere,
+  partOnTwoMachines,
+  partCountedTwice,
+  returnedStillCounted,
   moneyOut,
+  changedAfterSigning,
   datesAndStates,
 ];
 

@@ -1,4 +1,5 @@
 // Where the maker’s data comes from.
+import type { Source } from '../../records/model.ts';
 import { frameFits } from '../for-this-frame.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -45,3 +46,24 @@ export const limitWithoutPage: Look = ({ ground }) => {
     ];
   });
 };
+
+/** Words by which a book says of itself that it is for no machine in particular. */
+const general =
+  /\b(?:general|generic|standard)\b.*\b(?:tables?|torques?|chart|values)\b|\b(?:tables?|torques?|chart)\b.*\bgeneral\b/iu;
+
+/** A torque from a general table on a joint that is no cover, bracket or trim: such tables differ by two, and know nothing of the joint. */
+export const torqueFromGeneralTable: Look = ({ ground }) =>
+  ground.maker.fasteners
+    .filter(({ duty, torque, source }) => duty === undefined && torque !== undefined && isGeneral(source))
+    .map(({ name, at, source }) =>
+      query(
+        'torque-from-general-table',
+        at,
+        `${name}: its torque is from “${source.title}”, a general table, and it holds more than a cover`,
+        'find the maker’s value, or leave `torque: "?"`: the blank keeps the hold point held',
+      ),
+    );
+
+function isGeneral({ title, edition, remark }: Source): boolean {
+  return [title, edition, remark].some((text) => text !== undefined && general.test(text));
+}

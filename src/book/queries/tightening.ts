@@ -1,4 +1,6 @@
 // Fasteners that carry the rider: never tightened again, or stripped and not repaired.
+import { hasWords, remembered } from '../names.ts';
+import type { Job, WorkEntry } from '../../records/model.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -29,3 +31,31 @@ export const strippedNotRepaired: Look = ({ ground }) => {
   }
   return [...open.values()];
 };
+
+const isHead = remembered(
+  (name) => hasWords(name, 'cylinder head') && ['nut', 'bolt', 'stud'].some((word) => hasWords(name, word)),
+);
+const saysHot = remembered((note) => hasWords(note, 'hot') || hasWords(note, 'warm'));
+const saysCold = remembered((words) => hasWords(words, 'cold'));
+
+/** How it was pulled, when that was not cold: said so, or in a record that ran the engine and says cold nowhere. */
+function howHot(job: Job, entry: WorkEntry): string | undefined {
+  const note = entry.note ?? '';
+  if (saysHot(note)) return 'hot';
+  const ran = job.heatCycles > 0 || job.runLog.length > 0 || job.ride !== undefined;
+  const cold = saysCold([note, job.title, job.purpose].join(' '));
+  return ran && !cold ? 'in a record that ran the engine' : undefined;
+}
+
+/** Head nuts pulled on an engine that was not cold: their figure is for a cold one. */
+export const headTorqueHot: Look = ({ ground }) =>
+  ground.jobs.flatMap((job) =>
+    job.work.flatMap((entry) => {
+      if (entry.verb !== 'tightened') return [];
+      const { of = '', name = entry.thing } = ground.fasteners.get(ground.key(entry.thing)) ?? {};
+      const how = isHead(`${of} ${name}`) ? howHot(job, entry) : undefined;
+      if (how === undefined) return [];
+      const message = `${entry.thing} tightened ${how}, and its torque is for a cold engine`;
+      return [query('head-torque-hot', entry.at, message, 'tighten it cold; write `note: cold` where it was')];
+    }),
+  );

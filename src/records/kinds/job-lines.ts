@@ -136,4 +136,5 @@ export const photo: Shape<Photo> = entry({
 export const signature = group({
   by: need(text, 'who signs', { example: 'owner' }),
   date: need(day, 'when', { example: '2024-09-14' }),
+  print: may(text, 'the print of the record, from its page in the binder: a later change shows'),
 });

@@ -18,6 +18,7 @@ import {
   runLogLine,
   signature,
 } from './job-lines.ts';
+import { leftOver } from './left-over.ts';
 import { reading } from './readings.ts';
 import { defineRecord } from './record-kind.ts';
 import { workEntry } from './work.ts';
@@ -69,7 +70,7 @@ const state: Shape<{ readonly state: JobState; readonly waitingFor?: string }> =
 };
 
 /** A job without what the file gives: its id, its name, its body. */
-export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine'>;
+export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine' | 'print'>;
 
 export const jobKind = defineRecord<JobData>({
   id: 'job',
@@ -103,6 +104,9 @@ export const jobKind = defineRecord<JobData>({
       money: or(list(moneyEntry), [], 'money paid and got back, besides parts'),
       photos: or(list(photo), [], 'photos with captions'),
       stateLeft: or(list(text), [], 'what the entries cannot say of how it was left'),
+      leftOver: may(list(leftOver), 'what lay on the bench at the end', {
+        example: '[{thread: M6, length: 25 mm}, washer]',
+      }),
       next: may(text, 'what is to be done next'),
       signed: may(signature, 'who signs, and when', { example: '{by: owner, date: 2024-09-14}' }),
     }),

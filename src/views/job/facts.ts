@@ -33,6 +33,7 @@ export function jobFacts(context: ViewContext, job: Job): Block {
       ...fact(say('State left in'), job.stateLeft.join('; ')),
       ...fact(say('Next'), job.next),
       ...fact(say('Signed'), job.signed === undefined ? undefined : `${job.signed.by}, ${dayText(job.signed.date)}`),
+      ...fact(say('Print of this record'), job.print),
     ],
   };
 }

@@ -18,6 +18,7 @@ import { tableBlockSlabs } from './blocks/table.ts';
 import { half, leading } from './scale.ts';
 import { under, type Setting } from './setting.ts';
 import type { Slab } from './slab.ts';
+import { plainText } from './words.ts';
 
 /** Slabs of a block; headings come with the depth they stand at, photos of one size together. */
 export function blockSlabs(block: Exclude<Block, HeadingBlock | PhotoBlock>, setting: Setting): Iterable<Slab> {
@@ -56,6 +57,7 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
   const top = topLevel(blocks);
   let now = setting;
   let after: Block['type'] | undefined;
+  let above = '';
   let photos: PhotoBlock[] = [];
   for (const block of blocks) {
     const first = photos[0];
@@ -68,18 +70,24 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
       continue;
     }
     if (block.type !== 'heading') {
-      const slabs = parted(blockSlabs(block, now), whiteBetween(after, block.type));
+      const slabs = parted(blockSlabs(untitled(block, above), now), whiteBetween(after, block.type));
       yield* after === 'heading' && block.type === 'prose' ? introducing(slabs) : slabs;
       after = block.type;
       continue;
     }
     after = block.type;
+    above = plainText(block.text);
     const depth = Math.min(block.level - top + 2, now.depth + 1);
     const section = depth === 2 ? under(setting.section, 'Sect') : now.section;
     now = { ...now, section, depth };
     yield* headingSlabs(block, depth, now);
   }
   yield* photoSlabs(photos, now);
+}
+
+/** A plot whose title stands as the heading above it needs no caption of its own. */
+function untitled<B extends Block>(block: B, above: string): B {
+  return block.type === 'plot' && block.title === above ? { ...block, title: '' } : block;
 }
 
 /** A line or two under a heading say what comes next, and stay with it. */

@@ -14,5 +14,6 @@ export function plotSlabs(block: PlotBlock, setting: Setting): readonly Slab[] {
     before: 4,
     draw: (x, y, out) => void out.push({ kind: 'plot', x, y, width, height, plot: block, tag }),
   };
+  if (block.title === '') return [{ ...picture, before: leading }];
   return [...spaced(captionSlabs(block.title, setting), leading), picture];
 }

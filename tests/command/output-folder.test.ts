@@ -119,6 +119,8 @@ test('only a folder that is ours, empty or not there yet is claimed', () => {
   expect(code(join(machine, 'out'))).toBe('output-in-machine-folder');
   expect(code(machine)).toBe('output-in-machine-folder');
   expect(code(base)).toBe('output-not-ours');
+  writeFileSync(join(base, manifestFile), '{}');
+  expect(code(base)).toBe('output-not-ours');
 });
 
 test('a way into the machine folder through a link is seen, also where the last part is still to be made', () => {

@@ -102,6 +102,7 @@ test('no two pictures get one name, whatever they are called', () => {
     {
       numRuns: 3000,
       examples: [
+        ['photos/a', 'photos/a.jpg'],
         ['photos/a.png', 'photos/a.png.jpg'],
         ['photos/documents/a.jpg', 'documents/a.jpg'],
       ],

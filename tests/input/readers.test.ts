@@ -195,6 +195,15 @@ describe('what must be told', () => {
     expect(problems.length).toBeGreaterThan(0);
   });
 
+  test('brackets in brackets: forty are read, one more is not', () => {
+    const codes = (depth: number): readonly string[] => {
+      const text = `a: ${'['.repeat(depth)}x${']'.repeat(depth)}\n`;
+      return readDocument({ file: 'machine.yaml', text }).problems.map(({ code }) => code);
+    };
+    expect(codes(40)).toEqual([]);
+    expect(codes(41)).toEqual(['yaml-too-deep']);
+  });
+
   test('keys that a program might trip over are only unknown keys', () => {
     const file = job('a', ['__proto__: {polluted: yes}', 'constructor: x', 'toString: y']);
     expect(read(file).problems.map(({ code }) => code)).toEqual(['key-unknown', 'key-unknown', 'key-unknown']);

@@ -1,6 +1,6 @@
 // Something is left over on the bench: the places it may belong to, the likeliest first.
 import type { Quantity } from '../quantity/quantity.ts';
-import type { Fastener, Job } from '../records/model.ts';
+import type { Fastener, Job, LeftOverThing } from '../records/model.ts';
 import type { Book, ClosedLine, OpenLine } from './book.ts';
 import { plainName } from './names.ts';
 
@@ -47,6 +47,11 @@ function missingAt(line: OpenLine | ClosedLine, id: string): number {
   return line.by.fasteners.length === 0 ? 0 : off - count(line.by.fasteners);
 }
 
+/** The name of the fastener, or what locks it, has the word: a washer belongs under a nut that has one. */
+function isNamed({ name, locking }: Fastener, word: string): boolean {
+  return [name, locking ?? ''].some((text) => plainName(text).includes(plainName(word)));
+}
+
 /** Points for and against, with their words; a thread or length that differs rules a place out. */
 function judge(
   found: LeftOver,
@@ -64,7 +69,10 @@ function judge(
     if (known && !sameLength(fastener, found.length)) return undefined;
     because.push(known ? 'same length' : 'length not known');
   }
-  if (found.name !== undefined && plainName(fastener.name).includes(plainName(found.name))) because.push('same name');
+  const named = found.name !== undefined && isNamed(fastener, found.name);
+  // Of a thing that is only named, every other place on the machine would be a guess.
+  if (found.thread === undefined && found.length === undefined && !named) return undefined;
+  if (named) because.push('same name');
   if (found.count !== undefined && missing === found.count) because.push('as many are missing');
   if (!isClosed(line)) because.push('still open');
   else if (missing > 0) because.push('fewer went back than came off');
@@ -102,4 +110,20 @@ export function likelyPlaces(book: Book, found: LeftOver): readonly LikelyPlace[
     }),
   );
   return places.toSorted((a, b) => weightOf(b) - weightOf(a) || (a.job.date.from < b.job.date.from ? 1 : -1));
+}
+
+/** What lies on the bench by the newest record that says so; a later `left over: none` takes it away. */
+export function leftOnBench(book: Book): { readonly job: Job; readonly things: readonly LeftOverThing[] } | undefined {
+  const job = book.records.jobs.findLast((one) => one.state !== 'planned' && one.leftOver !== undefined);
+  return job?.leftOver === undefined || job.leftOver.length === 0 ? undefined : { job, things: job.leftOver };
+}
+
+/** A written thing as it is looked for. */
+export function asFound({ name, thread, length, count }: LeftOverThing): LeftOver {
+  return {
+    ...(name === undefined ? {} : { name }),
+    ...(thread === undefined ? {} : { thread }),
+    ...(length === undefined ? {} : { length: length.quantity }),
+    ...(count === undefined ? {} : { count }),
+  };
 }

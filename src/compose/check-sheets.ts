@@ -2,6 +2,7 @@
 import type { Book } from '../book/book.ts';
 import type { Place, Problem } from '../problem/problem.ts';
 import type { SheetDefinition } from '../records/content-model.ts';
+import { readInterval } from '../records/kinds/interval.ts';
 import { nearest } from '../records/nearest.ts';
 import { viewNamed, views } from '../views/list.ts';
 
@@ -60,6 +61,16 @@ function checkNamed(book: Book, { view, options, at }: Line): readonly Problem[]
   if (view === 'caution' && !cautions.includes(name)) return [unknown(at, 'caution', name, cautions)];
   const forms = (book.content.forms ?? []).map((form) => form.id);
   if (view === 'form' && !forms.includes(name)) return [unknown(at, 'form', name, forms)];
+  const within = options['within'];
+  if (view === 'service-sheet' && within !== undefined) return checkHorizon(within, at);
   if (view === 'hold-point' && !points.includes(name)) return [unknown(at, 'hold point', name, points)];
   return [];
+}
+
+/** A horizon is a time, a distance, or both; hours of running cannot be foreseen. */
+function checkHorizon(within: string, at: Place): readonly Problem[] {
+  const read = readInterval(within);
+  if (read.ok && read.value.running === undefined) return [];
+  const message = `“${within}” is not a horizon to foresee services in.`;
+  return [{ code: 'number-unreadable', severity: 'problem', at, message, hint: 'write `3 months or 300 mi`' }];
 }

@@ -17,7 +17,7 @@ interface Plain {
 const front: readonly Plain[] = [
   { file: 'index.html', title: 'The machine', views: ['standing', 'portrait', 'machine-head'], sheet: 'machine-card' },
   { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
-  { file: 'off.html', title: 'What is off', views: ['what-is-off'], sheet: 'state-left-in' },
+  { file: 'off.html', title: 'What is off', views: ['what-is-off', 'left-over'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table', 'wrench-adaptor'], sheet: 'torque-table' },
   {
@@ -26,7 +26,12 @@ const front: readonly Plain[] = [
     views: ['settings', 'machine-figures', 'air-and-jet'],
     sheet: 'settings',
   },
-  { file: 'service.html', title: 'Service', views: [['service-due', { of: 'why' }]], sheet: 'service-due' },
+  {
+    file: 'service.html',
+    title: 'Service',
+    views: [['service-due', { of: 'why' }], 'service-visits'],
+    sheet: 'service-due',
+  },
 ];
 
 /** After them. */

@@ -18,6 +18,7 @@ import { jobStory } from './job-story.ts';
 import { knownFaults } from './known-faults.ts';
 import { knownFindings } from './known-findings.ts';
 import { layUpCard } from './lay-up-card.ts';
+import { leftOver } from './left-over.ts';
 import { log } from './log.ts';
 import { machineFigures } from './machine-figures.ts';
 import { machineHead } from './machine-head.ts';
@@ -43,6 +44,7 @@ import { runningInCard } from './running-in-card.ts';
 import { screwTemplate } from './screw-template.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
+import { serviceVisits } from './service-visits.ts';
 import { settings } from './settings.ts';
 import { settingsCard } from './settings-card.ts';
 import { sheetsList } from './sheets-list.ts';
@@ -84,6 +86,7 @@ export const views: readonly View[] = [
   knownFaults,
   knownFindings,
   layUpCard,
+  leftOver,
   log,
   machineFigures,
   machineHead,
@@ -109,6 +112,7 @@ export const views: readonly View[] = [
   screwTemplate,
   serviceDue,
   serviceSheet,
+  serviceVisits,
   settings,
   settingsCard,
   sheetsList,

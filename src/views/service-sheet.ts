@@ -1,6 +1,8 @@
 // The service sheet: what is due now in working order, with what it takes, found and left, and room for what is next.
 import { printRange } from '../figure/print.ts';
 import type { DueLine } from '../book/book.ts';
+import { dueWithin } from '../book/due/within.ts';
+import { readInterval } from '../records/kinds/interval.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import type { ServiceLine } from '../records/model.ts';
 import { column, fact, heading, joined, row, stack } from './wording/blocks.ts';
@@ -17,14 +19,20 @@ export const serviceSheet = defineView({
   id: 'service-sheet',
   purpose: 'A sheet to work down: what is due, what it takes, found and left, a tick each.',
   needs: 'machine',
-  options: ['of'],
+  options: ['of', 'within'],
   blocks: (context) => {
-    const { book } = context;
-    const all = context.options['of'] === 'all';
-    const due = book.due.filter((one) => all || wanted.has(one.state));
+    const due = dueOn(context);
     return stack(head(context), table(context, due), tail(context));
   },
 });
+
+/** What is due now; all that is scheduled (`of: all`); or what falls due within a time or a distance (`within: 3 months or 300 mi`). */
+function dueOn({ book, options }: ViewContext): readonly DueLine[] {
+  if (options['of'] === 'all') return book.due;
+  const horizon = readInterval(options['within'] ?? '');
+  if (horizon.ok) return dueWithin(book.due, book.today, horizon.value);
+  return book.due.filter((one) => wanted.has(one.state));
+}
 
 function head({ book, say }: ViewContext): readonly Block[] {
   const facts: Block = {

@@ -3,6 +3,7 @@ import type { Book } from '../book/book.ts';
 import type { Finding, Job } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, stack } from './wording/blocks.ts';
+import { neverRecorded } from './service-due.ts';
 import { dayText } from './wording/day.ts';
 import { jobNamed, withJobs } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
@@ -74,7 +75,7 @@ function found({ say }: ViewContext): readonly Block[] {
 /** Things nobody wrote down: never recorded services, numbers and torques that are not known, gaps before the first record. */
 function unknown(context: ViewContext): readonly Block[] {
   const { book, say } = context;
-  const never = book.due.filter(({ state }) => state === 'not known');
+  const never = neverRecorded(book.due);
   const overdue = book.due.filter(({ state }) => state === 'overdue');
   const names = (list: typeof never): string =>
     list.map(({ service }) => ours(context, service.at, service.item)).join('; ');

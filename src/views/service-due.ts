@@ -22,6 +22,12 @@ export const dueGroups: readonly { readonly state: DueState; readonly word: stri
   { state: 'done once', word: 'Once only, done' },
 ];
 
+/** Lines that no record says were ever done, and that press or cannot be judged for it. */
+export function neverRecorded(due: readonly DueLine[]): readonly DueLine[] {
+  const pressing: ReadonlySet<DueState> = new Set(['overdue', 'due', 'not known']);
+  return due.filter((one) => one.lastDone === undefined && pressing.has(one.state));
+}
+
 export const serviceDue = defineView({
   id: 'service-due',
   purpose: 'The due list: overdue first; by distance, months or running hours, whichever comes first.',
@@ -64,7 +70,7 @@ function group(context: ViewContext, word: string, due: readonly DueLine[], why:
 function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const { service } = due;
   const { say } = context;
-  const basis = service.basis === 'general' ? say('general schedule, not the maker’s') : undefined;
+  const basis = service.basis === 'general' ? say('general, not the maker’s') : undefined;
   return row(
     joined([[{ kind: 'strong', text: ours(context, service.at, service.item) }, `: ${say(service.action)}`], basis]),
     ...(why ? [] : [unbroken(service.every?.text ?? '')]),

@@ -5,6 +5,7 @@ import { fact, heading, joined, stack } from './wording/blocks.ts';
 import { count, countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
+import { neverRecorded } from './service-due.ts';
 import { ours } from './wording/ours.ts';
 import { workThing } from './wording/work.ts';
 import { gravestFindings } from './known-findings.ts';
@@ -40,7 +41,7 @@ function facts(context: ViewContext): Block {
   const dueNames = due
     .filter((one) => one.state === 'overdue' || one.state === 'due')
     .map(({ service }) => `${ours(context, service.at, service.item)}, ${say(service.action)}`);
-  const unknown = due.filter((one) => one.state === 'not known').length;
+  const unknown = neverRecorded(due).length;
   const open = off.open.map((line) => `${workThing(book, line.entry)}, ${say(line.state)}`);
   return {
     type: 'facts',

@@ -355,7 +355,7 @@ describe('the list as a whole', () => {
     const jobs = [at('2025-01-01', '8000 mi', { services: lines.map((line) => line.id) })];
     expect(due(lines, { jobs }).due.map((line) => line.service.id)).toEqual(['b-far-over', 'a-over', 'c-later']);
   });
-  it('uses a general schedule only where the maker has none, and says so', () => {
+  it('fills from a general schedule what the maker does not speak of, and says so', () => {
     const general = service('oil', { every: interval('1000 mi'), unknown: 'due now' });
     const schedules = [
       { id: 'two-stroke', title: 'Two-stroke', applies: { stroke: ['two'] }, services: [general] },
@@ -363,11 +363,31 @@ describe('the list as a whole', () => {
     ];
     const without = book([], '2026-06-01', { content: content({ schedules }) });
     expect(without.due.map((line) => [line.service.id, line.service.basis])).toEqual([['oil', 'general']]);
-    expect(without.due[0]?.why).toContain('general schedule');
     const made = book([], '2026-06-01', {
       records: { maker: maker({ services: [service('own')] }) },
       content: content({ schedules }),
     });
-    expect(made.due.map((line) => line.service.id)).toEqual(['own']);
+    expect(made.due.map((line) => [line.service.id, line.service.basis]).toSorted()).toEqual([
+      ['oil', 'general'],
+      ['own', 'maker'],
+    ]);
+  });
+  it('leaves out general lines on what the maker speaks of under another id, and on what the machine has not', () => {
+    const services = ['brakes', 'oil-pump', 'tyre-age', 'fuel-hose'].map((id) =>
+      service(id, { item: id.replace('-', ' ') }),
+    );
+    const schedules = [{ id: 'general', title: 'General', applies: {}, services }];
+    const made = (makers: readonly string[], lubrication: 'pump' | 'premix'): readonly string[] =>
+      book([], '2026-06-01', {
+        records: {
+          machine: machine({ features: { ...machine().features, lubrication } }),
+          maker: maker({ services: makers.map((id) => service(id, { item: id.replaceAll('-', ' ') })) }),
+        },
+        content: content({ schedules }),
+      })
+        .due.map((line) => line.service.id)
+        .toSorted();
+    expect(made(['front-brake-shoes'], 'pump')).toEqual(['front-brake-shoes', 'fuel-hose', 'oil-pump', 'tyre-age']);
+    expect(made(['drive-chain'], 'premix')).toEqual(['brakes', 'drive-chain', 'fuel-hose', 'tyre-age']);
   });
 });

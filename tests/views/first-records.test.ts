@@ -123,3 +123,27 @@ parts:
     expect(said).not.toMatch(/Removed|Since then/);
   });
 });
+
+describe('one line of the maker’s schedule', () => {
+  const binder = smallBinder({
+    'maker/book.yaml': makerFile('services:\n  - {id: chain-lube, item: Drive chain, do: lubricate, every: 300 mi}'),
+    'jobs/2026-02-07-bought.md': bought,
+  });
+  it('does not take brakes, tyres and hoses off the list', () => {
+    const said = sheetSays(binder, 'service-due');
+    for (const item of ['Brakes', 'Tyres', 'Fuel and oil hoses', 'Gearbox oil']) expect(said).toContain(item);
+    expect(said).toMatch(/Tyres.*general, not the maker’s/);
+    expect(said).toContain('Drive chain');
+    // The maker speaks of the chain; and nothing is asked of a pump or a battery that is not there.
+    expect(said).not.toMatch(/Chain, sprockets|Oil pump|Battery/);
+  });
+  it('leaves all of them counted as never recorded', () => {
+    const never = binder.book.due.filter((one) => one.lastDone === undefined && one.state !== 'at its limit');
+    expect(never.length).toBeGreaterThan(15);
+    const told = /Never recorded here: (\d+) services/.exec(sheetSays(binder, 'machine-card'));
+    expect(Number(told?.[1])).toBe(
+      binder.book.due.filter((one) => ['due', 'overdue', 'not known'].includes(one.state)).length,
+    );
+    expect(Number(told?.[1])).toBeGreaterThan(15);
+  });
+});

@@ -82,8 +82,7 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
   const triggers = triggersOf(line, happened, last, desk.series, ground);
   const state = triggers.reduce((worst, one) => worse(worst, one.state), step.state);
   const ordered = triggers.toSorted((a, b) => rankOf(a.state) - rankOf(b.state)).map((one) => one.why);
-  const general = line.basis === 'general' ? 'general schedule, the maker has none' : undefined;
-  const whys = [...ordered, step.why, paceWords(step.figures.projected), frameNote(line, desk), general].filter(
+  const whys = [...ordered, step.why, paceWords(step.figures.projected), frameNote(line, desk)].filter(
     (one) => one !== undefined,
   );
   const distance =

@@ -1,7 +1,8 @@
-// Which service lines are for this machine: the maker's; general ones only where the maker has none.
+// Which service lines are for this machine: the maker's, and general ones for what the maker does not speak of.
 import type { ServiceLine } from '../../records/model.ts';
 import { appliesTo } from '../applies.ts';
 import type { Ground } from '../ground.ts';
+import { notOnIt, topicsOf } from './topics.ts';
 
 /** Brakes, tyres and oil get no grace, whatever a schedule says (common practice). */
 const noGrace = /\b(?:brakes?|tyres?|tires?|oil)\b/iu;
@@ -12,10 +13,22 @@ export function graceOf(line: ServiceLine): number {
   return line.grace;
 }
 
-/** The maker's lines for this frame number; else those of the general schedules that apply, each marked general. */
+/**
+ * The maker's lines for this frame number, and after them those of the general schedules that apply and that say what the
+ * maker does not speak of; each of these is marked as general. A line on what the machine has not got is left out.
+ */
 export function serviceLines(ground: Ground): readonly ServiceLine[] {
-  if (ground.records.maker.services.length > 0) return ground.maker.services;
-  const schedules = ground.content.schedules.filter((one) => appliesTo(one.applies, ground.records.machine.features));
+  const { features } = ground.records.machine;
+  const makers = ground.maker.services;
+  const ids = new Set(makers.map((line) => line.id));
+  const spoken = new Set(makers.flatMap(topicsOf));
+  const missing = notOnIt(features);
+  const schedules = ground.content.schedules.filter((one) => appliesTo(one.applies, features));
   const lines = new Map(schedules.flatMap((one) => one.services).map((line) => [line.id, line]));
-  return [...lines.values()].map((line) => ({ ...line, basis: 'general' }));
+  const filling = [...lines.values()].filter((line) => {
+    const about = topicsOf(line);
+    if (ids.has(line.id) || about.some((topic) => missing.has(topic))) return false;
+    return makers.length === 0 || about.length === 0 || about.some((topic) => !spoken.has(topic));
+  });
+  return [...makers, ...filling.map((line): ServiceLine => ({ ...line, basis: 'general' }))];
 }

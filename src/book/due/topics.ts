@@ -1,0 +1,52 @@
+// What a line of a schedule speaks of, in the words of the trade: so that a general line is left out only where the maker speaks of it all.
+import type { Features, ServiceLine } from '../../records/model.ts';
+
+/** Things that are served, by the words that name them in an item or an id. */
+const topics: Readonly<Record<string, RegExp>> = {
+  'brake fluid': /\bbrake fluid/iu,
+  hoses: /\bhoses?\b/iu,
+  brakes: /\b(?:brakes?|linings?|shoes|pads)\b(?! (?:fluid|hose))/iu,
+  tyres: /\b(?:tyres?|tires?)\b/iu,
+  'gearbox oil': /\bgear ?box\b/iu,
+  'engine oil': /\bengine oil\b/iu,
+  'fork oil': /\bforks?\b/iu,
+  'oil pump': /\boil pump\b/iu,
+  plugs: /\b(?:spark(?:ing)? )?plugs?\b/iu,
+  'air filter': /\bair (?:filter|cleaner)\b/iu,
+  ignition: /\b(?:points|timing|contact breaker|magneto)\b/iu,
+  decoke: /\b(?:decoke|decarboni[sz]e|ports)\b/iu,
+  'head nuts': /\bhead nuts\b/iu,
+  reeds: /\breeds?\b/iu,
+  carburettor: /\b(?:carburett?ors?|idle)\b/iu,
+  tap: /\btap\b/iu,
+  clutch: /\bclutch\b/iu,
+  'cam chain': /\bcam chain\b/iu,
+  chain: /(?<!\bcam )\bchain\b/iu,
+  wheels: /\b(?:wheel bearings?|spokes?)\b/iu,
+  steering: /\b(?:head bearings?|steering)\b/iu,
+  pivots: /\b(?:swinging arm|pivots?)\b/iu,
+  battery: /\bbattery\b/iu,
+  'top end': /\b(?:piston|rings|compression)\b/iu,
+  seals: /\b(?:crank )?seals\b/iu,
+  tappets: /\b(?:tappets?|valve clearances?)\b/iu,
+  'nuts and bolts': /\bnuts(?: and|,) bolts\b/iu,
+  'whole list': /\b(?:whole list|in a year that had none|yearly (?:look|check))\b/iu,
+};
+
+/** Topics of a line; none where no word of it is known here. */
+export function topicsOf(line: ServiceLine): readonly string[] {
+  const text = `${line.item} ${line.id.replaceAll('-', ' ')}`;
+  return Object.entries(topics).flatMap(([topic, named]) => (named.test(text) ? [topic] : []));
+}
+
+/** What a machine of these features has not got, of the topics that a general line may speak of. */
+export function notOnIt(features: Features): ReadonlySet<string> {
+  const { lubrication, battery, frontBrake, rearBrake, finalDrive } = features;
+  const discs = frontBrake === 'disc' || rearBrake === 'disc';
+  return new Set([
+    ...(lubrication === 'pump' ? [] : ['oil pump']),
+    ...(battery ? [] : ['battery']),
+    ...(discs ? [] : ['brake fluid']),
+    ...(finalDrive === 'chain' ? [] : ['chain']),
+  ]);
+}

@@ -109,7 +109,9 @@ function brokenText(
 function forbidden(text: string, document: Document): readonly Fault[] {
   const faults: Fault[] = [];
   const add = (code: ProblemCode, mark: string, end: number, what: string): void => {
-    const offset = Math.max(text.lastIndexOf(mark, end), 0);
+    let offset = Math.max(text.lastIndexOf(mark, end), 0);
+    // `!!binary` has two of them.
+    while (text[offset - 1] === mark) offset -= 1;
     faults.push({
       code,
       offset,

@@ -5,6 +5,7 @@ import type { Job, Limit, Reading, ReadingValue, Repair } from '../records/model
 import type { Series, SeriesPoint } from './book.ts';
 import type { Draft, Slot } from './corrections.ts';
 import type { Ground } from './ground.ts';
+import { unlikeTo } from './unlike.ts';
 import type { Measure } from './verdict.ts';
 import { measureOf, verdictOf } from './verdict.ts';
 
@@ -87,11 +88,12 @@ export function add(
   }
 }
 
-/** The finished series, every counting point with its verdict. */
+/** The finished series, every counting point with its verdict; a limit says nothing of a reading in a condition against its own. */
 export function finish(one: Growing, ground: Ground): Series {
+  const unlike = unlikeTo(one.limit?.condition ?? ground.settings.get(one.key)?.condition ?? []);
   for (const { live, measure } of one.slots) {
     const instrument = live.instrument === undefined ? undefined : ground.instruments.get(ground.key(live.instrument));
-    const verdict = verdictOf(live.value, measure, instrument);
+    const verdict = verdictOf(live.value, unlike(live.condition) ? undefined : measure, instrument);
     if (verdict !== undefined) live.verdict = verdict;
   }
   const setting = ground.settings.get(one.key);

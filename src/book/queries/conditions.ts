@@ -1,25 +1,9 @@
 // Readings taken in another condition than the book asks for.
-import { hasWords } from '../names.ts';
+import { unlikeTo } from '../unlike.ts';
 import type { Job, Reading } from '../../records/model.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
-
-const opposite: readonly (readonly [string, string])[] = [
-  ['cold', 'hot'],
-  ['cold', 'warm'],
-  ['dry', 'oiled'],
-  ['assembled', 'free'],
-];
-
-function against(wanted: readonly string[], had: readonly string[]): string | undefined {
-  const clash = opposite.find(
-    ([a, b]) =>
-      (wanted.some((one) => hasWords(one, a)) && had.some((one) => hasWords(one, b))) ||
-      (wanted.some((one) => hasWords(one, b)) && had.some((one) => hasWords(one, a))),
-  );
-  return clash === undefined ? undefined : had.join(', ');
-}
 
 /** The last record that read each item, with its readings of it: one of them in the right condition is enough. */
 function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
@@ -40,8 +24,9 @@ function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
 export const conditionOfReading: Look = ({ ground }) =>
   [...lastReadings(ground)].flatMap(([key, readings]) => {
     const wanted = ground.limits.get(key)?.condition ?? ground.settings.get(key)?.condition ?? [];
-    const odd = readings.find((one) => one.condition.length === 0 || against(wanted, one.condition) !== undefined);
-    const right = readings.some((one) => one.condition.length > 0 && against(wanted, one.condition) === undefined);
+    const unlike = unlikeTo(wanted);
+    const odd = readings.find((one) => one.condition.length === 0 || unlike(one.condition));
+    const right = readings.some((one) => one.condition.length > 0 && !unlike(one.condition));
     if (wanted.length === 0 || odd === undefined || right) return [];
     const asks = wanted.join(', ');
     if (odd.condition.length === 0) {

@@ -116,18 +116,21 @@ export const standardBore: Taker = (ask) => {
   };
 };
 
-/** Compression of one record: all positions of the newest day, dry or with oil. */
+/** Compression of one record: all positions of the newest cold day, dry or with oil. */
 export const compression =
   (wet: boolean): Taker =>
   (ask) => {
     const series = ask.book.series.filter((one) => one.item.startsWith('compression'));
-    const points = series
+    const all = series
       .flatMap((one) => readPoints(one, ask.which.at))
       .filter(({ point, written: value }) => {
         const oiled = point.condition.includes('oiled') || /oil/.test(point.condition.join(' '));
         return value.unit.dimension === 'gauge pressure' && oiled === wet;
       })
       .toSorted((a, b) => (a.point.day < b.point.day ? -1 : a.point.day > b.point.day ? 1 : 0));
+    // Like with like: a hot reading is never set beside a cold one; cold ones, where there are any, are the baseline.
+    const cold = all.filter(({ point }) => !/\b(?:hot|warm)\b/.test(point.condition.join(' ')));
+    const points = cold.length > 0 ? cold : all;
     const last = points.at(-1);
     if (last === undefined) return undefined;
     const same = points.filter(({ point }) => point.job === last.point.job && point.side === last.point.side);

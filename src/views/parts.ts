@@ -1,11 +1,15 @@
 // Parts: what is wanted or on its way, by supplier; then what was fitted, with its numbers and where it came from.
 import type { Book } from '../book/book.ts';
-import type { PartEntry } from '../records/model.ts';
-import type { Block, Row } from '../sheet/sheet.ts';
+import { byText } from '../book/in-order.ts';
+import type { Job, PartEntry } from '../records/model.ts';
+import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { partCells, partColumns, partRow } from './job/parts.ts';
-import { column, heading, row, stack } from './wording/blocks.ts';
+import { column, heading, joined, row, stack } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
+import { heldUntil } from './wording/held-until.ts';
 import { jobTitle } from './wording/job.ts';
+import { lostParts } from './wording/lost-parts.ts';
+import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -20,7 +24,7 @@ export const parts = defineView({
   options: ['of'],
   blocks: (context) => {
     const { book, say, options } = context;
-    const open = stillToCome(book.parts);
+    const open = [...stillToCome(book.parts), ...lostParts(book)];
     const fitted = book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned');
     return stack(
       options['of'] === 'fitted'
@@ -37,16 +41,31 @@ function stillToCome(all: readonly Line[]): readonly Line[] {
   return all.filter((line) => toCome.has(line.part.state) && newest.get(line.part.part.toLowerCase()) === line);
 }
 
+/** What keeps a hold point held comes first, the earliest point before the others; then by supplier. */
+function holdersFirst({ book }: ViewContext, open: readonly Line[]): readonly Line[] {
+  const rank = ({ job }: Line): number => heldUntil(book, job)?.order ?? Number.MAX_SAFE_INTEGER;
+  const bySupplier = open.toSorted((one, other) => byText(one.part.from ?? '', other.part.from ?? ''));
+  return bySupplier.toSorted((one, other) => rank(one) - rank(other));
+}
+
+/** The job, and the first hold point that stays held until it is done. */
+function forWhat(context: ViewContext, job: Job): Text {
+  const point = heldUntil(context.book, job);
+  const until = point === undefined ? undefined : `${context.say('holds')}: ${ours(context, point.at, point.title)}`;
+  return joined([[jobTitle(job)], until]);
+}
+
 function toGet(context: ViewContext, open: readonly Line[]): Block {
   const { say } = context;
-  const suppliers = [...new Set(open.map(({ part }) => part.from ?? ''))].toSorted();
+  const pressing = holdersFirst(context, open);
+  const suppliers = [...new Set(pressing.map(({ part }) => part.from ?? ''))];
   const all = open.map(({ part }) => part);
   const rows = suppliers.flatMap((supplier): readonly Row[] => {
     const name = supplier === '' ? say('supplier not named') : supplier;
-    const those = open.filter(({ part }) => (part.from ?? '') === supplier);
+    const those = pressing.filter(({ part }) => (part.from ?? '') === supplier);
     return [
       { kind: 'band', text: [{ kind: 'strong', text: name }] },
-      ...those.map(({ job, part }) => row({ box: 'tick' }, ...partCells(say, part, all), [jobTitle(job)])),
+      ...those.map(({ job, part }) => row({ box: 'tick' }, ...partCells(say, part, all), forWhat(context, job))),
     ];
   });
   return {

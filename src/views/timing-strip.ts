@@ -2,9 +2,10 @@
 import { printFigure, printRange } from '../figure/print.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { degree } from '../quantity/units.ts';
-import type { Block, DrawingMark } from '../sheet/sheet.ts';
+import type { Block, DrawingMark, Text } from '../sheet/sheet.ts';
 import { fact, lines, paragraphs, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
+import { inlineFigure } from './wording/figure.ts';
 import { headFigures } from './figures/engine.ts';
 import { inMillimetres, label, outline, upright } from './wording/true-scale.ts';
 import { valueText, writtenText } from './wording/value.ts';
@@ -21,6 +22,8 @@ const height = top + band + 8;
 interface Timing {
   readonly degrees: number;
   readonly text: string;
+  /** The angle as it is printed beside the strip, leading to its working where it was worked out. */
+  readonly told: Text;
   readonly range?: { readonly low: number; readonly high: number; readonly text: string };
 }
 
@@ -75,17 +78,22 @@ function timingOf({ book }: ViewContext): Timing | undefined {
     const { range, value } = given;
     const text = valueText(value) ?? '';
     const degrees = inDegrees(value.written.quantity);
-    if (range?.low === undefined || range.high === undefined) return { degrees, text };
+    if (range?.low === undefined || range.high === undefined) return { degrees, text, told: text };
     return {
       degrees,
       text,
+      told: text,
       range: { low: inDegrees(range.low), high: inDegrees(range.high), text: printRange(range) },
     };
   }
   const figure = headFigures(book).find(({ id }) => id === 'timing-angle')?.figure;
-  return figure === undefined
-    ? undefined
-    : { degrees: inDegrees(figure.quantity), text: printFigure({ ...figure, decimals: 1 }) };
+  if (figure === undefined) return undefined;
+  const near = { ...figure, decimals: 1 };
+  return {
+    degrees: inDegrees(figure.quantity),
+    text: printFigure(near),
+    told: [inlineFigure(near, 'timing-angle')],
+  };
 }
 
 function inDegrees(quantity: Quantity): number {
@@ -114,7 +122,7 @@ function strip(context: ViewContext, diameter: number): readonly Block[] {
         ...fact(say('Rim, as measured'), flywheel === undefined ? undefined : writtenText(flywheel)),
         ...fact(
           say('Timing before top dead centre'),
-          timing === undefined ? say('not known: no line is drawn for it') : timing.text,
+          timing === undefined ? say('not known: no line is drawn for it') : timing.told,
           timing?.range?.text,
         ),
       ],

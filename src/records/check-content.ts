@@ -1,6 +1,7 @@
 // Content against itself: every caution that is named exists, and every id is given once.
 import type { Problem } from '../problem/problem.ts';
 import type { Content, Procedure } from './content-model.ts';
+import { checkOrder } from './check-order.ts';
 import { below, unknownReference } from './reference.ts';
 
 interface Cited {
@@ -8,7 +9,7 @@ interface Cited {
   readonly at: Problem['at'];
 }
 
-/** Cautions that do not exist, in procedures, hold points, fault tables, forms and sheets. */
+/** Rings in the order of work; cautions that do not exist, in procedures, hold points, fault tables, forms and sheets. */
 export function checkContent(content: Content): readonly Problem[] {
   const cited = [
     ...[...content.procedures.values()].flatMap(ofProcedure),
@@ -17,9 +18,10 @@ export function checkContent(content: Content): readonly Problem[] {
     ...(content.forms ?? []).flatMap((form) => form.lines).flatMap(ofOne),
     ...content.sheets.flatMap((sheet) => sheet.views).flatMap(ofView),
   ];
-  return cited
+  const unknown = cited
     .filter(({ caution }) => !content.cautions.has(caution))
     .map(({ caution, at }) => unknownReference(caution, at, 'caution', content.cautions.keys()));
+  return [...unknown, ...checkOrder(content.orders ?? [])];
 }
 
 function ofProcedure(procedure: Procedure): readonly Cited[] {

@@ -119,6 +119,28 @@ export interface Form {
   readonly at: Place;
 }
 
+/** A step of the hard order of work. `by`: what a record names it by. */
+export interface OrderStep {
+  readonly id: string;
+  readonly step: string;
+  readonly by: readonly string[];
+  readonly applies: Applies;
+  readonly at: Place;
+}
+export interface OrderEdge {
+  readonly before: string;
+  readonly after: string;
+  readonly why: string;
+  readonly at: Place;
+}
+/** What must come before what: steps, and edges between them without a ring. */
+export interface OrderOfWork {
+  readonly order: string;
+  readonly title: string;
+  readonly steps: readonly OrderStep[];
+  readonly edges: readonly OrderEdge[];
+}
+
 export interface SheetDefinition {
   readonly id: string;
   readonly code: string;
@@ -154,6 +176,7 @@ export interface Content {
   }[];
   readonly noStart: readonly NoStartLine[];
   readonly forms?: readonly Form[];
+  readonly orders?: readonly OrderOfWork[];
   readonly sheets: readonly SheetDefinition[];
   /** Pairs of words, UK first. */
   readonly words: readonly { readonly uk: string; readonly us: string }[];

@@ -7,6 +7,7 @@ import { cautionsKind } from './content-kinds/cautions.ts';
 import { faultsKind } from './content-kinds/faults.ts';
 import { formsKind } from './content-kinds/forms.ts';
 import { holdPointsKind } from './content-kinds/hold-points.ts';
+import { orderKind } from './content-kinds/order.ts';
 import { pagesKind, wordsKind } from './content-kinds/pages.ts';
 import { proceduresKind } from './content-kinds/procedures.ts';
 import { schedulesKind } from './content-kinds/schedules.ts';
@@ -35,6 +36,7 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
     schedules: values(schedulesKind),
     noStart: values(faultsKind).flat(),
     forms: values(formsKind),
+    orders: values(orderKind),
     sheets: values(sheetsKind),
     words: values(wordsKind).flat(),
     pages: new Map(all(pagesKind).map(({ value: { page, title }, body }) => [page, { title, body }])),
@@ -43,8 +45,9 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
   // Schedules are for different machines: the same work has the same id in each.
   const services = value.schedules.map((schedule) => schedule.services);
   const forms = value.forms ?? [];
+  const steps = (value.orders ?? []).flatMap((order) => order.steps);
   const formLines = forms.map((form) => form.lines);
-  const named = [cautions, procedures, value.holdPoints, checks, value.sheets, forms, ...formLines, ...services];
+  const named = [cautions, procedures, value.holdPoints, checks, value.sheets, steps, forms, ...formLines, ...services];
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checkContent(value)] };
 }
 

@@ -28,6 +28,7 @@ import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
 import { odometerSaid } from './odometer-said.ts';
 import { oilInFuel } from './oil-in-fuel.ts';
+import { comesFirst, orderOfWork } from './order-of-work.ts';
 import { papers } from './papers.ts';
 import { partHeading } from './part-heading.ts';
 import { parts } from './parts.ts';
@@ -75,6 +76,7 @@ export const views: readonly View[] = [
   calculations,
   caution,
   characterGrid,
+  comesFirst,
   costs,
   coverage,
   form,
@@ -96,6 +98,7 @@ export const views: readonly View[] = [
   note,
   odometerSaid,
   oilInFuel,
+  orderOfWork,
   papers,
   partHeading,
   parts,

@@ -4,6 +4,7 @@ import { cautionsKind } from './cautions.ts';
 import { faultsKind } from './faults.ts';
 import { formsKind } from './forms.ts';
 import { holdPointsKind } from './hold-points.ts';
+import { orderKind } from './order.ts';
 import { pagesKind, wordsKind } from './pages.ts';
 import { proceduresKind } from './procedures.ts';
 import { schedulesKind } from './schedules.ts';
@@ -16,6 +17,7 @@ export const contentKinds: readonly ToldKind[] = [
   holdPointsKind,
   faultsKind,
   formsKind,
+  orderKind,
   sheetsKind,
   pagesKind,
   wordsKind,

@@ -1,0 +1,108 @@
+// The order of work: what must be done before what, over all open jobs, then job by job; nothing here depends on who does it.
+import { workOrder } from '../book/work-order.ts';
+import type { JobInOrder, StepToDo } from '../book/work-order.ts';
+import type { Row, Text } from '../sheet/sheet.ts';
+import { column, heading, joined, row, sentence, stack } from './wording/blocks.ts';
+import { jobTitle } from './wording/job.ts';
+import { ours } from './wording/ours.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+export const orderOfWork = defineView({
+  id: 'order-of-work',
+  purpose: 'What must come before what, over all open jobs and job by job.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => {
+    const { say } = context;
+    const { steps, jobs } = workOrder(context.book);
+    const inOrder = jobs.filter(({ own }) => own.length > 0);
+    return stack(
+      heading(2, say('All open jobs'), 'all-open-jobs'),
+      {
+        type: 'table',
+        columns: [
+          column(say('Done'), 1, 'centre'),
+          column(say('In this order'), 5),
+          column(say('In the job'), 4),
+          column(say('Because'), 6),
+        ],
+        rows: steps.map((one) => stepRow(context, one, 'order')),
+        empty: say('No open job has a step that something must come before.'),
+        use: 'work',
+      },
+      inOrder.length === 0 ? undefined : heading(2, say('Job by job'), 'job-by-job'),
+      inOrder.length === 0 ? undefined : jobTable(context, inOrder),
+    );
+  },
+});
+
+export const comesFirst = defineView({
+  id: 'comes-first',
+  purpose: 'What must come before this job and is not on record, and what must come after it.',
+  needs: 'job',
+  options: [],
+  blocks: (context) => {
+    const { book, job, say } = context;
+    const found = workOrder(book).jobs.find((one) => one.job.id === job?.id);
+    if (found === undefined || (found.first.length === 0 && found.after.length === 0)) return [];
+    return stack(heading(2, say('First, and after it'), 'first'), jobTable(context, [found]));
+  },
+});
+
+/** Why the steps below wait for this one, each reason once. */
+function because(context: ViewContext, { waiting, but }: StepToDo): Text {
+  const whys = [...new Set(waiting.map(({ why, at }) => ours(context, at, why)))];
+  return joined([but === undefined ? undefined : [{ kind: 'strong', text: but }], whys.join('; ')]);
+}
+
+function stepRow(context: ViewContext, one: StepToDo, id: string): Row {
+  const jobs: Text =
+    one.jobs.length === 0 ? context.say('in none of them') : joined(one.jobs.map((job): Text => [jobTitle(job)]));
+  return row(
+    { box: 'tick', id: `${id}/${one.step.id}` },
+    ours(context, one.step.at, one.step.step),
+    jobs,
+    because(context, one),
+  );
+}
+
+/** A band a job; what must come first with a tick each, then what must come after. */
+function jobRows(context: ViewContext, { job, first, after }: JobInOrder): readonly Row[] {
+  const { say } = context;
+  const none = first.length === 0 ? `: ${say('nothing that is not on record must come first')}` : '';
+  const band: Row = { kind: 'band', text: [jobTitle(job), none] };
+  const before = first.map((one) =>
+    row(
+      { box: 'tick', id: `first/${job.id}/${one.step.id}` },
+      sentence(say('first')),
+      ours(context, one.step.at, one.step.step),
+      because(context, one),
+    ),
+  );
+  const then = after.map(({ step, why }) =>
+    row(
+      { box: 'tick', id: `after/${job.id}/${step.id}` },
+      sentence(say('after it')),
+      ours(context, step.at, step.step),
+      ours(context, step.at, why),
+    ),
+  );
+  return [band, ...before, ...then];
+}
+
+function jobTable(context: ViewContext, jobs: readonly JobInOrder[]): ReturnType<typeof stack>[number] {
+  const { say } = context;
+  return {
+    type: 'table',
+    columns: [
+      column(say('Done'), 1, 'centre'),
+      column(say('When'), 2),
+      column(say('What'), 6),
+      column(say('Because'), 6),
+    ],
+    rows: jobs.flatMap((one) => jobRows(context, one)),
+    empty: '',
+    use: 'work',
+  };
+}

@@ -89,7 +89,7 @@ describe('what must simply work', () => {
     expect(gap?.found[0]?.value).toEqual({ kind: 'unknown' });
     expect(gap?.left[0]?.value).toMatchObject({ kind: 'read', written: { decimals: 2 } });
     expect(bore?.found[0]?.value).toEqual({ kind: 'words', text: '5?.05 mm' });
-    expect(value?.unread).toEqual([{ file: 'jobs/a.md', codes: ['key-unknown'] }]);
+    expect(value?.unread).toMatchObject([{ file: 'jobs/a.md', codes: ['key-unknown'] }]);
   });
 
   test('any value may be private', () => {
@@ -152,7 +152,7 @@ describe('what must be told', () => {
     );
     expect(problems.map(({ code }) => code)).toEqual(['number-ambiguous']);
     expect(value?.jobs.map(({ id }) => id)).toEqual(['good', 'late']);
-    expect(value?.unread).toEqual([{ file: 'jobs/bad.md', codes: ['number-ambiguous'] }]);
+    expect(value?.unread).toMatchObject([{ file: 'jobs/bad.md', codes: ['number-ambiguous'] }]);
   });
 
   test('one bad entry of a maker’s file costs that entry only', () => {

@@ -9,7 +9,7 @@ import { kilometre, metreRidden, mile } from '../quantity/units.ts';
 import type { DistanceAt, Odometer } from './book.ts';
 import { clockReadings } from './clock-readings.ts';
 import type { ClockNow, Travelled } from './distance-travelled.ts';
-import { distanceTravelled } from './distance-travelled.ts';
+import { diedUnread, distanceTravelled } from './distance-travelled.ts';
 import type { Ground } from './ground.ts';
 import { odometerStatement } from './odometer-statement.ts';
 
@@ -88,9 +88,11 @@ function knotsOfWhole(travelled: readonly Travelled[]): readonly Knot[] {
 }
 
 /** The last reading; on a dead clock it is only what the clock shows, the machine's distance has gone on uncounted. */
-function nowOf(last: DistanceAt | undefined, stopped: boolean, today: Day): DistanceAt {
+function nowOf(last: DistanceAt | undefined, clock: ClockNow | undefined, today: Day): DistanceAt {
   if (last === undefined) return { day: today };
-  if (!stopped) return last;
+  if (clock?.period.state !== 'dead') return last;
+  // Nobody has read it since it went on: what it shows now is not known either.
+  if (last.job === undefined && clock !== undefined && diedUnread(clock.period)) return { day: last.day };
   return { day: last.day, ...(last.clock === undefined ? {} : { clock: last.clock }) };
 }
 
@@ -133,7 +135,7 @@ export function workOdometer(ground: Ground): OdometerWork {
     };
     return { quantity: of(metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
   };
-  const now = nowOf(readings.at(-1), stopped, ground.today);
+  const now = nowOf(readings.at(-1), clock, ground.today);
   return {
     odometer: { readings, now, statement: odometerStatement(machine, travelled), machineAt },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),

@@ -73,7 +73,10 @@ function record(id: string, lines: string): string {
 
 /** Blocks as text, one space for every space. */
 export function plainText(blocks: readonly Block[]): string {
-  return blocks.map(blockText).join('\n').replaceAll(/[   ]/gu, ' ');
+  return blocks
+    .map(blockText)
+    .join('\n')
+    .replaceAll(/[\u00a0\u2009\u202f]/gu, ' ');
 }
 
 /** The binder of a machine, its books and its records at `today`; only a record that is wrong on purpose may raise a problem. */

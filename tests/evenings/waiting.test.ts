@@ -1,0 +1,74 @@
+// Evenings 2, 13 and 15: what was left how, weeks or months ago, and what must not be done yet.
+import { expect, test } from 'vitest';
+import { evening } from './evening.ts';
+import { wagtailBook } from './wagtail-book.ts';
+
+test('2: the bore is oiled on Sunday, and he comes back on Thursday', () => {
+  const thursday = evening('2026-05-07', {
+    '2026-05-03-oiled': `title: Bore oiled
+kind: waking
+state: put aside
+work: [{loosened: spark plug}]
+checks: [{check: bores-oiled, value: 8 ml}]
+state left: ["oiled Sunday 3 pm, plug loose, do not start"]
+next: turn it by the rear wheel`,
+  });
+  const card = thursday.sheet('state-left-in');
+  expect(card).toContain('Before you turn, start or move it: 1 thing is open.');
+  expect(card).toContain('loose: spark plug');
+  expect(card).toContain('oiled Sunday 3 pm, plug loose, do not start');
+  expect(card).toContain('Next: turn it by the rear wheel');
+  expect(thursday.sheet('hold-points')).toContain('proved 3 May 2026, owner, 8 ml');
+  expect(thursday.sheet('hold-points')).toMatch(/two full turns, no hard stop\n[^\n]*\n +not proved/u);
+});
+
+test('13: bag 17 is not to be found in March', () => {
+  const march = evening(
+    '2026-03-20',
+    {
+      '2025-11-01-off': `kind: strip
+work: [{removed: kickstart cover, bag: 17, fasteners: {kickstart-cover-screw: 5}}]`,
+      '2026-03-15-lost': 'work: [{lost: kickstart-cover-screw, count: 5, from bag: 17, note: bag 17 not found}]',
+    },
+    { maker: wagtailBook() },
+  );
+  expect(march.sheet('tags')).toContain('┌ Bag 17, out\n│ Kickstart cover\n│ 5 × Kickstart cover screws');
+  expect(march.page('off.html')).toContain(
+    '5 × Kickstart cover screws | from bag 17; bag 17 not found | 15 March 2026',
+  );
+  expect(march.sheet('parts-to-get')).toContain(
+    '5 × Kickstart cover screws, M6×1.0: 3 × 25 mm, 2 × 45 mm; lost with bag 17',
+  );
+});
+
+test('15: put aside half way, and fourteen months later', () => {
+  const later = evening(
+    '2026-07-20',
+    {
+      '2025-04-01-tyres': 'kind: service\nchecks: [{check: tyres-hold, value: 1.8 bar}]',
+      '2025-05-10-strip': `title: Engine apart
+kind: strip
+state: put aside
+work: [{removed: barrel, bag: 3}, {opened: crankcase}, {loosened: rear-spindle-nut}]
+readings: [{item: bore, found: 56.05 mm, condition: cold}]
+parts: [{part: gasket set, from: a shop, state: ordered}]
+state left: [halves under a sheet on the bench]
+next: crank seals out`,
+    },
+    { maker: wagtailBook() },
+  );
+  const card = later.sheet('state-left-in');
+  for (const line of [
+    'Before you turn, start or move it: 3 things are open.',
+    'off: barrel (bag 3)',
+    'open: crankcase',
+    'loose: Rear spindle nut',
+    'halves under a sheet on the bench',
+    'Next: crank seals out',
+  ])
+    expect(card).toContain(line);
+  expect(later.page('index.html')).toContain('Next: crank seals out (written on 10 May 2025, Engine apart)');
+  expect(later.sheet('parts-to-get')).toMatch(/gasket set \|[^\n]*ordered/u);
+  expect(later.page('measurements.html')).toMatch(/Cylinder bore \| 56.05 mm \| 10 May 2025[^\n]*worn, usable/u);
+  expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 2025-05-01)');
+});

@@ -21,11 +21,29 @@ export function reportFolderProblems(problems: readonly Problem[], terminal: Ter
   return exitCodes.problems;
 }
 
-/** Tells problems of records with their lines. Loads the finder of lines only when there is something to find. */
+/**
+ * Tells problems of records with their lines: first what stops, then what is only asked, which may follow from what had to be
+ * left out. Loads the finder of lines only when there is something to find.
+ */
 export async function reportProblems(problems: readonly Problem[], textOf: TextOf, terminal: Terminal): Promise<void> {
   if (problems.length === 0) return;
-  const { locate } = await import('../build.ts');
-  terminal.tell(formatReport(problems, textOf, locate, { colour: terminal.colour }));
+  const { locate, stops } = await import('../build.ts');
+  const wrong = stops(problems);
+  const asked = problems.filter((problem) => !wrong.includes(problem));
+  const tell = (those: readonly Problem[]): void =>
+    terminal.tell(formatReport(those, textOf, locate, { colour: terminal.colour }));
+  if (wrong.length > 0) tell(wrong);
+  if (asked.length === 0) return;
+  if (wrong.length > 0) terminal.tell('\n' + leftOut(wrong) + '\n');
+  tell(asked);
+}
+
+/** Names the files that were left out, so that nobody follows a query that only comes from that. */
+function leftOut(wrong: readonly Problem[]): string {
+  const files = [...new Set(wrong.map((problem) => problem.at.file))];
+  const were =
+    files.length === 1 ? ' was left out because of the problem above' : ' were left out because of the problems above';
+  return files.join(', ') + were + '. A query below that depends on it may be false until it is put right:';
 }
 
 /** The report as text without colours, for a page. */

@@ -3,6 +3,7 @@ import type { Problem } from '../problem/problem.ts';
 import type { Content } from './content-model.ts';
 import type { Job, Records } from './model.ts';
 import { below, unknownReference } from './reference.ts';
+import { declaredUnread } from './unread-ids.ts';
 
 /** Procedures, checks, released points and services that neither content nor the maker's data know. */
 export function checkContentReferences(records: Records, content: Content): readonly Problem[] {
@@ -10,7 +11,7 @@ export function checkContentReferences(records: Records, content: Content): read
   const checks = new Set(content.holdPoints.flatMap((point) => point.checks.map((check) => check.id)));
   const held = new Set([...content.holdPoints.map((point) => point.id), ...checks]);
   const lines = [...records.maker.services, ...content.schedules.flatMap((schedule) => schedule.services)];
-  const services = new Set(lines.map((line) => line.id));
+  const services = new Set([...lines, ...declaredUnread(records)].map((line) => line.id));
   return records.jobs.flatMap((job) => [
     ...unknown(job, 'procedures', job.procedures, 'procedure', procedures),
     ...unknown(job, 'services', job.services, 'service', services),

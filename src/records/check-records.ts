@@ -6,6 +6,7 @@ import { checkClock } from './check-clock.ts';
 import { checkCorrections } from './check-corrections.ts';
 import { checkDates } from './check-dates.ts';
 import { checkIds } from './check-ids.ts';
+import { checkMixture } from './check-mixture.ts';
 import { checkPhotos } from './check-photos.ts';
 import { checkReadings } from './check-readings.ts';
 import { checkReferences } from './check-references.ts';
@@ -20,6 +21,7 @@ const checks: readonly ((records: Records, assets: readonly Asset[]) => readonly
   checkCorrections,
   checkClock,
   checkDates,
+  checkMixture,
   checkServices,
   checkPhotos,
 ];

@@ -2,7 +2,7 @@
 import type { Place, Problem } from '../problem/problem.ts';
 import type { Job, Records, WorkEntry } from './model.ts';
 import { below, namesOf, unknownReference, type Names } from './reference.ts';
-import { unreadIds } from './unread-ids.ts';
+import { declaredUnread, unreadIds } from './unread-ids.ts';
 
 /** The names that this folder knows. */
 interface Known {
@@ -17,21 +17,24 @@ interface Known {
 /** Fasteners, fluids, instruments, wrenches, limits and records that are named and do not exist. */
 export function checkReferences(records: Records): readonly Problem[] {
   const { maker, instruments, jobs } = records;
-  const measured = [...maker.limits, ...maker.settings];
+  const lost = declaredUnread(records);
+  const measured = [...maker.limits, ...maker.settings, ...lost];
   const known: Known = {
-    fasteners: namesOf(maker.fasteners),
-    fluids: namesOf(maker.fluids),
+    fasteners: namesOf([...maker.fasteners, ...lost]),
+    fluids: namesOf([...maker.fluids, ...lost]),
     measured: namesOf(measured),
     changeable: namesOf([...maker.fasteners, ...measured]),
-    instruments: namesOf(instruments),
+    instruments: namesOf([...instruments, ...lost]),
     jobs: new Set([...jobs.map((job) => job.id), ...unreadIds(records)]),
   };
   return [...ofServices(records), ...jobs.flatMap((job) => ofJob(job, known))];
 }
 
-function ofServices({ maker }: Records): readonly Problem[] {
-  const services = namesOf(maker.services).all;
-  const limits = namesOf(maker.limits).all;
+function ofServices(records: Records): readonly Problem[] {
+  const { maker } = records;
+  const lost = declaredUnread(records);
+  const services = namesOf([...maker.services, ...lost]).all;
+  const limits = namesOf([...maker.limits, ...lost]).all;
   return maker.services.flatMap((line) => [
     ...line.includes.flatMap((id, i) => unless(services, id, 'service', line.at, 'includes', i)),
     ...(line.wear === undefined ? [] : unless(limits, line.wear, 'limit', line.at, 'wear')),

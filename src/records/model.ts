@@ -16,7 +16,14 @@ export interface Records {
   readonly jobs: readonly Job[];
   readonly story?: { readonly file: string; readonly body: string };
   /** Ids of records that could not be read; sheets name them. */
-  readonly unread: readonly { readonly file: string; readonly codes: readonly string[] }[];
+  /** `ids` are those that its text declares, so that a reference to one of them is not called wrong as well. */
+  readonly unread: readonly {
+    readonly file: string;
+    readonly codes: readonly string[];
+    readonly ids?: readonly string[];
+  }[];
+  /** Texts of what the machine adds to the content; they count for the print of the records. */
+  readonly own?: readonly { readonly file: string; readonly text: string }[];
   /** Places of values marked `private`, besides those that carry the mark themselves; left out of the buyer's copy. */
   readonly kept?: readonly Place[];
 }

@@ -2,6 +2,7 @@
 import type { Place, Problem } from '../problem/problem.ts';
 import { readDocument, type Document } from '../source/document.ts';
 import type { SourceFile } from '../source/files.ts';
+import type { Records } from './model.ts';
 import type { RecordKind } from './kinds/record-kind.ts';
 import { deskFor, type Desk } from './shapes/desk.ts';
 
@@ -26,9 +27,21 @@ export function readFile<T>(
   return { file: source.file, value, document, problems: desk.problems, kept: desk.kept };
 }
 
-/** Files with problems, by name, with the codes found in each. */
-export function unreadFiles(readings: readonly FileReading<unknown>[]): readonly { file: string; codes: string[] }[] {
+/** Files with problems, by name, with the codes found in each and the ids that their text declares. */
+export function unreadFiles(
+  readings: readonly FileReading<unknown>[],
+  textOf: (file: string) => string | undefined,
+): Records['unread'] {
   return readings
     .filter((reading) => reading.problems.some((problem) => problem.severity === 'problem'))
-    .map(({ file, problems }) => ({ file, codes: [...new Set(problems.map((problem) => problem.code))] }));
+    .map(({ file, problems }) => ({
+      file,
+      codes: [...new Set(problems.map((problem) => problem.code))],
+      ids: declaredIds(textOf(file) ?? ''),
+    }));
+}
+
+/** Whatever is written after `id:`, in a text that need not be readable. */
+function declaredIds(text: string): readonly string[] {
+  return [...text.matchAll(/\bid:[ \t]*["']?([\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*)/gu)].flatMap((found) => found[1] ?? []);
 }

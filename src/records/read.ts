@@ -1,6 +1,7 @@
 // A machine's files as records: every file read by its kind, then checked against each other. Everything wrong is told at once.
 import type { Outcome, Problem } from '../problem/problem.ts';
 import type { Asset, SourceFile } from '../source/files.ts';
+import { isOwnContent } from '../source/machine-files.ts';
 import { cleanText } from '../source/clean-text.ts';
 import { checkRecords } from './check-records.ts';
 import { sameFile } from './check-ids.ts';
@@ -36,17 +37,20 @@ export function readRecords(
     (reading) => reading !== undefined,
   );
   const problems = [...readings.flatMap((reading) => reading.problems), ...sameFile(jobFiles)];
+  const texts = new Map([...shared, ...files].map((one) => [one.file, one.text]));
   const data = machine?.value;
   if (machine === undefined || data === undefined || machine.problems.length > 0) {
     return { value: undefined, problems: machine === undefined ? [noMachine(), ...problems] : problems };
   }
+  const own = files.filter(({ file }) => isOwnContent(file)).map(({ file, text }) => ({ file, text }));
   const records: Records = {
     machine: { file: machine.file, ...data },
     maker,
     instruments: instruments.flatMap((reading) => reading.value ?? []),
     jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),
     ...(story === undefined ? {} : { story: { file: story.reading.file, body: story.body } }),
-    unread: unreadFiles(readings),
+    unread: unreadFiles(readings, (file) => texts.get(file)),
+    ...(own.length === 0 ? {} : { own }),
     kept: readings.flatMap((reading) => reading.kept),
   };
   return { value: records, problems: [...problems, ...checkRecords(records, assets)] };

@@ -6,3 +6,8 @@ import { recordId } from './read-job.ts';
 export function unreadIds({ unread }: Pick<Records, 'unread'>): readonly string[] {
   return unread.map(({ file }) => recordId(file));
 }
+
+/** Entries that a file declares which could not be read in full: to name one of them is no second problem. */
+export function declaredUnread({ unread }: Pick<Records, 'unread'>): readonly { readonly id: string }[] {
+  return unread.flatMap(({ ids = [] }) => ids.map((id) => ({ id })));
+}

@@ -19,8 +19,9 @@ export const oilInFuel = defineView({
 function blocks(context: ViewContext): readonly Block[] {
   const { book, say } = context;
   const setting = premixSetting(book);
-  const ratio = valueText(setting?.value);
   const mixes = oilForFuel(book);
+  // Without a figure to mix by, nothing is said of a ratio either.
+  const ratio = mixes.length === 0 ? undefined : valueText(setting?.value);
   const pump = book.records.machine.features.lubrication === 'pump';
   return [
     heading(2, say('Oil in the petrol of the temporary supply'), 'oil-in-fuel'),

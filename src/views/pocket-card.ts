@@ -64,7 +64,21 @@ function airWords(cell: AirCell): string {
 
 function torqueLines({ book, say }: ViewContext): readonly Text[] {
   const carrying = book.torque.filter((one) => one.basis === 'maker');
-  return carrying.map((one): Text => [`${one.fastener.name}: `, ...torqueWords(one, say, book.records.machine.units)]);
+  const lines = carrying.map((one): Text => [
+    `${one.fastener.name}: `,
+    ...torqueWords(one, say, book.records.machine.units),
+  ]);
+  return [
+    ...lines,
+    ...leftOut(say('Not on this card, no value is known'), book.torque, 'none'),
+    ...leftOut(say('Not on this card, worked out and not the maker’s'), book.torque, 'computed'),
+  ];
+}
+
+/** A card that leaves fasteners out says which. */
+function leftOut(words: string, torque: readonly TorqueRow[], basis: TorqueRow['basis']): readonly Text[] {
+  const names = torque.filter((one) => one.basis === basis).map(({ fastener }) => fastener.name);
+  return names.length === 0 ? [] : [[{ kind: 'strong', text: `${words}: ` }, names.join('; ')]];
 }
 
 function torqueWords(

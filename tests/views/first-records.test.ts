@@ -147,3 +147,54 @@ describe('one line of the maker’s schedule', () => {
     expect(Number(told?.[1])).toBeGreaterThan(15);
   });
 });
+
+describe('a mixture in words', () => {
+  const premix = (value: string) =>
+    smallBinder({
+      'maker/book.yaml': makerFile(`settings:\n  - {id: premix, name: Petrol and oil, value: ${value}, page: 7}`),
+    });
+  it('is a problem that says what to write', () => {
+    for (const value of ['half a pint to the gallon', '4 %']) {
+      expect(premix(value).problems).toMatchObject([
+        { code: 'mixture-not-a-ratio', hint: expect.stringContaining('16:1') },
+      ]);
+    }
+    expect(premix('16:1').problems).toEqual([]);
+    expect(premix('?').problems).toEqual([]);
+  });
+  it('is not claimed above a table without a line', () => {
+    const said = sheetSays(premix('half a pint to the gallon'), 'before-first-start');
+    expect(said).not.toContain('by volume, parts of petrol to one of oil');
+    expect(said).toContain('The ratio is not known');
+    expect(sheetSays(premix('16:1'), 'before-first-start')).toContain(
+      'At 16:1 by volume, parts of petrol to one of oil',
+    );
+  });
+});
+
+describe('the pocket card', () => {
+  it('says what it leaves out', () => {
+    const binder = smallBinder({
+      'maker/book.yaml': makerFile(`fasteners:
+  - {id: clutch-cover-screw, name: Clutch cover screws, thread: 5/16 BSF, torque: 10 lbf·ft, page: 18}
+  - {id: barrel-nut, name: Barrel base nuts, thread: 5/16 BSF, torque: ?}`),
+    });
+    expect(sheetSays(binder, 'torque-pocket-card')).toContain('Not on this card, no value is known: Barrel base nuts');
+  });
+});
+
+describe('a record or an entry that cannot be read', () => {
+  it('is named by others without a second problem', () => {
+    const { problems } = smallBinder({
+      'maker/book.yaml': makerFile('fasteners:\n  - {id: head-nut, name: Cylinder head nuts, torque: tight}'),
+      'jobs/2026-04-18-on.md': record(
+        'title: Head on\ndate: 2026-04-18\nkind: assembly\nstate: done\nwork: [{tightened: head-nut}, {tightened: hed-nut}]',
+      ),
+    });
+    expect(problems.map((one) => [one.code, one.at.file])).toEqual([
+      ['number-unreadable', 'maker/book.yaml'],
+      // A name that no file declares is still one.
+      ['reference-unknown', 'jobs/2026-04-18-on.md'],
+    ]);
+  });
+});

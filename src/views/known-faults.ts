@@ -67,7 +67,7 @@ function found({ say }: ViewContext): readonly Block[] {
       type: 'grid',
       caption: say('Found by both on the day'),
       columns: [column(say('What'), 7), column(say('Agreed'), 5)],
-      rows: 4,
+      rows: 3,
     },
   ];
 }

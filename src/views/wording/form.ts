@@ -125,8 +125,8 @@ function sourceOf(context: ViewContext, form: Form, wanted: readonly FormLine[])
       ? undefined
       : joined([`${say('From')}: ${source.title}`, source.edition, source.page, seen], ', ');
   const memory = wanted.some(isMemory)
-    ? say('memory: from memory, not read in the source; look it up before you rely on it.')
+    ? say('Memory: from memory, not read in the source; look it up before you rely on it.')
     : undefined;
   const texts = [from, memory].filter((text): text is Text => text !== undefined);
-  return texts.length === 0 ? undefined : paragraphs(...texts);
+  return texts.length === 0 ? undefined : paragraphs(joined(texts, '. '));
 }

@@ -1,5 +1,5 @@
 // What touches what: from the things a record worked on to the checks that must be proved again.
-import type { Job, Reading, ReadingValue } from '../records/model.ts';
+import type { Job, MakerData, Reading, ReadingValue } from '../records/model.ts';
 import type { Ground } from './ground.ts';
 import { withoutSide } from './names.ts';
 
@@ -20,8 +20,19 @@ function followed(key: string, direct: ReadonlyMap<string, readonly string[]>): 
   return [...found];
 }
 
+/** Kept with the maker's data: what hangs on what does not change with a record. */
+const reaches = new WeakMap<MakerData, Reach>();
+
 /** `disturbs` of fasteners, limits and settings, followed to the end; rings are walked once. */
 export function makeReach(ground: Ground): Reach {
+  const known = reaches.get(ground.maker);
+  if (known !== undefined) return known;
+  const made = reachOf(ground);
+  reaches.set(ground.maker, made);
+  return made;
+}
+
+function reachOf(ground: Ground): Reach {
   const direct = new Map<string, readonly string[]>();
   for (const [id, one] of [...ground.fasteners, ...ground.limits, ...ground.settings]) {
     const disturbs = one.disturbs.map(ground.key);
@@ -37,10 +48,17 @@ export function makeReach(ground: Ground): Reach {
   };
 }
 
+const others = new WeakMap<readonly string[], readonly string[]>();
+
 /** What hangs on a thing, without the thing itself. */
 export function othersOf(key: string, reach: Reach): readonly string[] {
+  const all = reach(key);
+  const before = others.get(all);
+  if (before !== undefined) return before;
   const bare = withoutSide(key);
-  return reach(key).filter((one) => one !== key && one !== bare);
+  const made = all.filter((one) => one !== key && one !== bare);
+  others.set(all, made);
+  return made;
 }
 
 /** What the work of a record touched, before anything it left or ticked: any entry, part fitted, repair or procedure. */

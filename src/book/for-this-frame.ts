@@ -34,8 +34,20 @@ export function frameFits(source: Source, machine: Machine): 'in' | 'out' | 'not
   return below || above ? 'out' : 'in';
 }
 
+/** Kept for as long as the maker's data is: while a binder is served, it is the same before and after a change of a record. */
+const known = new WeakMap<MakerData, { readonly stamped: string | undefined; readonly made: MakerData }>();
+
 /** The maker's data without the entries that are for other frame numbers; what cannot be compared is kept. */
 export function forThisFrame(maker: MakerData, machine: Machine): MakerData {
+  const stamped = machine.numbers.find((one) => one.name === 'frame')?.stamped;
+  const before = known.get(maker);
+  if (before !== undefined && before.stamped === stamped) return before.made;
+  const made = fitting(maker, machine);
+  known.set(maker, { stamped, made });
+  return made;
+}
+
+function fitting(maker: MakerData, machine: Machine): MakerData {
   const fits = (entry: { readonly source: Source }): boolean => frameFits(entry.source, machine) !== 'out';
   return {
     ...maker,

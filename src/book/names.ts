@@ -43,8 +43,19 @@ export function withoutSide(key: string): string {
   return kept.length === 0 ? key : kept.join(' ');
 }
 
+/** A namer is kept for as long as its maker's data is: names are worked out once, not after every change of a record. */
+const namers = new WeakMap<MakerData, Namer>();
+
 /** A namer that knows the ids and names in the maker's data; the id's form wins. */
 export function makeNamer(maker: MakerData): Namer {
+  const known = namers.get(maker);
+  if (known !== undefined) return known;
+  const made = namerOf(maker);
+  namers.set(maker, made);
+  return made;
+}
+
+function namerOf(maker: MakerData): Namer {
   const aliases = new Map<string, string>();
   const named = [...maker.fasteners, ...maker.limits, ...maker.settings, ...maker.fluids];
   for (const one of named) aliases.set(plainName(one.id), plainName(one.id));

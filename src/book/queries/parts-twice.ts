@@ -78,9 +78,10 @@ export const returnedStillCounted: Look = (found) => {
   const refunds = ground.jobs.flatMap((job) => job.money.filter((entry) => entry.kind === 'refund'));
   return ground.jobs.flatMap((job) =>
     job.parts.flatMap((part) => {
+      if (part.state !== 'returned') return [];
       const key = ground.key(part.part);
       const price = paid.get(key)?.price;
-      if (part.state !== 'returned' || price === undefined) return [];
+      if (price === undefined) return [];
       const back = refunds.some(({ amount, for: what }) => amount.minor === price.minor || ground.key(what) === key);
       if (back) return [];
       const message = `${part.part} was returned, and its ${formatMoney(price)} are still counted`;

@@ -11,6 +11,7 @@ import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
 import { programHash } from './program-version.ts';
 import { reportFolderProblems } from './report-problems.ts';
+import { withWay } from './said-at-the-end.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 
 /** What one machine's build is asked for. */
@@ -55,7 +56,7 @@ async function buildMachine(job: BuildJob, around: Surroundings): Promise<ExitCo
   if (claimed.value === undefined) return reportFolderProblems(claimed.problems, around.terminal);
   const last = readLastBuild(claimed.value);
   if (last !== undefined && sameAsLast(last, job)) {
-    for (const line of last.manifest.said) around.terminal.say(line);
+    for (const line of withWay(last.manifest.said, claimed.value)) around.terminal.say(line);
     around.terminal.say('Nothing has changed since it was made; nothing was written.');
     return exitCodes.fine;
   }

@@ -7,7 +7,7 @@ import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { BuildJob } from './build-command.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
-import { saidAtTheEnd } from './said-at-the-end.ts';
+import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
 import { onInterrupt } from './interrupt.ts';
 import { namedPhotos } from './named-photos.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
@@ -63,7 +63,7 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
   const prints = job.options.siteOnly === true ? noPrints : await printAll(aside, work, photos);
   if (job.options.siteOnly !== true) writeData(aside, binder);
   terminal.progress('');
-  const said = saidAtTheEnd({ job, read, binder, aside, prints, photos: made.value.length });
+  const said = saidAtTheEnd({ read, binder, aside, prints, photos: made.value.length });
   swapIn(aside, {
     splitpin: 1,
     program: job.program,
@@ -74,7 +74,7 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
     outputs: Object.fromEntries(aside.outputs),
     said,
   });
-  for (const line of said) terminal.say(line);
+  for (const line of withWay(said, job.out)) terminal.say(line);
   return exitCodes.fine;
 }
 
@@ -94,8 +94,8 @@ async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, M
     import('../render/site.ts'),
     import('../render/assets.ts'),
   ]);
-  const files = await renderSite(binder.pages, frameFor(binder, photos, undefined, job.options.siteOnly !== true));
-  for (const { file, content } of files) putText(aside, file, content);
+  const frame = frameFor(binder, photos, undefined, job.options.siteOnly !== true);
+  await renderSite(binder.pages, frame, ({ file, content }) => putText(aside, file, content));
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
 }
 

@@ -2,14 +2,12 @@
 import { join, relative } from 'node:path';
 import type { Binder } from '../build.ts';
 import type { Aside } from '../cache/aside.ts';
-import type { BuildJob } from './build-command.ts';
 import type { Problem } from '../problem/problem.ts';
 import { count } from './count.ts';
 import type { ReadMachine } from './read-machine.ts';
 import type { Prints } from './write-prints.ts';
 
 export interface Finished {
-  readonly job: BuildJob;
   readonly read: ReadMachine;
   readonly binder: Binder;
   readonly aside: Aside;
@@ -17,12 +15,21 @@ export interface Finished {
   readonly photos: number;
 }
 
-/** The lines, ready to say. */
+/** Stands for the output folder in what is kept, so that a binder handed on tells nothing of where it was made. */
+const outMark = '{binder}';
+
+/** What is kept of a build's end, said with the way to the output folder from here. */
+export function withWay(said: readonly string[], out: string): readonly string[] {
+  const way = shortest(out);
+  return said.map((line) => line.replaceAll(outMark, way));
+}
+
+/** The lines, to be said through `withWay`. */
 export function saidAtTheEnd(finished: Finished): readonly string[] {
   return [...whatAndWhere(finished), ...forYourEye(finished)];
 }
 
-function whatAndWhere({ job, read, binder, aside, prints, photos }: Finished): readonly string[] {
+function whatAndWhere({ read, binder, aside, prints, photos }: Finished): readonly string[] {
   const { machine } = binder.book.records;
   const paper = prints.marks.reduce((sum, mark) => sum + mark.pages, 0);
   const made = [
@@ -30,14 +37,13 @@ function whatAndWhere({ job, read, binder, aside, prints, photos }: Finished): r
     count(prints.marks.length, 'sheet') + ' on ' + count(paper, 'side') + ' of paper',
     count(photos, 'photo'),
   ];
-  const out = shortest(job.out);
   const lines = [
     `${machine.name}: ${made.join(', ')}, from ${count(binder.book.records.jobs.length, 'record')} in ${read.folder.name}`,
-    `  ${join(out, 'index.html')}    begin here`,
+    `  ${join(outMark, 'index.html')}    begin here`,
   ];
   if (prints.marks.length > 0) {
-    lines.push(`  ${join(out, 'print')}    the sheets as PDF`);
-    lines.push(`  ${join(out, 'data', 'binder.json')}    everything computed, with units and origins`);
+    lines.push(`  ${join(outMark, 'print')}    the sheets as PDF`);
+    lines.push(`  ${join(outMark, 'data', 'binder.json')}    everything computed, with units and origins`);
   }
   lines.push(
     `  ${count(aside.written.length, 'file')} written, ${count(aside.outputs.size - aside.written.length, 'file')} unchanged`,

@@ -99,6 +99,9 @@ describe('build', () => {
     const { ino } = statSync(out);
     const second = await run(machine, ['build', 'bike', ...day]);
     expect([second.code, second.out.includes('Nothing has changed')]).toEqual([0, true]);
+    expect(second.out).toContain(join('out/bike', 'index.html'));
+    // A binder that is handed on tells nothing of the machine it was made on.
+    expect(readFileSync(join(out, '.splitpin.json'), 'utf8')).not.toContain(dirname(machine));
     expect(second.out.startsWith(first.out.trimEnd())).toBe(true);
     expect([contents(out), statSync(out).ino]).toEqual([before, ino]);
     expect(readdirSync(machine).sort()).toEqual(['jobs', 'machine.yaml', 'maker']);

@@ -8,6 +8,7 @@ import type { Day } from './quantity/day.ts';
 import { readDay } from './quantity/day-arithmetic.ts';
 import { checkContentReferences } from './records/check-content-references.ts';
 import type { Content } from './records/content-model.ts';
+import { withOwnContent } from './records/own/own-content.ts';
 import type { Records } from './records/model.ts';
 import { readRecords } from './records/read.ts';
 import type { Paper, Sheet } from './sheet/sheet.ts';
@@ -62,10 +63,11 @@ export interface Binder {
  */
 export function build(input: BuildInput): Outcome<Binder | undefined> {
   const records = readRecords(input.files.toSorted(byName), input.assets, input.shared);
-  const before = [...input.before, ...input.content.problems, ...records.problems];
+  const content = withOwnContent(input.content.value, input.files.toSorted(byName));
+  const before = [...input.before, ...input.content.problems, ...records.problems, ...content.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
-  before.push(...checkContentReferences(records.value, input.content.value));
-  const book = makeBook(withoutWrong(records.value, before), input.content.value, input.today);
+  before.push(...checkContentReferences(records.value, content.value));
+  const book = makeBook(withoutWrong(records.value, before), content.value, input.today);
   const sheets = composeSheets(book, {
     workings: input.workings === true,
     ...(input.paper === undefined ? {} : { paper: input.paper }),

@@ -61,7 +61,7 @@ function ofJob(job: Job): string {
 
 /** Seven letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not matter. */
 export function recordsVersion(records: Records): string {
-  const { machine, maker, instruments, story, jobs, unread } = records;
+  const { machine, maker, instruments, story, jobs, unread, own } = records;
   const parts = [
     print(machine),
     print(maker),
@@ -69,6 +69,7 @@ export function recordsVersion(records: Records): string {
     print(story ?? ''),
     ...jobs.map((job) => job.file + ofJob(job)),
     ...unread.map((one) => one.file),
+    ...(own ?? []).map((one) => one.file + print(one.text)),
   ];
   return print(parts.toSorted(byText));
 }

@@ -114,6 +114,7 @@ export const codes = {
   'oil-without-quantity-or-grade': 'query',
   'too-far-in-a-day': 'query',
   'number-differs': 'query',
+  'gearing-upside-down': 'query',
   'data-for-other-frames': 'query',
   'limit-without-page': 'query',
   'part-from-nowhere': 'query',

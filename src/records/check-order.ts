@@ -32,11 +32,19 @@ function ringIn(edges: readonly OrderEdge[]): readonly OrderEdge[] | undefined {
         continue;
       }
       const back = way.findIndex(({ step }) => step === edge.after);
-      if (back >= 0) return [...way.slice(back + 1).flatMap((one) => one.edge ?? []), edge];
+      if (back >= 0) return closedLast([...way.slice(back + 1).flatMap((one) => one.edge ?? []), edge], edges);
       way.push({ edge, step: edge.after, next: 0 });
     }
   }
   return undefined;
+}
+
+/** The ring turned so that the edge that was written last closes it: that is the one to look at. */
+function closedLast(ring: readonly OrderEdge[], edges: readonly OrderEdge[]): readonly OrderEdge[] {
+  const order = new Map(edges.map((edge, index) => [edge, index]));
+  const places = ring.map((edge) => order.get(edge) ?? 0);
+  const last = places.indexOf(Math.max(...places));
+  return [...ring.slice(last + 1), ...ring.slice(0, last + 1)];
 }
 
 function ringProblem(ring: readonly OrderEdge[]): Problem {

@@ -2,11 +2,17 @@
 
 /** Folders of a machine that are looked into; anything else in the folder is the owner's own. */
 export function isMachineFolder(file: string): boolean {
-  return /^(maker|jobs|photos|documents)(\/|$)/.test(file);
+  return /^(maker|jobs|photos|documents|hold-points|cautions|procedures|schedules|order)(\/|$)/.test(file);
+}
+
+/** What a machine adds to the content: checks, cautions, procedures, schedules, edges of the order of work. */
+export function isOwnContent(file: string): boolean {
+  return /^(hold-points|cautions|procedures|schedules|order)\/.+\.md$/.test(file);
 }
 
 export function isRecord(file: string): boolean {
-  return /^(machine|instruments)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
+  const own = isOwnContent(file);
+  return own || /^(machine|instruments)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
 }
 
 /** A text file where records are expected, under a name that is not read: most often a slip of the keyboard. */

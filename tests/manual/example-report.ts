@@ -12,6 +12,7 @@ import { formatReport } from '../../src/problem/report.ts';
 import { readDay } from '../../src/quantity/day-arithmetic.ts';
 import { checkContentReferences } from '../../src/records/check-content-references.ts';
 import { readContent } from '../../src/records/read-content.ts';
+import { withOwnContent } from '../../src/records/own/own-content.ts';
 import { readRecords } from '../../src/records/read.ts';
 import { locate } from '../../src/source/locate.ts';
 import { inFolder } from './example-folder.ts';
@@ -60,8 +61,9 @@ function read(folder: string): readonly Problem[] {
   const records = readRecords(disk.value.files, disk.value.assets, disk.value.shared);
   const problems = [...disk.problems, ...records.problems];
   if (records.value === undefined || !today.ok) return problems;
-  const book = makeBook(records.value, content.value, today.value);
-  return [...problems, ...checkContentReferences(records.value, content.value), ...book.queries];
+  const own = withOwnContent(content.value, disk.value.files);
+  const book = makeBook(records.value, own.value, today.value);
+  return [...problems, ...own.problems, ...checkContentReferences(records.value, own.value), ...book.queries];
 }
 
 /** A calculation's doubts, one a line. */

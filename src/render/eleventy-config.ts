@@ -4,8 +4,19 @@ import type { CodeTemplate, UserConfig } from '@11ty/eleventy';
 import { renderOne } from './page.ts';
 import type { SiteFrame, SitePage } from './site-frame.ts';
 
-/** Sets up Eleventy for a site. The program and `.eleventy.ts` both use it, so both give the same HTML. */
-export function configureSite(configuration: UserConfig, pages: readonly SitePage[], site: SiteFrame): void {
+/** What becomes of a rendered page: the text that Eleventy is handed for it. */
+export type HandOver = (page: { readonly file: string; readonly content: string }) => string;
+
+/**
+ * Sets up Eleventy for a site. The program and `.eleventy.ts` both use it, so both give the same HTML. Eleventy keeps the text of
+ * every page to its end; the program takes each page itself and hands Eleventy an empty text.
+ */
+export function configureSite(
+  configuration: UserConfig,
+  pages: readonly SitePage[],
+  site: SiteFrame,
+  handOver: HandOver = ({ content }) => content,
+): void {
   const byFile = new Map(pages.map((page) => [page.file, page]));
   configuration.setQuietMode(true);
   configuration.setTemplateFormats(['11ty.js']);
@@ -14,16 +25,19 @@ export function configureSite(configuration: UserConfig, pages: readonly SitePag
   configuration.setUseGitIgnore(false);
   configuration.setFrontMatterParsingOptions({ language: 'yaml', engines: refusedEngines() });
   for (const [index, files] of filesBySection(pages).entries()) {
-    configuration.addTemplate(`section-${index}.11ty.js`, sectionTemplate(files, byFile, site));
+    configuration.addTemplate(
+      `section-${index}.11ty.js`,
+      sectionTemplate(files, (file) => {
+        const spec = byFile.get(file);
+        if (spec === undefined) throw new Error('Eleventy asked for a page that it was not given.');
+        return handOver(renderOne(spec, site));
+      }),
+    );
   }
 }
 
 /** Only file names pass through Eleventy's data, which it copies; the pages themselves stay with us. */
-function sectionTemplate(
-  files: readonly string[],
-  byFile: ReadonlyMap<string, SitePage>,
-  site: SiteFrame,
-): CodeTemplate {
+function sectionTemplate(files: readonly string[], render: (file: string) => string): CodeTemplate {
   return {
     data: {
       files,
@@ -31,11 +45,7 @@ function sectionTemplate(
       eleventyExcludeFromCollections: true,
       permalink: ({ file }: { readonly file: string }) => file,
     },
-    render: ({ pagination }) => {
-      const spec = byFile.get(pagination.items[0] ?? '');
-      if (spec === undefined) throw new Error('Eleventy asked for a page that it was not given.');
-      return renderOne(spec, site).content;
-    },
+    render: ({ pagination }) => render(pagination.items[0] ?? ''),
   };
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { renderOne } from '../../src/render/page.ts';
-import { renderSite } from '../../src/render/site.ts';
+import { renderSite, type SiteFile } from '../../src/render/site.ts';
 import { sampleFrame, sampleSpecs } from './sample-site.ts';
 
 const home = process.cwd();
@@ -18,10 +18,18 @@ afterEach(() => {
   rmSync(folder, { recursive: true });
 });
 
+/** Everything that was given away, in the order of the pages. */
+async function rendered(specs: typeof sampleSpecs): Promise<readonly (SiteFile | undefined)[]> {
+  const given = new Map<string, SiteFile>();
+  await renderSite(specs, sampleFrame, (file) => given.set(file.file, file));
+  expect(given.size).toBe(specs.length);
+  return specs.map(({ file }) => given.get(file));
+}
+
 const expected = sampleSpecs.map((spec) => renderOne(spec, sampleFrame));
 
 it('gives every page, in order, as it is rendered alone', async () => {
-  expect(await renderSite(sampleSpecs, sampleFrame)).toEqual(expected);
+  expect(await rendered(sampleSpecs)).toEqual(expected);
 });
 
 it('keeps names with spaces, quotes and letters of any script', async () => {
@@ -29,8 +37,8 @@ it('keeps names with spaces, quotes and letters of any script', async () => {
     const file = `jobs/ñ "’ 日本 ${index}.html`;
     return { ...spec, file, make: () => ({ ...spec.make(), file }) };
   });
-  const files = await renderSite(odd, sampleFrame);
-  expect(files.map(({ file }) => file)).toEqual(odd.map(({ file }) => file));
+  const files = await rendered(odd);
+  expect(files.map((each) => each?.file)).toEqual(odd.map(({ file }) => file));
 });
 
 it('runs no configuration, data or ignore file that lies about where it is started', async () => {
@@ -39,5 +47,13 @@ it('runs no configuration, data or ignore file that lies about where it is start
   writeFileSync('.gitignore', '*');
   writeFileSync('.eleventyignore', '*');
   writeFileSync('page.md', '---js\n{ title: process.exit(3) }\n---\n');
-  expect(await renderSite(sampleSpecs, sampleFrame)).toEqual(expected);
+  expect(await rendered(sampleSpecs)).toEqual(expected);
+});
+
+it('throws the very fault of whoever takes the pages', async () => {
+  const full = Object.assign(new Error('no room'), { code: 'ENOSPC' });
+  const refuse = (): never => {
+    throw full;
+  };
+  await expect(renderSite(sampleSpecs, sampleFrame, refuse)).rejects.toBe(full);
 });

@@ -1,18 +1,36 @@
-// The short way: most records are plain paragraphs, and where no line begins a list, a heading or the like there is nothing to take apart.
+// The short way: most records are paragraphs under plain headings, and where no line begins a list, a quote or the like there is nothing to take apart.
 import type { Paragraph } from '../../sheet/sheet.ts';
 import { inlines } from './inlines.ts';
 import { markdown } from './markdown.ts';
 
 /** What may make a line something else than the line of a paragraph, or lies too deep for the short way. */
-const structure = /[\t\r\0]|(?:^|\n)(?:[-+=#>|: ~`![]|\*(?:[ \n]|$|\*(?![^ *\n]))|_(?:[ \n_]|$)|\d{1,9}[.)])/;
+const structure =
+  /[\t\r\0]|(?:^|\n)(?:[-+=>|: ~`![]|#(?!#{0,5} [^\s#][^#\n]*(?:\n|$))|\*(?:[ \n]|$|\*(?![^ *\n]))|_(?:[ \n_]|$)|\d{1,9}[.)])/;
 /** Signs that mean something inside a line. */
 const marked = /[*_`[<&\\~]|:\/\//;
 
-/** The paragraphs of a text that is nothing but paragraphs; undefined when it may hold anything else. */
+/** A line that is a heading, with the paragraph around it cut there. */
+const headings = /(?:^|\n)(?=#)|\n(?<=(?:^|\n)#+[^#\n]*\n)/;
+
+/** The paragraphs of a text that is nothing but paragraphs and headings; undefined when it may hold anything else. */
 export function plainProse(text: string): readonly Paragraph[] | undefined {
   if (structure.test(text)) return undefined;
-  const chunks = text.split(/\n{2,}/).filter((chunk) => chunk !== '' && chunk !== '\n');
-  return chunks.map((chunk) => ({ kind: 'paragraph', text: marked.test(chunk) ? inside(chunk) : oneLine(chunk) }));
+  const chunks = text.split(/\n{2,}/).flatMap((chunk) => (chunk.includes('#') ? chunk.split(headings) : [chunk]));
+  return chunks.filter((chunk) => chunk !== '' && chunk !== '\n').map(paragraph);
+}
+
+function paragraph(chunk: string): Paragraph {
+  if (chunk.startsWith('#')) return headingOf(chunk);
+  return { kind: 'paragraph', text: textOf(chunk) };
+}
+
+function headingOf(line: string): Paragraph {
+  const depth = line.indexOf(' ');
+  return { kind: 'heading', level: depth < 3 ? 3 : 4, text: textOf(line.slice(depth + 1)) };
+}
+
+function textOf(chunk: string): ReturnType<typeof inlines> {
+  return marked.test(chunk) ? inside(chunk) : oneLine(chunk);
 }
 
 /** A paragraph with marks in it. */

@@ -195,6 +195,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       note: text,
     },
   ),
+  answer: object({ query: text, by: text, why: text, at: place }),
   release: object({ of: text, by: text, why: text, at: place }, { until: day }),
   job: object(
     {
@@ -235,6 +236,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       odometer: measure,
       time: measure,
       continues: text,
+      answers: list(ref('answer')),
       ride: object(
         {},
         { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text, where: text },

@@ -5,6 +5,7 @@ import type { Day } from '../quantity/day.ts';
 import type { Money } from '../quantity/money.ts';
 import type { Content, HoldPoint, Check, Procedure } from '../records/content-model.ts';
 import type {
+  Answer,
   Fastener,
   Job,
   Limit,
@@ -213,6 +214,8 @@ export interface Book {
   readonly photos: readonly { readonly job: Job; readonly photo: Photo }[];
   /** Things a person should look at, ordered by what can hurt. */
   readonly queries: readonly Problem[];
+  /** Queries that a record answers: by whom and why; they are not among `queries`. */
+  readonly answered?: readonly { readonly query: Problem; readonly answer: Answer; readonly job: Job }[];
   readonly limits: ReadonlyMap<string, Limit>;
   readonly fasteners: ReadonlyMap<string, Fastener>;
   readonly settings: ReadonlyMap<string, Setting>;

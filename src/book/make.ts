@@ -2,6 +2,7 @@
 import type { Day } from '../quantity/day.ts';
 import type { Content } from '../records/content-model.ts';
 import type { Records } from '../records/model.ts';
+import { parted } from './answers.ts';
 import type { Book } from './book.ts';
 import { countCosts } from './costs.ts';
 import { dueList } from './due/due-list.ts';
@@ -35,6 +36,7 @@ export function makeBook(records: Records, content: Content, today: Day): Book {
   const due = dueList(ground, odometer, series);
   const costs = countCosts(records, ground.jobs, offWork.off.closed, ground.key);
   const found = { ground, odometer, offWork, series, torque, holds, due, costs };
+  const { open, answered } = parted(lookOver(found), ground.jobs);
   return {
     records,
     content,
@@ -50,7 +52,8 @@ export function makeBook(records: Records, content: Content, today: Day): Book {
     costs,
     parts: ground.all.flatMap((job) => job.parts.map((part) => ({ job, part }))),
     photos: ground.all.flatMap((job) => job.photos.map((photo) => ({ job, photo }))),
-    queries: lookOver(found),
+    queries: open,
+    answered,
     limits: byId(series.limits.values()),
     fasteners: byId(ground.maker.fasteners),
     settings: byId(ground.maker.settings),

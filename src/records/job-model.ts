@@ -108,6 +108,14 @@ export interface Release {
   readonly at: Place;
 }
 
+/** A query that a person looked at and let stand, by its print: it rests until what it says changes. */
+export interface Answer {
+  readonly query: string;
+  readonly by: string;
+  readonly why: string;
+  readonly at: Place;
+}
+
 export interface Repair {
   readonly of: string;
   readonly now: string;
@@ -213,6 +221,7 @@ export interface Job {
   readonly findings: readonly Finding[];
   readonly checks: readonly CheckDone[];
   readonly releases?: readonly Release[];
+  readonly answers?: readonly Answer[];
   readonly services: readonly string[];
   readonly repairs: readonly Repair[];
   readonly corrections: readonly Correction[];

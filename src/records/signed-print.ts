@@ -16,13 +16,9 @@ function withoutSignature(text: string): string {
   return kept.join('\n').trim();
 }
 
-/**
- * Seven letters and digits over the words of a record as they stand in its file. Not a secret and not a proof against somebody who
- * wants to deceive: it tells a mechanic that a signed record is not what was signed.
- */
-export function signedPrint(text: string): string {
+/** Seven letters and digits over some words: tells two texts apart, and is short enough to be copied by hand. */
+export function printOf(words: string): string {
   let [a, b] = [0x9e3779b9, 0x85ebca6b];
-  const words = withoutSignature(text);
   for (let index = 0; index < words.length; index += 1) {
     const code = words.charCodeAt(index);
     a = Math.imul(a ^ code, 0x01000193);
@@ -30,4 +26,12 @@ export function signedPrint(text: string): string {
   }
   const mixed = Math.imul(a ^ (a >>> 15) ^ b, 0x7feb352d) ^ words.length;
   return (mixed >>> 0).toString(36).padStart(7, '0');
+}
+
+/**
+ * The print of a record as its words stand in its file. Not a secret and not a proof against somebody who wants to deceive: it
+ * tells a mechanic that a signed record is not what was signed.
+ */
+export function signedPrint(text: string): string {
+  return printOf(withoutSignature(text));
 }

@@ -1,4 +1,5 @@
 // For a person to look at: what the records say that an experienced reader would question, in the order in which it can hurt.
+import { queryPrint } from '../book/answers.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
@@ -14,17 +15,40 @@ export const queries = defineView({
   options: [],
   blocks: (context) => {
     const { book, say } = context;
-    return stack(unread(context), heading(2, say('For a person to look at'), 'queries'), {
-      type: 'table',
-      columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
-      rows: capped(book.queries, (rest) => moreOfThem(say, rest)).map((one) =>
-        'kind' in one ? one : row(one.message, one.hint ?? '', where(context, one)),
-      ),
-      empty: say('Nothing in the records asks for a second look.'),
-      use: 'read',
-    });
+    return stack(
+      unread(context),
+      heading(2, say('For a person to look at'), 'queries'),
+      {
+        type: 'table',
+        columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
+        rows: capped(book.queries, (rest) => moreOfThem(say, rest)).map((one) =>
+          'kind' in one ? one : row(one.message, one.hint ?? '', where(context, one)),
+        ),
+        empty: say('Nothing in the records asks for a second look.'),
+        use: 'read',
+      },
+      answered(context),
+    );
   },
 });
+
+/** What somebody looked at and let stand; it comes back when what it says changes. */
+function answered({ book, say }: ViewContext): ReturnType<typeof stack> {
+  const all = book.answered ?? [];
+  if (all.length === 0) return [];
+  return [
+    heading(2, say('Looked at, and let stand'), 'answered'),
+    {
+      type: 'table',
+      columns: [column(say('What'), 8), column(say('Why'), 6), column(say('By'), 4)],
+      rows: all.map(({ query, answer, job }) =>
+        row(query.message, answer.why, joined([answer.by, [jobTitle(job)]], ', ')),
+      ),
+      empty: '',
+      use: 'read',
+    },
+  ];
+}
 
 /** The record, as a link where the file is one; the file and its code, to be found again in the manual of problems. */
 function where({ book }: ViewContext, problem: Problem): Text {
@@ -35,7 +59,8 @@ function where({ book }: ViewContext, problem: Problem): Text {
     (book.content.pages.get(one)?.body ?? '').includes(`\n## ${problem.code}\n`),
   );
   const to = `page:${page === 'problems' ? 'problems-manual' : 'queries'}.html#${problem.code}`;
-  return joined([file, page === undefined ? problem.code : [{ kind: 'link', text: problem.code, to }]], ', ');
+  const code: Text = page === undefined ? problem.code : [{ kind: 'link', text: problem.code, to }];
+  return joined([file, code, queryPrint(problem)], ', ');
 }
 
 function unread({ book, say }: ViewContext): ReturnType<typeof stack> {

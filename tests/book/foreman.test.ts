@@ -71,3 +71,18 @@ test('a signed record prints what to write beside the signature, and says when i
   const changed = evening('2026-06-01', { '2026-05-01-a': signed(`, print: ${print}`, 'chains') });
   expect(changed.codes).toContain('changed-after-signing');
 });
+
+test('a query that was answered rests until what it says changes', () => {
+  const jobs = (miles: string, answers = ''): Readonly<Record<string, string>> => ({
+    '2026-05-01-a': 'odometer: 1000 km',
+    '2026-05-02-b': `odometer: ${miles}`,
+    '2026-05-03-c': `kind: paperwork${answers}`,
+  });
+  const asked = evening('2026-06-01', jobs('3000 km')).page('problems.html');
+  const print = /too-far-in-a-day, ([0-9a-z]{7})/u.exec(asked)?.[1] ?? '';
+  const answer = `\nanswers: [{query: ${print}, by: owner, why: carried on a lorry with the wheel turning}]`;
+  const rested = evening('2026-06-01', jobs('3000 km', answer));
+  expect(rested.codes).not.toContain('too-far-in-a-day');
+  expect(rested.page('problems.html')).toMatch(/Looked at, and let stand[^]*carried on a lorry[^]*owner/u);
+  expect(evening('2026-06-01', jobs('3100 km', answer)).codes).toContain('too-far-in-a-day');
+});

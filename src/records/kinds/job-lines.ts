@@ -1,5 +1,6 @@
 // The smaller lines of a job: parts, findings, checks, repairs, corrections, ride, run log, money, photos.
 import type {
+  Answer,
   CheckDone,
   Correction,
   Finding,
@@ -62,6 +63,12 @@ export const release: Shape<Release> = entry({
   by: need(text, 'who lets it pass', { example: 'owner' }),
   why: need(text, 'why', { example: 'pushed to the station, not ridden' }),
   until: may(day, 'the last day it holds', { example: '2024-09-30' }),
+});
+
+export const answer: Shape<Answer> = entry({
+  query: need(text, 'the print of the query, as the binder prints it beside it', { example: '0y6pwtl' }),
+  by: need(text, 'who looked at it', { example: 'owner' }),
+  why: need(text, 'why it may stand', { example: 'the blade was right, the book is wrong' }),
 });
 
 export const repair: Shape<Repair> = andThen(

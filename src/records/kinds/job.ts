@@ -6,6 +6,7 @@ import { daySpan, quantity } from '../shapes/measured.ts';
 import { choice, list, number, scalar, text } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import {
+  answer,
   checkDone,
   correction,
   finding,
@@ -95,6 +96,7 @@ export const jobKind = defineRecord<JobData>({
       findings: or(list(finding), [], 'what was seen and stays to be answered'),
       checks: or(list(checkDone), [], 'checks done', { example: '[bores-oiled]' }),
       releases: may(list(release), 'hold points or checks let pass by a person, without proof'),
+      answers: may(list(answer), 'queries that were looked at and may stand'),
       services: or(list(text), [], 'ids of services done', { example: '[gearbox-oil-change]' }),
       repairs: or(list(repair), [], 'repairs that change the book’s figures'),
       corrections: or(list(correction), [], 'what an earlier record has wrong'),

@@ -16,6 +16,7 @@ import type { Asset, SourceFile } from './source/files.ts';
 import { dayText } from './views/wording/day.ts';
 
 export { binderData } from './binder/binder-data.ts';
+export { dueCalendar } from './binder/due-calendar.ts';
 export { binderSchema } from './binder/binder-schema.ts';
 export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
 export type { Doubt } from './calc/calculation.ts';

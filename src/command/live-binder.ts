@@ -2,7 +2,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { binderData, binderSchema, stops, type Binder } from '../build.ts';
+import { binderData, binderSchema, dueCalendar, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import { siteAssets } from '../render/assets.ts';
@@ -112,7 +112,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       if (file.endsWith('.html')) return sent('text/html; charset=utf-8', page(file));
       if (file.endsWith('.pdf')) return sent('application/pdf', await print(file));
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
-      if (file.startsWith('data/')) return sent('application/json', good && dataFile(file, good.binder));
+      if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));
       const asset = assets.get(file);
       return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));
     },
@@ -145,8 +145,13 @@ function frameKey({ frame, photos }: Good): string {
   return JSON.stringify([machine, number, language, recordsDate, recordsVersion, contents, [...photos.values()]]);
 }
 
+function dataType(file: string): string {
+  return file.endsWith('.ics') ? 'text/calendar; charset=utf-8' : 'application/json';
+}
+
 function dataFile(file: string, binder: Binder): string | undefined {
   if (file === 'data/binder.json') return JSON.stringify(binderData(binder.book), null, 1) + '\n';
+  if (file === 'data/due.ics') return dueCalendar(binder.book);
   return file === 'data/binder.schema.json' ? JSON.stringify(binderSchema, null, 1) + '\n' : undefined;
 }
 

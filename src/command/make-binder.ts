@@ -2,7 +2,7 @@
 import { dropAside, noteFile, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
 import { hashOf } from '../cache/hash.ts';
 import type { InputMark, LastBuild } from '../cache/manifest.ts';
-import { binderData, binderSchema, stops, type Binder } from '../build.ts';
+import { binderData, binderSchema, dueCalendar, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { BuildJob } from './build-command.ts';
@@ -108,6 +108,7 @@ async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, Ma
 
 function writeData(aside: Aside, binder: Binder): void {
   putText(aside, 'data/binder.json', JSON.stringify(binderData(binder.book), null, 1) + '\n');
+  putText(aside, 'data/due.ics', dueCalendar(binder.book));
   putText(aside, 'data/binder.schema.json', JSON.stringify(binderSchema, null, 1) + '\n');
 }
 

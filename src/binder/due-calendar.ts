@@ -1,0 +1,76 @@
+// data/due.ics: what is due, as a calendar that other programs read (iCalendar, RFC 5545). The same book gives the same bytes.
+import type { Book, DueLine } from '../book/book.ts';
+import { printFigure } from '../figure/print.ts';
+import type { Day } from '../quantity/day.ts';
+import { addDays } from '../quantity/day-arithmetic.ts';
+import { contentLines } from './calendar-lines.ts';
+
+/** The day on which a line stands in the calendar: by its date, or by the rider's pace, whichever comes first. */
+function dayOf({ dueDay, projected }: DueLine): Day | undefined {
+  const paced = projected?.likely;
+  if (dueDay === undefined || paced === undefined) return dueDay ?? paced;
+  return paced < dueDay ? paced : dueDay;
+}
+
+/** `20260401`. */
+function plainDay(day: Day): string {
+  return day.replaceAll('-', '');
+}
+
+/** What tells this machine from others of its name in one calendar, without giving its number away. */
+function machineMark(book: Book): string {
+  const { name, numbers } = book.records.machine;
+  const frame = numbers.find((number) => number.name === 'frame')?.stamped ?? '';
+  let state = 0x811c9dc5;
+  for (const letter of `${name}\n${frame}`) state = Math.imul(state ^ (letter.codePointAt(0) ?? 0), 0x01000193);
+  return (state >>> 0).toString(36).padStart(7, '0');
+}
+
+function told(line: DueLine, day: Day): string {
+  const { why, dueOnClock, dueDay, projected, service } = line;
+  return [
+    why,
+    ...(dueOnClock === undefined ? [] : [`On the clock: ${printFigure(dueOnClock)}`]),
+    ...(projected === undefined || day === dueDay
+      ? []
+      : [`By the pace of the records: ${projected.early} to ${projected.late ?? 'not known'}`]),
+    ...(service.basis === 'general' ? ['General schedule, not the maker’s'] : []),
+  ].join('\n');
+}
+
+/** One entry of a whole day for every line of the due list that has a day; the stamp is the date of the records. */
+export function dueCalendar(book: Book): string {
+  const stamp = `${plainDay(book.recordsDate)}T000000Z`;
+  const mark = machineMark(book);
+  const entries = book.due.flatMap((line): readonly (readonly [string, string])[] => {
+    const day = dayOf(line);
+    if (day === undefined || line.state === 'done once') return [];
+    const { id, item, action } = line.service;
+    return [
+      ['BEGIN', 'VEVENT'],
+      ['UID', `due-${id}-${mark}@splitpin`],
+      ['DTSTAMP', stamp],
+      ['DTSTART;VALUE=DATE', plainDay(day)],
+      ['DTEND;VALUE=DATE', plainDay(addDays(day, 1))],
+      ['SUMMARY', escaped(`${item}: ${action} (${book.records.machine.name})`)],
+      ['DESCRIPTION', escaped(told(line, day))],
+      ['TRANSP', 'TRANSPARENT'],
+      ['END', 'VEVENT'],
+    ];
+  });
+  return contentLines([
+    ['BEGIN', 'VCALENDAR'],
+    ['VERSION', '2.0'],
+    ['PRODID', '-//Splitpin//Service due//EN'],
+    ...entries,
+    ['END', 'VCALENDAR'],
+  ]);
+}
+
+/** RFC 5545, 3.3.11: what means something in a text is written with a backslash; other control characters are left out. */
+function escaped(text: string): string {
+  return text
+    .replaceAll(/[\\;,]/gu, (mark) => `\\${mark}`)
+    .replaceAll(/\r\n|\r|\n/gu, String.raw`\n`)
+    .replaceAll(/(?!\t)\p{Cc}/gu, '');
+}

@@ -28,10 +28,29 @@ function plusOne(digits: string): string {
   return digits.slice(0, at) + String(Number(digits[at]) + 1) + '0'.repeat(digits.length - 1 - at);
 }
 
+const powers = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000];
+const mostExact = 1e15;
+
+/**
+ * The short way for what needs no rounding, as most that is printed was written with just as many decimals: a whole number of the
+ * last place, below 15 digits. Undefined where there may be anything to round.
+ */
+function unroundedText(value: number, places: number): string | undefined {
+  const power = powers[places];
+  const last = power === undefined ? Number.NaN : Math.abs(value) * power;
+  if (!Number.isInteger(last) || last >= mostExact) return undefined;
+  const digits = String(last).padStart(places + 1, '0');
+  const cut = digits.length - places;
+  const text = places === 0 ? digits : digits.slice(0, cut) + '.' + digits.slice(cut);
+  return value < 0 && last > 0 ? '-' + text : text;
+}
+
 /** Rounded text with a plain `-` and no grouping: for files and forms that machines read. `decimals` 0 to 20. */
 export function roundedText(value: number, decimals: number): string {
   if (!Number.isFinite(value)) throw new RangeError('a number without a value cannot be printed');
   const places = Math.max(0, Math.min(20, Math.trunc(decimals)));
+  const short = unroundedText(value, places);
+  if (short !== undefined) return short;
   const { whole, part } = plainText(Math.abs(value));
   let digits = whole + part.slice(0, places).padEnd(places, '0');
   if (part.charCodeAt(places) >= 53) digits = plusOne(digits);

@@ -1,12 +1,13 @@
 // The template engine: every template compiled once, and the filters with which templates set what is ready to print.
 import nunjucks from 'nunjucks';
-import type { BlankRow, Block, CardsBlock, Column, DrawingBlock, GridBlock, Page } from '../sheet/sheet.ts';
+import type { BlankRow, Block, CardsBlock, Column, DrawingBlock, FactsBlock, GridBlock, Page } from '../sheet/sheet.ts';
 import type { Paragraph, PhotoBlock, PlotBlock, TableBlock, Text } from '../sheet/sheet.ts';
 import { columnsInUse, withWhat } from './blank-columns.ts';
 import { cardShape } from './card-shape.ts';
 import { tickHtml, writeHtml } from './cell-html.ts';
 import { drawingSvg } from './drawing-svg.ts';
 import { escapeHtml } from './escape.ts';
+import { factRowsHtml } from './facts-html.ts';
 import { photoHtml } from './photo-html.ts';
 import { plotSvg } from './plot-svg.ts';
 import { proseHtml } from './prose-html.ts';
@@ -80,6 +81,7 @@ html<PhotoBlock>('photo', photoHtml);
 html<PlotBlock>('plot', plotSvg);
 html<DrawingBlock>('drawing', drawingSvg);
 html<string>('squareCode', squareCodeSvg);
+html<FactsBlock['facts']>('factRows', factRowsHtml);
 html<TableBlock>('rows', rowsHtml);
 plain<TableBlock, string>('tableClass', tableClass);
 html<GridBlock>('gridRows', gridRowsHtml);

@@ -3,9 +3,11 @@ import type { Paragraph } from '../../sheet/sheet.ts';
 import { inlines } from './inlines.ts';
 import { markdown } from './markdown.ts';
 
-/** What may make a line something else than the line of a paragraph, or lies too deep for the short way. */
+/** What may make a line, met at its beginning, something else than the line of a paragraph or a plain heading. */
 const structure =
-  /[\t\r\0]|(?:^|\n)(?:[-+=>|: ~`![]|#(?!#{0,5} [^\s#][^#\n]*(?:\n|$))|\*(?:[ \n]|$|\*(?![^ *\n]))|_(?:[ \n_]|$)|\d{1,9}[.)])/;
+  /[-+=>|: ~`![]|#(?!#{0,5} [^\s#][^#\n]*(?:\n|$))|\*(?:[ \n]|$|\*(?![^ *\n]))|_(?:[ \n_]|$)|\d{1,9}[.)]/y;
+/** Signs that change what is round them, wherever they stand. */
+const changing = ['\t', '\r', '\0'];
 /** Signs that mean something inside a line. */
 const marked = /[*_`[<&\\~]|:\/\//;
 
@@ -14,9 +16,21 @@ const headings = /(?:^|\n)(?=#)|\n(?<=(?:^|\n)#+[^#\n]*\n)/;
 
 /** The paragraphs of a text that is nothing but paragraphs and headings; undefined when it may hold anything else. */
 export function plainProse(text: string): readonly Paragraph[] | undefined {
-  if (structure.test(text)) return undefined;
+  if (!isPlain(text)) return undefined;
   const chunks = text.split(/\n{2,}/).flatMap((chunk) => (chunk.includes('#') ? chunk.split(headings) : [chunk]));
   return chunks.filter((chunk) => chunk !== '' && chunk !== '\n').map(paragraph);
+}
+
+/** Looks at the beginning of each line only: most of a text is neither. */
+function isPlain(text: string): boolean {
+  if (changing.some((sign) => text.includes(sign))) return false;
+  for (let start = 0; ;) {
+    structure.lastIndex = start;
+    if (structure.test(text)) return false;
+    const end = text.indexOf('\n', start);
+    if (end < 0) return true;
+    start = end + 1;
+  }
 }
 
 function paragraph(chunk: string): Paragraph {

@@ -35,9 +35,17 @@ export function partColumns(
   ];
 }
 
-/** All fitted, none moved: the heading above says it. */
+const alike = new WeakMap<readonly PartEntry[], boolean>();
+
+/** All fitted, none moved: the heading above says it. Asked again for every row of a table, and looked through once. */
 function allAlike(parts: readonly PartEntry[]): boolean {
-  return parts.every((part) => part.state === 'fitted' && part.movedFrom === undefined && part.movedTo === undefined);
+  const known = alike.get(parts);
+  if (known !== undefined) return known;
+  const all = parts.every(
+    (part) => part.state === 'fitted' && part.movedFrom === undefined && part.movedTo === undefined,
+  );
+  alike.set(parts, all);
+  return all;
 }
 
 /** The number as bought, and the number in the book where it is another. */

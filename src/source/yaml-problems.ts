@@ -3,6 +3,7 @@ import type { Document, LineCounter } from 'yaml';
 import type { ProblemCode } from '../problem/codes.ts';
 import type { Problem } from '../problem/problem.ts';
 import { markUnknown, unmarkUnknown } from './bare-unknown.ts';
+import { leftOpen } from './left-open.ts';
 import { parseWithPlaces, yamlPackage } from './slow-parser.ts';
 import { isTree, type Tree } from './tree.ts';
 import { mayBeOdd, type YamlReading } from './yaml-tree.ts';
@@ -33,6 +34,12 @@ const sayings: Readonly<Record<string, readonly [message: string, hint: string]>
     'Put a colon and a space after the key, or indent the line under its key.',
   ],
 };
+/** Noticed lines after the quote, bracket or brace that was left open. */
+const isOfSomethingOpen: ReadonlySet<string> = new Set(['BAD_INDENT', 'MISSING_CHAR']);
+const neverClosed = [
+  'This quote, bracket or brace is opened and never closed.',
+  'Close it; if it belongs to the text, put the whole text in quotes.',
+] as const;
 const otherwise = [
   'The text here cannot be read as keys and values.',
   'Write `key: value`, one a line; put text with : # [ ] { } or quotes in it in quotes.',
@@ -48,7 +55,9 @@ export function yamlProblems(text: string, file: string, firstLine: number, firs
     ];
   }
   const { document, lines } = parseWithPlaces(text);
-  const faults = [...brokenText(document.errors), ...forbidden(text, document)].sort((a, b) => a.offset - b.offset);
+  const faults = [...brokenText(text, document.errors), ...forbidden(text, document)].sort(
+    (a, b) => a.offset - b.offset,
+  );
   if (faults.length === 0 && !first.ok) {
     const second = /\n---/u.exec(text);
     if (second !== null && first.reason.includes('single document')) {
@@ -78,6 +87,7 @@ function placed({ code, offset, message, hint }: Fault, lines: LineCounter, file
 
 /** One broken place makes a parser stumble on, so only the first of these is told; tabs and double keys are all told. */
 function brokenText(
+  text: string,
   errors: readonly { readonly code: string; readonly pos: readonly [number, number] }[],
 ): readonly Fault[] {
   const tabs = errors.filter((e) => e.code === 'TAB_AS_INDENT');
@@ -99,8 +109,9 @@ function brokenText(
       hint: 'Keep one of the two.',
     })),
     ...(tabs.length > 0 ? [] : rest.slice(0, 1)).map((e) => {
-      const [message, hint] = sayings[e.code] ?? otherwise;
-      return { code: 'yaml-broken' as const, offset: e.pos[0], message, hint };
+      const opened = isOfSomethingOpen.has(e.code) ? leftOpen(text, e.pos[0]) : undefined;
+      const [message, hint] = opened === undefined ? (sayings[e.code] ?? otherwise) : neverClosed;
+      return { code: 'yaml-broken' as const, offset: opened ?? e.pos[0], message, hint };
     }),
   ];
 }

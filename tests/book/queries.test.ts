@@ -19,6 +19,7 @@ import {
   nowhere,
   part,
   period,
+  procedure,
   quantity,
   reading,
   ridden,
@@ -112,6 +113,21 @@ const refund = (amount: string) => ({
   at: nowhere,
 });
 const generalTable = { title: 'General table of torques for metric screws', edition: '1968', page: '9' };
+const step = (thing: string) => ({
+  do: `${thing} out`,
+  off: [thing],
+  fasteners: [],
+  bag: false,
+  cautions: [],
+  measure: [],
+  set: [],
+  applies: {},
+});
+const wheelOut = content({
+  procedureList: [procedure('wheel-out', { steps: [step('rear wheel')] })],
+});
+const plan = (date: string, hand: string): Job =>
+  job(date, { state: 'planned', hands: [hand], procedures: ['wheel-out'] });
 const signature = { by: 'owner', date: dayOf('2026-01-02') };
 
 function dayOf(text: string) {
@@ -262,6 +278,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       maker: { fasteners: [fastener('nut', { count: 4 })] },
       jobs: [job('2026-01-01', { work: [work('removed', 'head', { fasteners: [{ id: 'nut', count: 4 }] })] })],
     },
+  ],
+  'gearing-upside-down': [
+    { machine: { geometry: { gears: [], final: { driving: 46, driven: 16 } } } },
+    { machine: { geometry: { gears: [], final: { driving: 16, driven: 46 } } } },
   ],
   'fasteners-left-over': [
     {
@@ -483,6 +503,16 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
         job('2026-01-01', { parts: [part('chain', { state: 'here', price: money('31.00 GBP') })] }),
         job('2026-02-01', { parts: [part('chain', { state: 'returned' })], money: [refund('31.00 GBP')] }),
       ],
+    },
+  ],
+  'jobs-in-each-others-way': [
+    {
+      jobs: [plan('2026-07-04', 'owner'), plan('2026-07-04', 'helper')],
+      content: wheelOut,
+    },
+    {
+      jobs: [plan('2026-07-04', 'owner'), plan('2026-07-05', 'helper')],
+      content: wheelOut,
     },
   ],
   'changed-after-signing': [

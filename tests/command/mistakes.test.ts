@@ -18,7 +18,13 @@ function withLines(...lines: readonly string[]): string {
 }
 
 const cases: readonly (readonly [what: string, text: string, told: string])[] = [
-  ['a bracket left open', withLines('next: [a'), 'look for a bracket or quote left open'],
+  ['a bracket left open', withLines('next: [a'), 'jobs/x.md:6:7 yaml-broken'],
+  ['a quote left open', withLines('next: "a', 'odometer: 1000 mi'), 'jobs/x.md:6:7 yaml-broken'],
+  [
+    'a number cut at its comma',
+    withLines('readings: [{item: bore, found: {left: 2,5 bar}}]'),
+    '“2,5 bar” is cut in two at its comma',
+  ],
   ['a tab', withLines('findings:', '\t- {id: a, saw: oil}'), 'jobs/x.md:7:1 yaml-tab'],
   ['no front matter', 'Only words.\n', 'jobs/x.md:1:1 front-matter-missing'],
   ['front matter in a language that runs', '---js\nprocess.exit(0)\n---\n', 'jobs/x.md:1:1 front-matter-language'],

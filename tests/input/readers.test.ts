@@ -73,8 +73,8 @@ describe('what must simply work', () => {
       ]),
     );
     // In braces a comma ends the value: “35 mm” is then a key, and the hint says what to write.
-    expect(problems.map(({ code }) => code)).toEqual(['key-unknown']);
-    expect(problems[0]?.hint).toContain('write decimals with a point');
+    expect(problems.map(({ code }) => code)).toEqual(['number-ambiguous']);
+    expect(problems[0]?.hint).toContain('write 0.35 mm');
     const block = read(
       job('a', [
         'readings:',
@@ -89,7 +89,7 @@ describe('what must simply work', () => {
     expect(gap?.found[0]?.value).toEqual({ kind: 'unknown' });
     expect(gap?.left[0]?.value).toMatchObject({ kind: 'read', written: { decimals: 2 } });
     expect(bore?.found[0]?.value).toEqual({ kind: 'words', text: '5?.05 mm' });
-    expect(value?.unread).toMatchObject([{ file: 'jobs/a.md', codes: ['key-unknown'] }]);
+    expect(value?.unread).toMatchObject([{ file: 'jobs/a.md', codes: ['number-ambiguous'] }]);
   });
 
   test('any value may be private', () => {

@@ -7,6 +7,7 @@ import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
 import { datesAndStates } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
+import { gearingUpsideDown } from './gearing.ts';
 import { numberDiffers, tooFarInADay } from './numbers.ts';
 import { moneyOut, partFromNowhere } from './parts-and-money.ts';
 import { putBackNeverOff, takenTwice, tightenedNeverLoose } from './put-back.ts';
@@ -26,6 +27,8 @@ import { oilWithoutQuantity, serviceWithoutReading } from './services.ts';
 import { dataForOtherFrames, limitWithoutPage, torqueFromGeneralTable } from './sources.ts';
 import { headTorqueHot, notTightenedAgain, strippedNotRepaired } from './tightening.ts';
 import { tightenedInOtherUnit, torqueDoesNotFit } from './torque.ts';
+import { checkedByItsOwnHand, twoPeopleDisagree } from './same-day.ts';
+import { jobsInTheWay } from './jobs-in-the-way.ts';
 import { unitSlip } from './unit-slip.ts';
 import { betterThanNew, leftPastLimit, wearBackwards } from './wear.ts';
 
@@ -42,6 +45,8 @@ export const looks: readonly Look[] = [
   torqueAgainstBook,
   stagesAgainstTorque,
   safetyWorkUnchecked,
+  checkedByItsOwnHand,
+  twoPeopleDisagree,
   tyreCodeOfThreeDigits,
   plainPetrolInPremix,
   labelAgainstOiling,
@@ -71,6 +76,7 @@ export const looks: readonly Look[] = [
   correctionOfNothing,
   tooFarInADay,
   numberDiffers,
+  gearingUpsideDown,
   dataForOtherFrames,
   limitWithoutPage,
   partFromNowhere,
@@ -79,6 +85,7 @@ export const looks: readonly Look[] = [
   returnedStillCounted,
   moneyOut,
   changedAfterSigning,
+  jobsInTheWay,
   datesAndStates,
 ];
 

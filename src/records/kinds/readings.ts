@@ -2,6 +2,7 @@
 import type { Dimension } from '../../quantity/quantity.ts';
 import { isBranch, type Tree } from '../../source/tree.ts';
 import type { Reading, ReadingValue } from '../model.ts';
+import { cutAtComma } from '../shapes/cut-at-comma.ts';
 import { placeOf, type Desk, type Spot } from '../shapes/desk.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
 import { readValue } from '../shapes/measured.ts';
@@ -28,7 +29,9 @@ const values: Shape<readonly Unread[]> = {
       const one = words.read(tree, spot, desk);
       return one === undefined ? undefined : [{ position: '', words: one, spot }];
     }
+    const cut = cutAtComma(tree, spot, desk);
     return Object.keys(tree).flatMap((key) => {
+      if (cut.has(key)) return [];
       const here = { up: spot, key };
       const one = readInside(words, tree[key] ?? null, here, desk);
       return one === undefined ? [] : [{ position: key, words: one, spot: here }];

@@ -2,6 +2,7 @@
 import type { Place } from '../../problem/problem.ts';
 import { isBranch, type Branch, type Tree } from '../../source/tree.ts';
 import { nearest } from '../nearest.ts';
+import { cutAtComma } from './cut-at-comma.ts';
 import { placeOf, refuse, type Desk, type Spot } from './desk.ts';
 import { readInside, type Shape, type ToldField } from './shape.ts';
 
@@ -107,7 +108,9 @@ function fill(found: Record<string, unknown>, keys: Group, tree: Tree, spot: Spo
     return false;
   }
   const before = desk.problems.length;
+  const cut = cutAtComma(tree, spot, desk);
   for (const key of Object.keys(tree)) {
+    if (cut.has(key)) continue;
     const known = keys.byKey.get(key);
     if (known === undefined) unknownKey(desk, { up: spot, key }, tree[key] ?? null, keys);
     else readField(found, known[0], known[1], tree[key] ?? null, { up: spot, key }, desk);
@@ -150,7 +153,7 @@ function missing(desk: Desk, spot: Spot | undefined, tree: Branch, key: string, 
       `“${key}” cannot stay unknown: ${field.says}.`,
       `Look, and write it.${example}`,
     );
-  } else if (['', 'none', null].some((nothing) => nothing === tree[key])) {
+  } else if (['', 'none', null].some((nothing) => nothing === tree[key]) && !isRefused(desk, { up: spot, key })) {
     refuse(
       desk,
       { up: spot, key },
@@ -159,6 +162,12 @@ function missing(desk: Desk, spot: Spot | undefined, tree: Branch, key: string, 
       `Write ${field.says}.${example}`,
     );
   }
+}
+
+/** Its own shape has said already what is wrong with it. */
+function isRefused(desk: Desk, spot: Spot): boolean {
+  const path = placeOf(desk, spot).path.join('/');
+  return desk.problems.some((problem) => problem.at.path.join('/') === path);
 }
 
 function unknownKey(desk: Desk, spot: Spot, value: Tree, keys: Group): void {

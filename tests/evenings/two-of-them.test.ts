@@ -44,6 +44,13 @@ checks: [{check: rear-brake-holds, by: helper, checked by: owner}]`,
   expect(saturday.sheet('teardown-2026-05-23-wheel')).toContain('Rear wheel out and back');
   expect(saturday.sheet('teardown-2026-05-23-wheel')).not.toContain('head nuts');
   expect(saturday.sheet('teardown-2026-05-23-top-end')).toContain('Cylinder head nuts');
+  const clash = {
+    '2026-05-23-wheel': 'title: Wheel out\nstate: planned\nhands: [helper]\nprocedures: [wheel-rear-out]',
+    '2026-05-23-chain': 'title: New chain\nstate: planned\nhands: [owner]\nprocedures: [chain-and-sprockets]',
+  };
+  expect(evening('2026-05-20', clash, { maker: wagtailBook() }).page('problems.html')).toMatch(
+    /New chain and Wheel out are for one day, and both want [^|]*chain/u,
+  );
   const alone = evening(
     '2026-05-20',
     {

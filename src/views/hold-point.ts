@@ -92,17 +92,23 @@ function stateText({ say }: ViewContext, state: CheckState): string {
   if (state.released !== undefined) return releasedText(say, state.released);
   if (state.state === 'undone') {
     const by = state.undoneBy === undefined ? '' : ` ${say('by')} ${state.undoneBy.what} (${state.undoneBy.job.title})`;
-    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${state.why}`}`;
+    const was = state.by === undefined ? '' : `; ${say('before that')}: ${proofText(say, state.by)}`;
+    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${state.why}`}${was}`;
   }
   if (state.state !== 'proved' || state.by === undefined)
     return [say('not proved'), state.why ?? ''].filter(Boolean).join(': ');
-  const hands = [
-    state.by.hand,
-    state.by.checkedBy === undefined ? undefined : `${say('checked by')} ${state.by.checkedBy}`,
-  ];
   const good = state.goodFor?.day === undefined ? undefined : `${say('good until')} ${dayText(state.goodFor.day)}`;
-  const words = [dayText(state.by.day), ...hands, state.by.value, good].filter(
-    (word) => word !== undefined && word !== '',
-  );
-  return `${say('proved')} ${words.join(', ')}`;
+  return [proofText(say, state.by), good].filter((word) => word !== undefined).join(', ');
+}
+
+/** Proved when, by which record, by whose hand, looked at by whom, with what value. */
+function proofText(say: ViewContext['say'], by: NonNullable<CheckState['by']>): string {
+  const words = [
+    `${say('proved')} ${dayText(by.day)}`,
+    by.hand,
+    by.checkedBy === undefined ? undefined : `${say('checked by')} ${by.checkedBy}`,
+    by.value,
+    `${say('in')} “${by.job.title}”`,
+  ];
+  return words.filter((word) => word !== undefined && word !== '').join(', ');
 }

@@ -1,6 +1,8 @@
 // What somebody meets who writes the first few records of a machine from the manual alone.
 import { describe, expect, it } from 'vitest';
+import { readAnyQuantity } from '../../src/quantity/read-quantity.ts';
 import { unknownReference } from '../../src/records/reference.ts';
+import { writtenText } from '../../src/views/wording/value.ts';
 import { makerFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const bought = record(`title: Bought
@@ -180,6 +182,25 @@ describe('the pocket card', () => {
   - {id: barrel-nut, name: Barrel base nuts, thread: 5/16 BSF, torque: ?}`),
     });
     expect(sheetSays(binder, 'torque-pocket-card')).toContain('Not on this card, no value is known: Barrel base nuts');
+  });
+});
+
+describe('values as they are written', () => {
+  const said = (text: string): string => {
+    const read = readAnyQuantity(text);
+    return read.ok ? writtenText(read.value).replaceAll('\u00a0', ' ') : '';
+  };
+  it.each([
+    ['11/64 in', '11/64 in'],
+    ['3/4 imp pt', '3/4 imp pt (426 ml)'],
+    ['2 1/2 turns', '2 1/2 turns'],
+    ['650 ml', '650 ml'],
+    ['3.5 h', '3 h 30 min'],
+    ['3 h 20 min', '3 h 20 min'],
+    ['45 min', '45 min'],
+    ['0.1719 in', '0.1719 in'],
+  ])('%s is printed as %s', (text, printed) => {
+    expect(said(text)).toBe(printed);
   });
 });
 

@@ -1,6 +1,8 @@
 // Values, standards and limits as their writer chose to write them: unit and decimals kept.
-import { printFigure, written } from '../../figure/print.ts';
-import type { Dimension, Written } from '../../quantity/quantity.ts';
+import { printFigure, printQuantity, written } from '../../figure/print.ts';
+import { formatDecimal } from '../../quantity/decimal.ts';
+import { of, type Dimension, type Written } from '../../quantity/quantity.ts';
+import { millilitre } from '../../quantity/units.ts';
 import type { Place } from '../../problem/problem.ts';
 import type { Value } from '../../records/model.ts';
 
@@ -8,8 +10,29 @@ const nowhere: Place = { file: '', path: [] };
 
 /** A written quantity, printed back with its own unit and decimals: `0.35 mm`. */
 export function writtenText<D extends Dimension>(value: Written<D>): string {
-  return printFigure(written(value, nowhere));
+  const isTime = value.unit.dimension === 'duration' || value.unit.dimension === 'running time';
+  if (isTime && value.quantity >= 60) return durationText(value.quantity);
+  const plain = printFigure(written(value, nowhere));
+  const asWritten = isFraction.test(value.text) ? value.text.trim().replaceAll(/\s+/gu, '\u00a0') : plain;
+  return value.unit.dimension === 'volume' && !isMetricVolume.test(value.unit.symbol)
+    ? `${asWritten} (${printQuantity(of<'volume'>(value.quantity / millilitre.factor, millilitre), millilitre, 0)})`
+    : asWritten;
 }
+
+/** Seconds as a clock says them: `3 h 20 min`, `45 min`. */
+function durationText(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  const words = [
+    ...(hours > 0 ? [`${formatDecimal(hours, 0)}\u00a0h`] : []),
+    ...(rest > 0 ? [`${formatDecimal(rest, 0)}\u00a0min`] : []),
+  ];
+  return words.join('\u00a0');
+}
+
+/** `11/64 in`, `2 1/2 turns`: as a rule or a book says it, and not in decimals. */
+const isFraction = /^\s*(?:\d+\s+)?\d+\/\d+\s/u;
+const isMetricVolume = /^(?:m?l|cc|cm³|m³)$/u;
 
 /** A reading: the value, the words that could not be read in full, or nothing where it is not known. */
 export function valueText(value: Value | undefined): string | undefined {

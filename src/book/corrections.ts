@@ -17,7 +17,8 @@ export type Draft = { -readonly [K in keyof SeriesPoint]: SeriesPoint[K] };
 
 /** A place in a series: the value that counts now, those struck out before it, and what it is judged by. */
 export interface Slot {
-  readonly struck: SeriesPoint[];
+  /** Absent until the first correction: thousands of readings have none. */
+  struck?: SeriesPoint[];
   live: Draft;
   readonly measure: Measure | undefined;
 }
@@ -55,7 +56,7 @@ export function correct(slots: readonly Slot[], correction: Correction, job: Job
     if (correction.position !== undefined && correction.position !== old.position) continue;
     if (!isValue(old.value, correction.was)) continue;
     const struck: SeriesPoint = { ...old, corrected: { by: job, why: correction.why } };
-    slot.struck.push(struck);
+    slot.struck = [...(slot.struck ?? []), struck];
     slot.live = { ...old, value: valueOf(correction.is, old.value), at: correction.at };
     replaced.push(struck);
   }

@@ -4,6 +4,7 @@ import { formatMoney, inCurrency, sum } from '../quantity/money-arithmetic.ts';
 import type { Job, MoneyEntry, PartEntry, Records, WorkEntry } from '../records/model.ts';
 import type { ClosedLine, Costs } from './book.ts';
 import { byText } from './in-order.ts';
+import { keptByJob } from './kept-by-job.ts';
 import type { Namer } from './names.ts';
 
 interface Line {
@@ -24,6 +25,20 @@ function paysFor(entry: MoneyEntry, thing: string, price: Money, key: Namer): bo
   if (entry.kind !== 'paid' && entry.kind !== 'deposit') return false;
   return same(entry.amount, price) || key(entry.for) === key(thing);
 }
+
+/** Money and part prices that a record says by itself. */
+interface OwnLines {
+  readonly lines: readonly Line[];
+  readonly leftOut: readonly string[];
+}
+
+const ownLines = keptByJob((job, key): OwnLines => {
+  const lines: Line[] = [];
+  const leftOut: string[] = [];
+  addPaid(job, lines);
+  addParts(job, key, lines, leftOut);
+  return { lines, leftOut };
+});
 
 function addPaid(job: Job, lines: Line[]): void {
   for (const entry of job.money) {
@@ -96,19 +111,21 @@ function addSentOut(
   lines.push({ job, entry: paid, group: 'work sent out', amount: price, sign: 1 });
 }
 
-function totalsBy(
-  lines: readonly { readonly name: string; readonly own: Money }[],
-  currency: string,
-): readonly { readonly name: string; readonly total: Money }[] {
-  const groups = new Map<string, Money[]>();
-  for (const line of lines) {
-    const list = groups.get(line.name) ?? [];
-    list.push(line.own);
-    groups.set(line.name, list);
-  }
-  return [...groups]
-    .map(([name, amounts]) => ({ name, total: sum(amounts, currency) }))
-    .toSorted((a, b) => byText(a.name, b.name));
+/** Sums by name, in the order of the names. */
+interface Sums {
+  readonly add: (name: string, minor: number) => void;
+  readonly list: () => readonly { readonly name: string; readonly total: Money }[];
+}
+
+function sums(currency: string): Sums {
+  const groups = new Map<string, number>();
+  return {
+    add: (name, minor) => groups.set(name, (groups.get(name) ?? 0) + minor),
+    list: () =>
+      [...groups]
+        .map(([name, minor]) => ({ name, total: { minor, currency } }))
+        .toSorted((a, b) => byText(a.name, b.name)),
+  };
 }
 
 /** Adds up what was paid. What has no rate, or was paid for on another machine, is named and left out. */
@@ -118,38 +135,31 @@ export function countCosts(records: Records, jobs: readonly Job[], closed: reado
   const lines: Line[] = [];
   const notCounted: string[] = [];
   for (const job of jobs) {
-    addPaid(job, lines);
-    addParts(job, key, lines, notCounted);
+    const itself = ownLines(job, key);
+    lines.push(...itself.lines);
+    notCounted.push(...itself.leftOut);
     for (const entry of job.work) addSentOut(job, entry, back, key, lines);
   }
-  const counted = lines.map((line) => {
-    const own = inCurrency(line.amount, currency, rates);
-    return { ...line, own: own === undefined ? undefined : { minor: line.sign * own.minor, currency } };
+  const noRate: string[] = [];
+  const [byGroup, byYear] = [sums(currency), sums(currency)];
+  let total = 0;
+  const entries = lines.map(({ job, entry, amount, sign, group }): Costs['entries'][number] => {
+    const worth = inCurrency(amount, currency, rates);
+    if (worth === undefined) {
+      noRate.push(`${formatMoney(amount)} in ${job.id}: no rate for ${amount.currency}`);
+      return { job, entry };
+    }
+    const minor = sign * worth.minor;
+    total += minor;
+    byGroup.add(group, minor);
+    byYear.add(job.date.from.slice(0, 4), minor);
+    return { job, entry, inOwn: { minor, currency } };
   });
-  const own = counted.flatMap((line) => (line.own === undefined ? [] : [{ ...line, own: line.own }]));
-  const noRate = counted
-    .filter((line) => line.own === undefined)
-    .map((line) => `${formatMoney(line.amount)} in ${line.job.id}: no rate for ${line.amount.currency}`);
-  const byGroup = totalsBy(
-    own.map((line) => ({ name: line.group, own: line.own })),
-    currency,
-  );
-  const byYear = totalsBy(
-    own.map((line) => ({ name: line.job.date.from.slice(0, 4), own: line.own })),
-    currency,
-  );
   return {
-    total: sum(
-      own.map((line) => line.own),
-      currency,
-    ),
-    byGroup: byGroup.map(({ name, total }) => ({ group: name, total })),
-    byYear: byYear.map(({ name, total }) => ({ year: name, total })),
-    entries: counted.map((line) => ({
-      job: line.job,
-      entry: line.entry,
-      ...(line.own === undefined ? {} : { inOwn: line.own }),
-    })),
+    total: { minor: total, currency },
+    byGroup: byGroup.list().map(({ name, total: all }) => ({ group: name, total: all })),
+    byYear: byYear.list().map(({ name, total: all }) => ({ year: name, total: all })),
+    entries,
     leftOut: [...noRate, ...notCounted],
     ...(spendingLimit === undefined ? {} : { limit: spendingLimit }),
   };

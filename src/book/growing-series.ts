@@ -79,7 +79,7 @@ export function add(
   correctable: boolean,
 ): void {
   for (const value of reading[side]) {
-    const slot: Slot = { struck: [], live: draft(job, reading, side, value, distance), measure: one.measure };
+    const slot: Slot = { live: draft(job, reading, side, value, distance), measure: one.measure };
     one.slots.push(slot);
     if (!correctable) continue;
     const own = one.ofRecord.get(job.id);
@@ -99,7 +99,7 @@ export function finish(one: Growing, ground: Ground): Series {
   const setting = ground.settings.get(one.key);
   const points: SeriesPoint[] = [];
   for (const slot of one.slots) {
-    for (const struck of slot.struck) points.push(struck);
+    if (slot.struck !== undefined) points.push(...slot.struck);
     points.push(slot.live);
   }
   const { item, name, limit, basis } = one;

@@ -32,13 +32,10 @@ function addRecord(
 ): void {
   const own = job.readings.length === 0 ? undefined : odometer.readingOf(job.id)?.machine;
   const distance = own ?? (job.readings.length === 0 ? undefined : odometer.odometer.machineAt(job.date.from));
-  for (const reading of job.readings) {
-    add(garden(ground.key(reading.item), reading.item), job, reading, 'found', distance, correctable);
-  }
+  const growing = job.readings.map((reading) => ({ reading, one: garden(ground.key(reading.item), reading.item) }));
+  for (const { one, reading } of growing) add(one, job, reading, 'found', distance, correctable);
   for (const one of renewed) renew(garden(one.item, one.item), job.date.from, one.what, one.repair, ground);
-  for (const reading of job.readings) {
-    add(garden(ground.key(reading.item), reading.item), job, reading, 'left', distance, correctable);
-  }
+  for (const { one, reading } of growing) add(one, job, reading, 'left', distance, correctable);
 }
 
 /** Reads all series off the records in order; linear in the readings. */

@@ -45,6 +45,8 @@ export function verdictOf(
   if (value?.kind !== 'read') return undefined;
   const { quantity, unit } = value.written;
   const { standard, limit } = measure ?? {};
+  // Most items of a long log are the owner's own, with no figure of the book's to judge them by.
+  if (standard === undefined && limit === undefined) return 'no limit known';
   if (!sameDimension(value.written, standard) || !sameDimension(value.written, limit)) return 'no limit known';
   const half = of(
     expandedUncertainty(value.written, instrument) / unit.factor,

@@ -57,8 +57,18 @@ function paragraph(text: Text): Paragraph {
   return { kind: 'paragraph', text };
 }
 
-/** The first paragraph of what the owner wrote. */
-function firstWords({ prose }: ViewContext, job: Job): readonly Paragraph[] {
+const opened = new WeakMap<Job, readonly Paragraph[]>();
+
+/** The first paragraph of what the owner wrote; kept, for a log is drawn again whenever one record of it changes. */
+function firstWords(context: ViewContext, job: Job): readonly Paragraph[] {
+  const known = opened.get(job);
+  if (known !== undefined) return known;
+  const made = firstOf(context, job);
+  opened.set(job, made);
+  return made;
+}
+
+function firstOf({ prose }: ViewContext, job: Job): readonly Paragraph[] {
   const [first] = job.body.trim() === '' ? [] : prose(job.body);
   return first?.kind === 'paragraph' ? [first] : [];
 }

@@ -37,6 +37,7 @@ export const parts = defineView({
 
 /** A part that another record fits or sends back later is no longer to get. */
 function stillToCome(all: readonly Line[]): readonly Line[] {
+  if (!all.some((line) => toCome.has(line.part.state))) return [];
   const newest = new Map(all.map((line) => [line.part.part.toLowerCase(), line]));
   return all.filter((line) => toCome.has(line.part.state) && newest.get(line.part.part.toLowerCase()) === line);
 }

@@ -23,8 +23,18 @@ export interface Occasion {
   readonly corrected: boolean;
 }
 
-/** The times a series was read, oldest first. */
-export function occasions({ book, say }: ViewContext, series: Series): readonly Occasion[] {
+const known = new WeakMap<Series, { readonly say: ViewContext['say']; readonly all: readonly Occasion[] }>();
+
+/** The times a series was read, oldest first. A page asks several times. */
+export function occasions(context: ViewContext, series: Series): readonly Occasion[] {
+  const before = known.get(series);
+  if (before?.say === context.say) return before.all;
+  const all = occasionsOf(context, series);
+  known.set(series, { say: context.say, all });
+  return all;
+}
+
+function occasionsOf({ book, say }: ViewContext, series: Series): readonly Occasion[] {
   const together = new Map<string, SeriesPoint[]>();
   for (const point of series.points) {
     const corrected = point.corrected === undefined ? '' : point.corrected.by.id;
@@ -53,7 +63,8 @@ export function sharedWords(context: ViewContext, series: Series): string {
 }
 
 function sharedUnit(series: Series): Unit | undefined {
-  const units = new Set(series.points.flatMap(({ value }) => (value.kind === 'read' ? [value.written.unit] : [])));
+  const units = new Set<Unit>();
+  for (const { value } of series.points) if (value.kind === 'read') units.add(value.written.unit);
   const [only] = units;
   return units.size === 1 && only?.inverse !== true ? only : undefined;
 }

@@ -109,7 +109,7 @@ export function whatHappened(ground: Ground, odometer: OdometerWork, lines: read
       done.set(id, list);
       if (byDistance.has(id)) last.distanceService = moment;
     }
-    for (const part of renewedParts(job, ground)) rebuilt.set(part, moment);
+    for (const part of renewedParts(job, ground.key)) rebuilt.set(part, moment);
     for (const word of severeWords(job, words)) severe.set(word, moment);
     for (const entry of job.work) if (entry.verb === 'tightened') tightened.set(ground.key(entry.thing), moment);
     if (job.heatCycles > 0) last.heat = moment;

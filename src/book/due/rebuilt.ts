@@ -1,7 +1,6 @@
 // What a record renewed, so far as a schedule begins again from it.
-import type { Job } from '../../records/model.ts';
 import { shorter } from '../basis.ts';
-import type { Ground } from '../ground.ts';
+import { keptByJob } from '../kept-by-job.ts';
 import { plainName } from '../names.ts';
 
 /** Parts that make a running-in when they are new: bore, piston, crank and their bearings (common practice). */
@@ -30,16 +29,12 @@ function ofEngine(key: string): boolean {
 const none: ReadonlySet<string> = new Set();
 
 /** Keys of the parts renewed by a record; `engine` stands for all that make a running-in. */
-export function renewedParts(job: Job, ground: Ground): ReadonlySet<string> {
+export const renewedParts = keptByJob((job, key): ReadonlySet<string> => {
   if (job.repairs.length + job.parts.length + job.work.length === 0) return none;
   const keys = new Set<string>();
-  for (const one of job.repairs) keys.add(ground.key(one.of));
-  for (const part of job.parts) if (part.state === 'fitted') keys.add(ground.key(part.part));
-  for (const entry of job.work) if (entry.verb === 'replaced') keys.add(ground.key(entry.thing));
-  for (const key of keys) {
-    if (!ofEngine(key)) continue;
-    keys.add('engine');
-    break;
-  }
+  for (const one of job.repairs) keys.add(key(one.of));
+  for (const part of job.parts) if (part.state === 'fitted') keys.add(key(part.part));
+  for (const entry of job.work) if (entry.verb === 'replaced') keys.add(key(entry.thing));
+  if ([...keys].some(ofEngine)) keys.add('engine');
   return keys;
-}
+});

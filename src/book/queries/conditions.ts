@@ -1,6 +1,6 @@
 // Readings taken in another condition than the book asks for.
 import { unlikeTo } from '../unlike.ts';
-import type { Job, Reading } from '../../records/model.ts';
+import type { Job, Reading, ReadingValue } from '../../records/model.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -10,7 +10,7 @@ function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
   const last = new Map<string, { readonly job: Job; readonly readings: Reading[] }>();
   for (const job of ground.jobs) {
     for (const reading of job.readings) {
-      if (![...reading.found, ...reading.left].some((one) => one.value.kind === 'read')) continue;
+      if (!reading.found.some(isRead) && !reading.left.some(isRead)) continue;
       const key = ground.key(reading.item);
       const known = last.get(key);
       if (known?.job === job) known.readings.push(reading);
@@ -18,6 +18,10 @@ function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
     }
   }
   return new Map([...last].map(([key, { readings }]) => [key, readings]));
+}
+
+function isRead({ value }: ReadingValue): boolean {
+  return value.kind === 'read';
 }
 
 /** Read last in another condition than the book asks for, or in one that nobody wrote down. */

@@ -24,29 +24,50 @@ export function seriesIndex(book: Book): SeriesIndex {
 
 function makeIndex(book: Book): SeriesIndex {
   const series = new Map(book.series.map((one) => [one.item, one]));
-  const byJob = new Map<Job, SeriesPoint[]>();
-  const items = new Map<SeriesPoint, string>();
-  const newest = new Map<string, SeriesPoint>();
-  for (const one of book.series) {
-    for (const point of one.points) {
-      items.set(point, one.item);
-      const points = byJob.get(point.job);
-      if (points === undefined) byJob.set(point.job, [point]);
-      else points.push(point);
-      keepNewest(newest, `${one.item}/${point.position}`, point);
-    }
-  }
+  const newest = new Map<string, ReadonlyMap<string, SeriesPoint>>();
+  const last = (item: string): ReadonlyMap<string, SeriesPoint> => {
+    const before = newest.get(item);
+    if (before !== undefined) return before;
+    const found = newestOf(series.get(item)?.points ?? []);
+    newest.set(item, found);
+    return found;
+  };
   return {
     of: (item) => series.get(item),
     point: (job, item, position, side) =>
-      byJob.get(job)?.find((point) => items.get(point) === item && point.position === position && point.side === side),
-    ofRecord: (job, item) => byJob.get(job)?.filter((point) => items.get(point) === item) ?? [],
-    last: (item, position) => newest.get(`${item}/${position}`),
+      ofRecord(series.get(item), job).find((point) => point.position === position && point.side === side),
+    ofRecord: (job, item) => ofRecord(series.get(item), job),
+    last: (item, position) => last(item).get(position),
   };
 }
 
-function keepNewest(newest: Map<string, SeriesPoint>, key: string, point: SeriesPoint): void {
-  if (point.corrected !== undefined || point.value.kind !== 'read') return;
-  const known = newest.get(key);
-  if (known === undefined || known.day <= point.day) newest.set(key, point);
+/** Points stand in the order of their records, those of one record together: they are found by halving. */
+function ofRecord(series: Series | undefined, job: Job): readonly SeriesPoint[] {
+  const points = series?.points ?? [];
+  let low = 0;
+  let high = points.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const there = points[middle];
+    if (there !== undefined && isBefore(there.job, job)) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (points[end]?.job === job) end += 1;
+  return points.slice(low, end);
+}
+
+/** The order of the book: by first day, then by file. */
+function isBefore(one: Job, other: Job): boolean {
+  return one.date.from === other.date.from ? one.file < other.file : one.date.from < other.date.from;
+}
+
+function newestOf(points: readonly SeriesPoint[]): ReadonlyMap<string, SeriesPoint> {
+  const newest = new Map<string, SeriesPoint>();
+  for (const point of points) {
+    if (point.corrected !== undefined || point.value.kind !== 'read') continue;
+    const known = newest.get(point.position);
+    if (known === undefined || known.day <= point.day) newest.set(point.position, point);
+  }
+  return newest;
 }

@@ -643,6 +643,19 @@ function codesOfLooks(): readonly string[] {
   ].toSorted();
 }
 
+describe('a unit slip', () => {
+  const slipped = (...texts: readonly string[]): boolean =>
+    raised({ jobs: texts.map((text, index) => read(`2026-01-0${String(index + 1)}`, 'own play', text)) }).includes(
+      'unit-slip',
+    );
+  it('is seen between neighbours where the book has no figure', () => {
+    expect(slipped('0.40 mm', '0.40 in')).toBe(true);
+    expect(slipped('0.40 mm', '4.0 mm')).toBe(true);
+    expect(slipped('0.40 mm', '0.70 mm')).toBe(false);
+    expect(slipped('0.40 mm')).toBe(false);
+  });
+});
+
 describe('wear that seems to run backwards', () => {
   const backwards = (jobs: readonly Job[], data: Partial<MakerData> = bore): boolean =>
     raised({ jobs, maker: data }).includes('wear-backwards');

@@ -1,7 +1,8 @@
 // One unit taken for another: a value off by the ratio of two units.
 import { counting, shown, si } from './counting.ts';
 import type { Dimension } from '../../quantity/quantity.ts';
-import type { Series } from '../book.ts';
+import type { Problem } from '../../problem/problem.ts';
+import type { Series, SeriesPoint } from '../book.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -31,11 +32,30 @@ function expected(series: Series): number | undefined {
   return series.setting?.value.kind === 'read' ? series.setting.value.written.quantity : undefined;
 }
 
-/** A value that is off by the ratio of two units, against its standard. */
+/** Between two readings of one thing smaller ratios are wear or work, not a slip. */
+const gross = 5;
+
+/** A reading that is a gross slip from the one before it, at the same position, where the book has no figure to tell by. */
+function againstNeighbours(series: Series): readonly Problem[] {
+  const last = new Map<string, SeriesPoint>();
+  return counting(series).flatMap((point) => {
+    const before = last.get(point.position);
+    last.set(point.position, point);
+    if (before === undefined || point.value.kind !== 'read' || before.job === point.job) return [];
+    const factor = slipOf(si(point), si(before), point.value.written.unit.dimension);
+    if (factor === undefined || factor < gross) return [];
+    const times = String(Math.round(factor * 10) / 10);
+    const message = `${series.name} ${shown(point)} is about ${times} times off ${shown(before)} on ${before.day}: one unit taken for another?`;
+    return [query('unit-slip', point.at, message, 'look at the unit on the gauge, both times')];
+  });
+}
+
+/** A value that is off by the ratio of two units: against its standard, else against the reading before it. */
 export const unitSlip: Look = ({ series }) =>
   series.series.flatMap((one) => {
     const standard = expected(one);
-    if (standard === undefined || standard === 0) return [];
+    if (standard === undefined) return againstNeighbours(one);
+    if (standard === 0) return [];
     const odd = counting(one).filter((point) => point.verdict !== 'within standard');
     return odd.flatMap((point) => {
       if (point.value.kind !== 'read') return [];

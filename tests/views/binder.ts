@@ -10,6 +10,7 @@ import type { Problem } from '../../src/problem/problem.ts';
 import type { Day } from '../../src/quantity/day.ts';
 import { readDay } from '../../src/quantity/day-arithmetic.ts';
 import { readContent } from '../../src/records/read-content.ts';
+import { withOwnContent } from '../../src/records/own/own-content.ts';
 import { readRecords } from '../../src/records/read.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import type { SourceFile } from '../../src/source/files.ts';
@@ -46,8 +47,14 @@ export function binderOf(
   const read = readContent(content);
   const records = readRecords(change(machine.files), machine.assets, []);
   if (records.value === undefined) throw new Error(`no machine could be read in ${folder}`);
-  const book = makeBook(records.value, read.value, day(today));
+  const own = withOwnContent(read.value, machine.files);
+  const book = makeBook(records.value, own.value, day(today));
   const sheets = composeSheets(book, {});
   const pages = composePages(book, sheets.value);
-  return { book, sheets: sheets.value, pages, problems: [...read.problems, ...records.problems, ...sheets.problems] };
+  return {
+    book,
+    sheets: sheets.value,
+    pages,
+    problems: [...read.problems, ...own.problems, ...records.problems, ...sheets.problems],
+  };
 }

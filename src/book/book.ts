@@ -92,7 +92,12 @@ export interface Series {
   readonly points: readonly SeriesPoint[];
 }
 export type Verdict =
-  'within standard' | 'worn, usable' | 'past the limit' | 'too close to call with this instrument' | 'no limit known';
+  | 'within standard'
+  | 'worn, usable'
+  | 'past the limit'
+  | 'outside the range'
+  | 'too close to call with this instrument'
+  | 'no limit known';
 
 /** `at its limit`: goes by wear alone and is renewed at its limit; past that limit it is overdue like any other. */
 export type DueState = 'overdue' | 'due' | 'coming' | 'not due' | 'not known' | 'at its limit' | 'done once';

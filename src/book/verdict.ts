@@ -57,5 +57,7 @@ export function verdictOf(
     limit !== undefined && limit === standard
       ? judgeSetting<Dimension>(quantity, half, limit, shown)
       : judge<Dimension>(quantity, half, standard, limit, shown);
-  return printed[judged.verdict];
+  const verdict = printed[judged.verdict];
+  // A setting is set to its mark: it has no limit to wear past.
+  return limit !== undefined && limit === standard && verdict === 'past the limit' ? 'outside the range' : verdict;
 }

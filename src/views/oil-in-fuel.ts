@@ -29,7 +29,11 @@ function blocks(context: ViewContext): readonly Block[] {
       joined(
         [
           ratioText(context, ratio),
-          pump ? say('The oil goes into the petrol, pump or no pump, until the pump is proved.') : undefined,
+          pump
+            ? say(
+                'The oil goes into the petrol, pump or no pump, until the pump is proved: its lines hold air after years.',
+              )
+            : undefined,
         ],
         ' ',
       ),

@@ -34,7 +34,7 @@ describe('verdicts', () => {
     ['lining', '1.9 mm', undefined, 'past the limit'],
     ['lining', '0.0787 in', undefined, 'too close to call with this instrument'],
     ['points-gap', '0.35 mm', undefined, 'within standard'],
-    ['points-gap', '0.50 mm', undefined, 'past the limit'],
+    ['points-gap', '0.50 mm', undefined, 'outside the range'],
     ['crown', '60.02 mm', 'micrometer', 'within standard'],
     ['crown', '60.20 mm', 'micrometer', 'no limit known'],
     ['points-gap', '0.30 mm', undefined, 'within standard'],

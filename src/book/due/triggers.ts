@@ -71,7 +71,7 @@ function wearWithout(line: ServiceLine, series: SeriesWork, ground: Ground): Tri
   if (renewed !== undefined)
     return { state: atEase(line), why: `renewed ${renewed.from} (${renewed.what}), not measured since` };
   const state = line.unknown === 'due now' ? 'due' : 'not known';
-  return { state, why: `goes by wear and was never measured: measure ${line.wear ?? 'it'}` };
+  return { state, why: `goes by wear and was never measured: measure ${(line.wear ?? 'it').replaceAll('-', ' ')}` };
 }
 
 /** Renewed at its limit, by measuring and not by an interval. */

@@ -18,13 +18,14 @@ export const leftPastLimit: Look = ({ series }) =>
       const said =
         point.job.findings.length > 0 ||
         point.job.readings.some((reading) => reading.at === point.at && reading.note !== undefined);
-      if (point.verdict !== 'past the limit' || renewed || said) return [];
+      const outside = point.verdict === 'outside the range';
+      if ((point.verdict !== 'past the limit' && !outside) || renewed || said) return [];
       const bound = one.limit?.limit ?? one.setting?.range;
       return [
         query(
           'left-past-its-limit',
           point.at,
-          `${one.name} ${shown(point)} is past its limit${bound === undefined ? '' : ` (${printRange(bound)})`}, and the record does not say what became of it`,
+          `${one.name} ${shown(point)} is ${outside ? 'outside its range' : 'past its limit'}${bound === undefined ? '' : ` (${printRange(bound)})`}, and the record does not say what became of it`,
           'write a finding, or the reading after it was put right',
         ),
       ];

@@ -5,6 +5,7 @@ import { count } from './count.ts';
 /** From what asks for work to what asks for none. */
 const worstFirst: readonly Verdict[] = [
   'past the limit',
+  'outside the range',
   'too close to call with this instrument',
   'worn, usable',
   'within standard',

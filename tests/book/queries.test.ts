@@ -515,6 +515,24 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       content: wheelOut,
     },
   ],
+  'two-people-disagree': [
+    {
+      jobs: [
+        job('2026-01-01', { hands: ['owner'], work: [work('refitted', 'seat')] }),
+        job('2026-01-01', { hands: ['helper'], work: [work('removed', 'seat')] }),
+      ],
+    },
+    {
+      jobs: [
+        job('2026-01-01', { hands: ['owner'], work: [work('refitted', 'seat')] }),
+        job('2026-01-02', { hands: ['helper'], work: [work('removed', 'seat')] }),
+      ],
+    },
+  ],
+  'checked-by-its-own-hand': [
+    { jobs: [job('2026-01-01', { checks: [ticked('insured', { by: 'owner', checkedBy: 'owner' })] })] },
+    { jobs: [job('2026-01-01', { checks: [ticked('insured', { by: 'owner', checkedBy: 'helper' })] })] },
+  ],
   'changed-after-signing': [
     { jobs: [job('2026-01-01', { signed: { ...signature, print: '0abcdef' }, print: '1abcdef' })] },
     { jobs: [job('2026-01-01', { signed: { ...signature, print: '0abcdef' }, print: '0abcdef' })] },

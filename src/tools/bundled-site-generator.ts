@@ -17,7 +17,7 @@ export function siteGeneratorInto(folder: string, root: string, shared: BuildOpt
     outfile: join(folder, file),
     format: 'esm',
     external: never,
-    plugins: [ownPackageFile(join(root, 'node_modules/@11ty/eleventy/package.json')), noLoaderHooks],
+    plugins: [ownPackageFile(join(root, 'node_modules/@11ty/eleventy/package.json')), noLoaderHooks, noDebugging],
     banner: { js: banner },
     minifySyntax: true,
     minifyWhitespace: true,
@@ -55,6 +55,18 @@ const noLoaderHooks: Plugin = {
   setup(building) {
     building.onLoad({ filter: /Util[\\/]EsmResolverPortAdapter\.js$/ }, () => ({
       contents: 'export function addModifiedPath() {}',
+      loader: 'js',
+    }));
+  },
+};
+
+/** Eleventy puts together a report of every step for whoever debugs it; a build of thousands of pages spends much on what nobody reads. */
+const noDebugging: Plugin = {
+  name: 'no-debugging',
+  setup(building) {
+    building.onLoad({ filter: /node_modules[\\/]debug[\\/]src[\\/]index\.js$/ }, () => ({
+      contents:
+        'const silent = () => Object.assign(() => {}, { enabled: false });\nmodule.exports = Object.assign(silent, { enable() {}, disable() {}, enabled: () => false });',
       loader: 'js',
     }));
   },

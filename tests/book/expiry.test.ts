@@ -101,7 +101,7 @@ describe('released by hand', () => {
         ? []
         : pointBlocks(context, held).flatMap((block) => (block.type === 'checklist' ? block.items : []));
     expect(list.map((one) => one.state?.replaceAll(/\s/gu, ' '))).toEqual([
-      'proved 1 January 2026, owner, good until 1 January 2027',
+      expect.stringMatching(/^proved 1 January 2026, owner, in “[^”]+”, good until 1 January 2027$/u),
       'Released by hand by owner: pushed to the station; until 30 June 2026',
     ]);
     expect(list.map((one) => one.done)).toEqual([true, undefined]);

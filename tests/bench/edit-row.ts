@@ -55,17 +55,30 @@ async function edit(folder: string, address: string, id: string, turn: number, e
   const year = id.slice(0, 4);
   const pages = [
     `jobs/${id}.html`,
+    'index.html',
     'log.html',
     `log-${year}.html`,
     `log-${year}-2.html`,
     'parts.html',
+    'measurements.html',
     'measurements/ring-gap.html',
   ];
-  const bodies = await Promise.all(pages.map(async (page) => fetchText(address + page)));
+  const answers = await Promise.all(pages.map(async (page) => fetchText(address + page)));
+  // A year of few records has no second page.
+  const bodies = answers.filter((body) => body !== undefined);
   const ended = performance.now();
   const showing = bodies.filter((body) => body.includes(mark)).length;
-  if (showing < 2) throw new Error('the change is not shown where it must be');
+  if (bodies.length < pages.length - 1 || showing < 2) throw new Error('the change is not shown where it must be');
+  // The print of all records stands on every page: it tells whether a page was made from the records as they are now.
+  const [version, ...others] = new Set(bodies.map(versionOf));
+  if (version === undefined || others.length > 0) throw new Error('a page is older than the others');
   return ended - begun;
+}
+
+function versionOf(page: string): string {
+  const version = /version <span class="figure">(\w+)<\/span>/.exec(page)?.[1];
+  if (version === undefined) throw new Error('a page does not say from which records it was made');
+  return version;
 }
 
 interface Events {
@@ -82,12 +95,13 @@ async function changes(address: string): Promise<Events> {
   return { next: async () => new Promise((done) => (waiting = done)) };
 }
 
-async function fetchText(address: string): Promise<string> {
+/** Undefined where there is no such page. */
+async function fetchText(address: string): Promise<string | undefined> {
   return new Promise((done, failed) => {
     get(address, (response) => {
       const pieces: Buffer[] = [];
       response.on('data', (piece: Buffer) => pieces.push(piece));
-      response.on('end', () => done(Buffer.concat(pieces).toString()));
+      response.on('end', () => done(response.statusCode === 404 ? undefined : Buffer.concat(pieces).toString()));
     }).on('error', failed);
   });
 }

@@ -13,7 +13,7 @@ import type { Records } from './records/model.ts';
 import { readRecords } from './records/read.ts';
 import type { Paper, Sheet } from './sheet/sheet.ts';
 import type { Asset, SourceFile } from './source/files.ts';
-import { dayText } from './views/wording/day.ts';
+import { recordsUpTo } from './views/wording/records-up-to.ts';
 
 export { binderData } from './binder/binder-data.ts';
 export { dueCalendar } from './binder/due-calendar.ts';
@@ -85,7 +85,7 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
         return pages;
       },
       frame: frameEnd(book),
-      recordsDate: dayText(book.recordsDate),
+      recordsDate: recordsUpTo(book),
     },
     problems: [...before, ...book.queries, ...sheets.problems],
   };

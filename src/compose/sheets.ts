@@ -3,7 +3,7 @@ import type { Book } from '../book/book.ts';
 import type { Outcome } from '../problem/problem.ts';
 import type { Block, Paper, Sheet } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
-import { dayText } from '../views/wording/day.ts';
+import { recordsUpTo } from '../views/wording/records-up-to.ts';
 import { sheetsOf } from '../views/wording/sheet-names.ts';
 import type { NamedSheet } from '../views/wording/sheet-names.ts';
 import { checkSheets } from './check-sheets.ts';
@@ -37,7 +37,7 @@ function sheetOf(context: ViewContext, named: NamedSheet, paper: Paper | undefin
     language: machine.spelling === 'us' ? 'en-US' : 'en-GB',
     machine: machine.name,
     frame: frameEnd(book),
-    recordsDate: dayText(book.recordsDate),
+    recordsDate: recordsUpTo(book),
     recordsVersion: book.recordsVersion,
     paper: paper ?? definition.paper ?? machine.paper,
     binding: definition.binding,

@@ -20,7 +20,7 @@ const most = 3;
 export function runningHead(sheet: Sheet, setting: Setting): RunningHead {
   const width = setting.width - right - 12;
   const frame = sheet.frame === '' ? '' : 'frame ' + sheet.frame;
-  const records = 'records of ' + sheet.recordsDate;
+  const records = sheet.recordsDate === '' ? 'no record yet' : 'records of ' + sheet.recordsDate;
   const about = [sheet.machine, frame, records, sheet.recordsVersion].filter((part) => part !== '').map(unparted);
   const left = [
     ...capped(

@@ -4,6 +4,7 @@ import type { Job } from '../records/model.ts';
 import { column, heading, sentence } from './wording/blocks.ts';
 import { dayText } from './wording/day.ts';
 import { workParticulars, workThing } from './wording/work.ts';
+import { cardFoot } from './wording/records-up-to.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -48,7 +49,7 @@ function cards(context: ViewContext): CardsBlock {
           [{ kind: 'strong', text: say('Not started before every line is undone and ticked on its sheet.') }],
           ...(undo.length === 0 ? blank : undo),
         ],
-        foot: `${book.records.machine.name}, ${dayText(book.recordsDate)}`,
+        foot: cardFoot(book),
       },
     ],
   };

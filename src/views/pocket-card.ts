@@ -6,7 +6,7 @@ import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { richerText } from './air-and-jet.ts';
 import { airTable } from './figures/air.ts';
 import type { AirCell } from './figures/air.ts';
-import { dayText } from './wording/day.ts';
+import { cardFoot } from './wording/records-up-to.ts';
 import { canTable, premixSetting } from './wording/oil-for-fuel.ts';
 import { valueText } from './wording/value.ts';
 import { torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
@@ -102,6 +102,6 @@ function settingLines({ book, say }: ViewContext): readonly Text[] {
 
 /** One card with all its lines; a printer goes on with it on the next card where they do not fit. */
 function cards({ book }: ViewContext, title: string, lines: readonly Text[]): CardsBlock['cards'] {
-  const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
+  const foot = cardFoot(book);
   return lines.length === 0 ? [] : [{ title, lines, foot }];
 }

@@ -2,7 +2,7 @@
 import type { DueLine } from '../book/book.ts';
 import type { Block, CardsBlock, Text } from '../sheet/sheet.ts';
 import { column, heading, row } from './wording/blocks.ts';
-import { dayText } from './wording/day.ts';
+import { cardFoot } from './wording/records-up-to.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { formNamed, linesOf } from './wording/form.ts';
 import { jobNamed } from './wording/job.ts';
@@ -27,7 +27,7 @@ function cards(context: ViewContext): CardsBlock {
     form === undefined ? [] : linesOf(context, form).map((line) => ours(context, form.at, line.text));
   const unit = book.records.machine.clock.at(-1)?.unit.symbol ?? '';
   const begins: Text = [{ kind: 'strong', text: `${say('Begins at, on the clock')} (${unit}):` }];
-  const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
+  const foot = cardFoot(book);
   return {
     type: 'cards',
     size: { width: card.width, height: card.height },

@@ -1,7 +1,7 @@
 // The settings card: what is asked for by the roadside on the front, mixture in other air on the back, side by side to be folded.
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { airLines } from './pocket-card.ts';
-import { dayText } from './wording/day.ts';
+import { cardFoot } from './wording/records-up-to.ts';
 import { valueText } from './wording/value.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -32,7 +32,7 @@ export const settingsCard = defineView({
   options: [],
   blocks: (context): readonly CardsBlock[] => {
     const { book, say } = context;
-    const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
+    const foot = cardFoot(book);
     const back = airLines(context);
     const none: Text = say('The altitude of its place is not recorded: no table for other air.');
     return [

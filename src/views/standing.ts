@@ -7,6 +7,7 @@ import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { neverRecorded } from './service-due.ts';
 import { ours } from './wording/ours.ts';
+import { recordsUpTo } from './wording/records-up-to.ts';
 import { workThing } from './wording/work.ts';
 import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
@@ -37,7 +38,7 @@ function listed({ say }: ViewContext, names: readonly string[], page: string): T
 
 function facts(context: ViewContext): Block {
   const { book, say } = context;
-  const { off, due, recordsDate, queries } = book;
+  const { off, due, queries } = book;
   const dueNames = due
     .filter((one) => one.state === 'overdue' || one.state === 'due')
     .map(({ service }) => `${ours(context, service.at, service.item)}, ${say(service.action)}`);
@@ -67,7 +68,7 @@ function facts(context: ViewContext): Block {
         say('Never recorded here'),
         unknown === 0 ? undefined : lead(countOf(unknown, say('service'), say('services')), 'service.html'),
       ),
-      ...fact(say('Records up to'), dayText(recordsDate)),
+      ...fact(say('Records up to'), recordsUpTo(book)),
     ],
   };
 }

@@ -2,7 +2,7 @@
 import type { OpenLine } from '../book/book.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { countOf } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { cardFoot } from './wording/records-up-to.ts';
 import { workParticulars, workThing } from './wording/work.ts';
 import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
@@ -59,7 +59,7 @@ function cards(context: ViewContext): CardsBlock {
   ]);
   const lines = [...(all.length === 0 ? [none] : [warning, ...all]), ...findings, ...words];
   const next: Text = [{ kind: 'strong', text: `${say('Next')}: ` }, book.off.next?.text ?? say('not written down')];
-  const foot = `${book.records.machine.name}, ${dayText(book.recordsDate)}`;
+  const foot = cardFoot(book);
   return {
     type: 'cards',
     size: { width: card.width, height: card.height },

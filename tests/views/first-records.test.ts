@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readAnyQuantity } from '../../src/quantity/read-quantity.ts';
 import { unknownReference } from '../../src/records/reference.ts';
 import { writtenText } from '../../src/views/wording/value.ts';
-import { makerFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
+import { machineFile, makerFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const bought = record(`title: Bought
 date: 2026-02-07
@@ -217,5 +217,19 @@ describe('a record or an entry that cannot be read', () => {
       // A name that no file declares is still one.
       ['reference-unknown', 'jobs/2026-04-18-on.md'],
     ]);
+  });
+});
+
+describe('a folder without anything done', () => {
+  const clock = 'from: {date: 1958-06, reads: 0 mi}';
+  const binder = smallBinder({
+    'jobs/2026-11-28-look.md': record('title: A first look\ndate: 2026-11-28\nkind: intake\nstate: planned'),
+  });
+  it('prints no day that no record gives', () => {
+    expect(machineFile).toContain(clock);
+    expect(new Set(binder.sheets.map((sheet) => sheet.recordsDate))).toEqual(new Set(['']));
+    for (const id of ['machine-card', 'state-left-in', 'torque-pocket-card']) {
+      expect(sheetSays(binder, id)).not.toMatch(/1 June 1958|25 November 2026/);
+    }
   });
 });

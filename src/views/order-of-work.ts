@@ -2,7 +2,7 @@
 import { workOrder } from '../book/work-order.ts';
 import type { JobInOrder, StepToDo } from '../book/work-order.ts';
 import type { Row, Text } from '../sheet/sheet.ts';
-import { column, heading, joined, row, sentence, stack } from './wording/blocks.ts';
+import { column, heading, joined, lines, row, sentence, stack } from './wording/blocks.ts';
 import { jobTitle } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
@@ -16,7 +16,8 @@ export const orderOfWork = defineView({
   blocks: (context) => {
     const { say } = context;
     const { steps, jobs } = workOrder(context.book);
-    const inOrder = jobs.filter(({ own }) => own.length > 0);
+    const told = jobs.filter(({ first, after }) => first.length + after.length > 0);
+    const free = jobs.filter((one) => !told.includes(one));
     return stack(
       heading(2, say('All open jobs'), 'all-open-jobs'),
       {
@@ -31,8 +32,13 @@ export const orderOfWork = defineView({
         empty: say('No open job has a step that something must come before.'),
         use: 'work',
       },
-      inOrder.length === 0 ? undefined : heading(2, say('Job by job'), 'job-by-job'),
-      inOrder.length === 0 ? undefined : jobTable(context, inOrder),
+      told.length === 0 ? undefined : [heading(2, say('Job by job'), 'job-by-job'), jobTable(context, told)],
+      free.length === 0
+        ? undefined
+        : [
+            heading(2, say('Nothing else must come before'), 'nothing-before'),
+            lines(free.map(({ job }): Text => [jobTitle(job)])),
+          ],
     );
   },
 });
@@ -70,8 +76,7 @@ function stepRow(context: ViewContext, one: StepToDo, id: string): Row {
 /** A band a job; what must come first with a tick each, then what must come after. */
 function jobRows(context: ViewContext, { job, first, after }: JobInOrder): readonly Row[] {
   const { say } = context;
-  const none = first.length === 0 ? `: ${say('nothing that is not on record must come first')}` : '';
-  const band: Row = { kind: 'band', text: [jobTitle(job), none] };
+  const band: Row = { kind: 'band', text: [jobTitle(job)] };
   const before = first.map((one) =>
     row(
       { box: 'tick', id: `first/${job.id}/${one.step.id}` },

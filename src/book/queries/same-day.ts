@@ -18,6 +18,9 @@ interface Bench {
   readonly checks: ReadonlyMap<string, Check>;
 }
 
+/** Nobody writes more of one day; every two of them are compared. */
+const mostOfADay = 12;
+
 /** Records of one day alone that have no hand in common; one that names nobody is left out. */
 function pairsOf(jobs: readonly Job[]): readonly Pair[] {
   const days = new Map<string, Job[]>();
@@ -28,14 +31,16 @@ function pairsOf(jobs: readonly Job[]): readonly Pair[] {
     else day.push(job);
   }
   const apart = (one: Job, other: Job): boolean => !other.hands.some((hand) => one.hands.includes(hand));
-  return [...days.values()].flatMap((day) =>
-    day.flatMap((one, index) =>
-      day
-        .slice(index + 1)
-        .filter((other) => apart(one, other))
-        .map((other) => ({ one, other })),
-    ),
-  );
+  return [...days.values()]
+    .filter((day) => day.length <= mostOfADay)
+    .flatMap((day) =>
+      day.flatMap((one, index) =>
+        day
+          .slice(index + 1)
+          .filter((other) => apart(one, other))
+          .map((other) => ({ one, other })),
+      ),
+    );
 }
 
 const handsOf = (job: Job): string => job.hands.join(' and ');

@@ -18,7 +18,7 @@ import { vetoOn } from './vetoes.ts';
 export interface HeldActivity {
   readonly job: Job;
   readonly point: HoldPoint;
-  /** Every check that was open, in the order of the point. */
+  /** The checks that were open, in the order of the point: all of them the first time, then one that tells that it was held again. */
   readonly open: readonly Check[];
 }
 
@@ -82,18 +82,21 @@ function reasonOf(state: CheckState): string {
 }
 
 /** The checks of a point that were open at a record: not proved, undone, or run out by then; released by hand is let pass. */
-function openAt(point: HoldPoint, job: Job, bench: Bench): readonly Check[] {
+function openAt(point: HoldPoint, job: Job, again: boolean, bench: Bench): readonly Check[] {
   const { ground, board, odometer, releaseAt } = bench;
   const order = ground.order.get(job) ?? 0;
   const moment = momentOf(job.date.from, odometer.metresAt(job.id, job.date.from));
   if (releaseAt(point.id, job.date.from, order) !== undefined) return [];
-  return point.checks.filter((check) => {
+  const isOpen = (check: Check): boolean => {
     if (check.eachTime === true || !appliesTo(check.applies, ground.records.machine.features)) return false;
     const { proof, undone } = board.standing(check.id);
     const stands = proof !== undefined && proof.but === undefined && undone === undefined;
     const past = stands && expiryOf(check, proof.job, odometer, moment)?.past === true;
     return (!stands || past) && releaseAt(check.id, job.date.from, order) === undefined;
-  });
+  };
+  if (!again) return point.checks.filter(isOpen);
+  const one = point.checks.find(isOpen);
+  return one === undefined ? [] : [one];
 }
 
 function holdState(point: HoldPoint, bench: Bench): HoldState {
@@ -113,14 +116,17 @@ export function holdPoints(ground: Ground, odometer: OdometerWork, judge: Judge,
     .toSorted((a, b) => a.order - b.order || byText(a.id, b.id));
   const byId = new Map(points.map((point) => [point.id, point]));
   const ridden: HeldActivity[] = [];
+  const heldBefore = new Set<string>();
   const releaseAt = releasesOf(ground);
   const checks = points.flatMap((point) => point.checks);
   const board = standings(checks, ground, judge, (job, moment) => {
     for (const id of pointsBefore(job)) {
       const point = byId.get(id);
       if (point === undefined) continue;
-      const open = openAt(point, job, { ground, board: moment, evidence, odometer, releaseAt });
-      if (open.length > 0) ridden.push({ job, point, open });
+      const open = openAt(point, job, heldBefore.has(id), { ground, board: moment, evidence, odometer, releaseAt });
+      if (open.length === 0) continue;
+      heldBefore.add(id);
+      ridden.push({ job, point, open });
     }
   });
   const bench: Bench = { ground, board, evidence, odometer, releaseAt };

@@ -16,26 +16,26 @@ import type { ViewContext } from '../view.ts';
 /** One block of facts; only what the record says. */
 export function jobFacts(context: ViewContext, job: Job): Block {
   const { say } = context;
-  return {
-    type: 'facts',
-    across: 2,
-    facts: [
-      ...fact(say('Date'), spanText(job.date)),
-      ...fact(say('Kind'), say(job.kind)),
-      ...fact(say('State'), stateText(say, job)),
-      ...fact(say('For'), job.purpose),
-      ...fact(say('Hands'), job.hands.join(', ')),
-      ...distance(context, job),
-      ...fact(say('Time'), job.time === undefined ? undefined : writtenText(job.time)),
-      ...fact(say('Goes on from'), continued(context, job)),
-      ...fact(say('Procedures'), procedures(context, job)),
-      ...fact(say('Heat cycles'), job.heatCycles === 0 ? undefined : count(job.heatCycles)),
-      ...fact(say('State left in'), job.stateLeft.join('; ')),
-      ...fact(say('Next'), job.next),
-      ...fact(say('Signed'), job.signed === undefined ? undefined : `${job.signed.by}, ${dayText(job.signed.date)}`),
-      ...fact(say('Print of this record'), job.print),
-    ],
+  // A list that grows: a dozen small lists put into one would be the dearest part of a record's page.
+  const facts: Fact[] = [];
+  const add = (name: string, value: Text | undefined): void => {
+    if (value !== undefined && value !== '') facts.push({ name: say(name), value });
   };
+  add('Date', spanText(job.date));
+  add('Kind', say(job.kind));
+  add('State', stateText(say, job));
+  add('For', job.purpose);
+  add('Hands', job.hands.join(', '));
+  facts.push(...distance(context, job));
+  add('Time', job.time === undefined ? undefined : writtenText(job.time));
+  add('Goes on from', continued(context, job));
+  add('Procedures', procedures(context, job));
+  add('Heat cycles', job.heatCycles === 0 ? undefined : count(job.heatCycles));
+  add('State left in', job.stateLeft.join('; '));
+  add('Next', job.next);
+  add('Signed', job.signed === undefined ? undefined : `${job.signed.by}, ${dayText(job.signed.date)}`);
+  add('Print of this record', job.print);
+  return { type: 'facts', across: 2, facts };
 }
 
 function stateText(say: (words: string) => string, job: Job): string {

@@ -1,6 +1,5 @@
 // data/due.ics: what is due, as a calendar that other programs read (iCalendar, RFC 5545). The same book gives the same bytes.
 import type { Book, DueLine } from '../book/book.ts';
-import { printFigure } from '../figure/print.ts';
 import type { Day } from '../quantity/day.ts';
 import { addDays } from '../quantity/day-arithmetic.ts';
 import { contentLines } from './calendar-lines.ts';
@@ -26,16 +25,9 @@ function machineMark(book: Book): string {
   return (state >>> 0).toString(36).padStart(7, '0');
 }
 
-function told(line: DueLine, day: Day): string {
-  const { why, dueOnClock, dueDay, projected, service } = line;
-  return [
-    why,
-    ...(dueOnClock === undefined ? [] : [`On the clock: ${printFigure(dueOnClock)}`]),
-    ...(projected === undefined || day === dueDay
-      ? []
-      : [`By the pace of the records: ${projected.early} to ${projected.late ?? 'not known'}`]),
-    ...(service.basis === 'general' ? ['General schedule, not the maker’s'] : []),
-  ].join('\n');
+/** The sentence of the due list: which bound comes first, what is left, and at which pace. */
+function told({ why, service }: DueLine): string {
+  return service.basis === 'general' ? `${why}\nGeneral schedule, not the maker’s` : why;
 }
 
 /** One entry of a whole day for every line of the due list that has a day; the stamp is the date of the records. */
@@ -53,7 +45,7 @@ export function dueCalendar(book: Book): string {
       ['DTSTART;VALUE=DATE', plainDay(day)],
       ['DTEND;VALUE=DATE', plainDay(addDays(day, 1))],
       ['SUMMARY', escaped(`${item}: ${action} (${book.records.machine.name})`)],
-      ['DESCRIPTION', escaped(told(line, day))],
+      ['DESCRIPTION', escaped(told(line))],
       ['TRANSP', 'TRANSPARENT'],
       ['END', 'VEVENT'],
     ];

@@ -53,8 +53,10 @@ async function answer(request: IncomingMessage, response: ServerResponse, contex
   if (path === liveEvents.slice(1)) return listen(response, context.listeners);
   const found = path === liveScript.slice(1) ? script : await context.find(path);
   if (found === undefined) return refuse(response, 404);
-  response.writeHead(200, { ...headers, 'content-type': found.type, 'content-length': Buffer.byteLength(found.body) });
-  response.end(request.method === 'HEAD' ? undefined : found.body);
+  // Turned into bytes once: to count them and to send them are otherwise two walks over a long page.
+  const body = typeof found.body === 'string' ? Buffer.from(found.body) : found.body;
+  response.writeHead(200, { ...headers, 'content-type': found.type, 'content-length': body.byteLength });
+  response.end(request.method === 'HEAD' ? undefined : body);
 }
 
 const script: Sent = { type: 'text/javascript; charset=utf-8', body: liveScriptText };

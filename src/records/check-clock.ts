@@ -25,7 +25,18 @@ export function checkClock({ machine, jobs }: Records): readonly Problem[] {
   ];
 }
 
+/** A record is never changed once read, so what it shows is kept for as long as it is. */
+const known = new WeakMap<Job, readonly Shown[]>();
+
 function ofJob(job: Job): readonly Shown[] {
+  const before = known.get(job);
+  if (before !== undefined) return before;
+  const made = shownBy(job);
+  known.set(job, made);
+  return made;
+}
+
+function shownBy(job: Job): readonly Shown[] {
   const top = { file: job.file, path: [] };
   const out = job.ride?.out;
   const back = job.ride?.in;

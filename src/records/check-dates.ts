@@ -15,7 +15,18 @@ function ofPeriod({ id, from, to, at }: InstrumentPeriod): readonly Problem[] {
   return [outOfOrder(below(at, 'to', 'date'), message, below(at, 'from', 'date'))];
 }
 
+/** The dates of a record are its own: looked at once for as long as the record is kept. */
+const known = new WeakMap<Job, readonly Problem[]>();
+
 function ofJob(job: Job): readonly Problem[] {
+  const before = known.get(job);
+  if (before !== undefined) return before;
+  const made = outOfOrderIn(job);
+  known.set(job, made);
+  return made;
+}
+
+function outOfOrderIn(job: Job): readonly Problem[] {
   const began = { file: job.file, path: ['date'] };
   const early = (day: Day | undefined, at: Place, what: string): readonly Problem[] =>
     day === undefined || day >= job.date.from

@@ -58,8 +58,9 @@ export const settingOlderThanItsMover: Look = ({ ground }) => {
     for (const reading of job.readings) {
       step += 1;
       const key = ground.key(reading.item);
-      if (wasSet(reading))
-        for (const other of othersOf(key, reach)) moved.set(other, { step, by: reading.item, on: job.date.from });
+      const others = othersOf(key, reach);
+      if (others.length > 0 && wasSet(reading))
+        for (const other of others) moved.set(other, { step, by: reading.item, on: job.date.from });
       last.set(key, step);
       place.set(key, reading.at);
     }

@@ -74,6 +74,7 @@ export const partCountedTwice: Look = (found) => {
 /** Sent back, with its price still in the sum and no refund after it. */
 export const returnedStillCounted: Look = (found) => {
   const { ground } = found;
+  if (!ground.jobs.some((job) => job.parts.some((part) => part.state === 'returned'))) return [];
   const paid = new Map(counted(found).map(({ part }) => [ground.key(part.part), part]));
   const refunds = ground.jobs.flatMap((job) => job.money.filter((entry) => entry.kind === 'refund'));
   return ground.jobs.flatMap((job) =>

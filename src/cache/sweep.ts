@@ -4,15 +4,22 @@ import { dirname, join } from 'node:path';
 import { asidePrefix } from './aside.ts';
 import { isOurs } from './manifest.ts';
 
-/** Sweeps the folder around an output folder. Only folders that carry our mark and whose process is dead are touched. */
+/**
+ * Sweeps the folder around an output folder. Only folders that carry our mark, or hold nothing because their run was killed before
+ * it could set it, and whose process is dead are touched.
+ */
 export function sweep(out: string): void {
   for (const left of leftovers(out)) {
     const path = join(dirname(out), left.name);
-    if (isAlive(left.process) || !isOurs(path)) continue;
+    if (isAlive(left.process) || !(isOurs(path) || isEmptyFolder(path))) continue;
     const lost = left.old && statSync(out, { throwIfNoEntry: false }) === undefined;
     if (lost) renameSync(path, out);
     else rmSync(path, { recursive: true, force: true });
   }
+}
+
+function isEmptyFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true && namesIn(path).length === 0;
 }
 
 interface Leftover {

@@ -24,13 +24,16 @@ export async function makeBinder(job: BuildJob, last: LastBuild | undefined, ter
   const { binder } = read;
   if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, terminal);
   try {
-    const aside = openAside(job.out, last);
-    const settled = onInterrupt(() => dropAside(aside));
+    // Listening comes first: a signal between the two would leave the folder behind.
+    const made: Aside[] = [];
+    const settled = onInterrupt(() => made.forEach(dropAside));
     try {
+      const aside = openAside(job.out, last);
+      made.push(aside);
       return await write(aside, { job, read, binder, terminal });
     } finally {
       settled();
-      dropAside(aside);
+      made.forEach(dropAside);
     }
   } catch (cause) {
     const told = writeFault(cause);

@@ -148,7 +148,7 @@ const dead = 2 ** 22 + 1;
 test('what a killed run left is swept; a living run and a stranger’s folder are not', () => {
   const leave = (name: string, mark: boolean): void => {
     mkdirSync(join(base, name));
-    if (mark) writeFileSync(join(base, name, manifestFile), '{}');
+    writeFileSync(join(base, name, mark ? manifestFile : 'theirs.txt'), '{}');
   };
   leave(`.binder-${String(dead)}-abcdef`, true);
   leave(`.binder-${String(dead)}-ghijkl`, false);
@@ -165,6 +165,12 @@ test('what a killed run left is swept; a living run and a stranger’s folder ar
       'bike',
     ].sort(),
   );
+});
+
+test('a folder aside whose run was killed before it could mark it is swept too', () => {
+  mkdirSync(join(base, `.binder-${String(dead)}-abcdef`));
+  sweep(out);
+  expect(readdirSync(base)).toEqual(['bike']);
 });
 
 test('an output folder caught between the two renames of a swap comes back', () => {

@@ -57,7 +57,7 @@ export function testedBlocks(context: ViewContext, one: Calculation, page: numbe
       head,
       lines([
         say(
-          'No published row is known for this calculation; it is held by its example and by properties (there and back, sense of change).',
+          'No published row is run against this calculation. It is held by its example, and by what is asked of every one: the same in any unit, and a word for what is missing.',
         ),
       ]),
     ];

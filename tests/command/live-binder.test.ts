@@ -2,7 +2,7 @@
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 import { openLiveBinder, type LiveBinder } from '../../src/command/live-binder.ts';
 import { put, smallMachine } from './small-machine.ts';
 
@@ -15,6 +15,15 @@ afterAll(() => {
 
 async function open(machine: string): Promise<LiveBinder> {
   const live = await openLiveBinder({ machine, today: () => '2024-06-01', options: {}, script: '/-/live.js' });
+  opened.push(live);
+  return live;
+}
+
+/** With every module begun anew, so that nothing kept anywhere is taken over. */
+async function openAfresh(machine: string): Promise<LiveBinder> {
+  vi.resetModules();
+  const afresh = await import('../../src/command/live-binder.ts');
+  const live = await afresh.openLiveBinder({ machine, today: () => '2024-06-01', options: {}, script: '/-/live.js' });
   opened.push(live);
   return live;
 }
@@ -107,7 +116,7 @@ test('gives the pages of a binder opened afresh after every edit', { timeout: 24
   let last: Pages = first;
   for (const { edit, pages, snapshot, good } of seen) {
     const fixed = edit === edits.at(-1);
-    const fresh = good ? await pagesOf(await open(snapshot), fixed) : last;
+    const fresh = good ? await pagesOf(await openAfresh(snapshot), fixed) : last;
     const stale = Object.keys(fresh).filter((file) => file in pages && pages[file] !== fresh[file]);
     expect([edit.name, stale]).toEqual([edit.name, []]);
     if (good) expect([edit.name, Object.keys(pages)]).toEqual([edit.name, Object.keys(fresh)]);

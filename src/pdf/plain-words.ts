@@ -2,6 +2,7 @@
 // such a word is kerning, and that goes by pairs. Asking the font for every word is most of the cost of a first sheet.
 import type { Font } from 'fontkit';
 import type { ShapedGlyph } from './faces.ts';
+import { kerning } from './kern-table.ts';
 
 /** No mark that joins another character, no sign that is hidden, no script that is shaped by rules of its own. */
 const plain = /^[\x20-\x7e\xa0-\xac\xae-\xff\u2010-\u2027\u2212]+$/u;
@@ -11,11 +12,32 @@ export type PlainWords = (word: string) => readonly ShapedGlyph[] | undefined;
 
 /** For one font, which keeps what it was asked. */
 export function plainWords(font: Font): PlainWords {
+  const glyphOf = glyphAsker(font);
+  const ask = kernAsker(font, glyphOf);
+  const table = kerning[font.postscriptName];
+  const known = new Set(table?.characters);
+  const kernOf = (pair: string): number | undefined =>
+    known.has(pair.charAt(0)) && known.has(pair.charAt(1)) ? (table?.pairs[pair] ?? 0) : ask(pair);
+
+  return (word) => {
+    if (!plain.test(word)) return undefined;
+    const shaped: ShapedGlyph[] = [];
+    for (let index = 0; index < word.length; index += 1) {
+      const glyph = glyphOf(word.charAt(index));
+      const kern = index + 1 === word.length ? 0 : kernOf(word.slice(index, index + 2));
+      if (glyph === undefined || kern === undefined) return undefined;
+      shaped.push(kern === 0 ? glyph : { ...glyph, kern });
+    }
+    return shaped;
+  };
+}
+
+type GlyphOf = (character: string) => ShapedGlyph | undefined;
+
+function glyphAsker(font: Font): GlyphOf {
   const scale = 1000 / font.unitsPerEm;
   const glyphs = new Map<string, ShapedGlyph | undefined>();
-  const pairs = new Map<string, number | undefined>();
-
-  const glyphOf = (character: string): ShapedGlyph | undefined => {
+  return (character) => {
     if (glyphs.has(character)) return glyphs.get(character);
     const [glyph, more] = font.hasGlyphForCodePoint(character.charCodeAt(0)) ? font.layout(character).glyphs : [];
     const alone = glyph === undefined || more !== undefined ? undefined : glyph;
@@ -25,8 +47,13 @@ export function plainWords(font: Font): PlainWords {
     glyphs.set(character, made);
     return made;
   };
-  /** What stands between two characters besides their widths; undefined when the two are not set as two. */
-  const kernOf = (pair: string): number | undefined => {
+}
+
+/** Asks the font what stands between two characters besides their widths; undefined when the two are not set as two. */
+export function kernAsker(font: Font, glyphOf: GlyphOf = glyphAsker(font)): (pair: string) => number | undefined {
+  const scale = 1000 / font.unitsPerEm;
+  const pairs = new Map<string, number | undefined>();
+  return (pair) => {
     if (pairs.has(pair)) return pairs.get(pair);
     const run = font.layout(pair);
     const [first, second] = run.glyphs;
@@ -39,17 +66,5 @@ export function plainWords(font: Font): PlainWords {
       isTwo && first !== undefined && advance !== undefined ? advance * scale - first.advanceWidth * scale : undefined;
     pairs.set(pair, kern);
     return kern;
-  };
-
-  return (word) => {
-    if (!plain.test(word)) return undefined;
-    const shaped: ShapedGlyph[] = [];
-    for (let index = 0; index < word.length; index += 1) {
-      const glyph = glyphOf(word.charAt(index));
-      const kern = index + 1 === word.length ? 0 : kernOf(word.slice(index, index + 2));
-      if (glyph === undefined || kern === undefined) return undefined;
-      shaped.push(kern === 0 ? glyph : { ...glyph, kern });
-    }
-    return shaped;
   };
 }

@@ -4,6 +4,7 @@ import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync }
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { kerningPlugin } from './kerning.ts';
 import { siteGeneratorBeside, siteGeneratorInto } from './bundled-site-generator.ts';
 import { packedManualPlugin, writePackedManual } from './packed-manual.ts';
 import { compiledTemplatesPlugin } from './templates.ts';
@@ -68,6 +69,7 @@ function programInto(folder: string): BuildOptions {
       compiledTemplatesPlugin(join(root, 'templates')),
       yamlInOneFile,
       packedManualPlugin,
+      kerningPlugin(join(root, 'src/pdf/fonts')),
       siteGeneratorBeside,
       withoutUnused,
     ],

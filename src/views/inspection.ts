@@ -26,7 +26,9 @@ export const inspection = defineView({
         type: 'blanks',
         items: [
           ...limits.filter((one) => wanted(context, one)).flatMap((one) => limitRows(context, one)),
-          ...settings.filter((one) => wanted(context, one) && !isMarking(one)).flatMap((one) => settingRows(context, one)),
+          ...settings
+            .filter((one) => wanted(context, one) && !isMarking(one))
+            .flatMap((one) => settingRows(context, one)),
         ],
         empty: say('No limit or setting is recorded for this part of the machine.'),
       },

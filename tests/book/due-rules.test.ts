@@ -367,7 +367,9 @@ describe('the list as a whole', () => {
       records: { maker: maker({ services: [service('own')] }) },
       content: content({ schedules }),
     });
-    expect(made.due.map((line) => [line.service.id, line.service.basis]).toSorted()).toEqual([
+    expect(
+      made.due.map((line) => [line.service.id, line.service.basis] as const).toSorted(([a], [b]) => (a < b ? -1 : 1)),
+    ).toEqual([
       ['oil', 'general'],
       ['own', 'maker'],
     ]);

@@ -62,7 +62,7 @@ describe.each(calculations.map((one) => [one.id, one] as const))('the page of %s
       expect(all).toContain(row.states);
       expect(all).toContain(sixFigures(row.computed));
     }
-    if (rows.length === 0) expect(all).toContain('No published row is known');
+    if (rows.length === 0) expect(all).toContain('No published row is run against this calculation');
   });
 });
 

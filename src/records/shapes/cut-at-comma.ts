@@ -9,12 +9,11 @@ export function cutAtComma(tree: Branch, spot: Spot | undefined, desk: Desk): Re
   const keys = Object.keys(tree);
   const rest = keys.find((key) => /^\d+(?:\s|$)/u.test(key) && tree[key] === null);
   if (rest === undefined) return new Set();
-  const key = keys.find((one) => {
-    const value = tree[one];
-    return typeof value === 'string' && /^[-+−]?\d+$/u.test(value);
-  });
-  if (key === undefined) return new Set();
-  const begun = String(tree[key]);
+  const cut = Object.entries(tree).find(
+    (entry): entry is [string, string] => typeof entry[1] === 'string' && /^[-+−]?\d+$/u.test(entry[1]),
+  );
+  if (cut === undefined) return new Set();
+  const [key, begun] = cut;
   const message = `“${begun},${rest}” is cut in two at its comma.`;
   const hint = `In braces a comma ends the value: write ${begun}.${rest}, or put it in quotes.`;
   refuse(desk, { up: spot, key }, 'number-ambiguous', message, hint);

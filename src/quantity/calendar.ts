@@ -1,5 +1,21 @@
 // The Gregorian calendar as plain integers: day numbers and month lengths. Day 0 is 1 January 1970.
 
+/** January first. */
+export const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
 /** Days in a month (1 to 12) of a year. */
 export function monthLength(year: number, month: number): number {
   if (month === 2) return isLeap(year) ? 29 : 28;

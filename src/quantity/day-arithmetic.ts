@@ -1,23 +1,9 @@
 // Calendar dates: read, counted, compared. Months are counted from the anchor date and end on the month's last day at most.
-import { civilToNumber, isLeap, monthLength, numberToCivil } from './calendar.ts';
+import { civilToNumber, isLeap, monthLength, monthNames, numberToCivil } from './calendar.ts';
 import type { Day, DaySpan } from './day.ts';
 import type { Read } from './quantity.ts';
 import { refuse, tooLong } from './read-number.ts';
 
-const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 const isoDay = /^(\d{4})-(\d{2})-(\d{2})$/;
 const isoMonth = /^(\d{4})-(\d{2})$/;
 const isoYear = /^\d{4}$/;

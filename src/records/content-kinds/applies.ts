@@ -1,7 +1,6 @@
-// `applies` of content: which machines a thing is for, in the words of machine.yaml; and whether it applies to one of them.
+// `applies` of content: which machines a thing is for, in the words of machine.yaml. Whether it is for one of them: book/applies.ts.
 import { featureWords } from '../kinds/features.ts';
 import type { Applies } from '../content-model.ts';
-import type { Features } from '../model.ts';
 import { group, may } from '../shapes/fields.ts';
 import { choice, oneOrMore } from '../shapes/plain.ts';
 import type { Shape } from '../shapes/shape.ts';
@@ -21,26 +20,3 @@ export const applies: Shape<Applies> = group({
   finalDrive: may(oneOrMore(choice(...featureWords.finalDrive)), 'what drives the rear wheel'),
   wheels: may(oneOrMore(choice(...featureWords.wheels)), 'how the wheels are made'),
 });
-
-/** Whether a machine with these features is meant. Every key must fit; of its words, one. */
-export function appliesTo(wanted: Applies, features: Features): boolean {
-  const has = featureText(features);
-  return Object.entries(wanted).every(([key, words]) => words === undefined || words.includes(has.get(key) ?? ''));
-}
-
-function featureText(features: Features): ReadonlyMap<string, string> {
-  const yes = (is: boolean): string => (is ? 'yes' : 'no');
-  return new Map([
-    ['stroke', features.stroke],
-    ['cylinders', features.cylinders === 1 ? 'one' : 'more'],
-    ['lubrication', features.lubrication],
-    ['ignition', features.ignition],
-    ['trigger', features.trigger],
-    ['battery', yes(features.battery)],
-    ['lamps', yes(features.lamps)],
-    ['frontBrake', features.frontBrake],
-    ['rearBrake', features.rearBrake],
-    ['finalDrive', features.finalDrive],
-    ['wheels', features.wheels],
-  ]);
-}

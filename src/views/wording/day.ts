@@ -1,23 +1,9 @@
 // Dates as they are read aloud in a workshop: the month as a word, so that no reader takes May for the fourth month's day.
+import { monthNames } from '../../quantity/calendar.ts';
 import type { Day, DaySpan } from '../../quantity/day.ts';
 
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-
 function parts(day: Day): { readonly year: string; readonly month: string; readonly date: string } {
-  const month = months[Number(day.slice(5, 7)) - 1] ?? day.slice(5, 7);
+  const month = monthNames[Number(day.slice(5, 7)) - 1] ?? day.slice(5, 7);
   return { year: day.slice(0, 4), month, date: day.slice(8).replace(/^0/, '') };
 }
 
@@ -48,13 +34,13 @@ export function yearOf(day: Day): string {
 export function looseDateText(text: string): string {
   const month = /^(\d{4})-(\d{2})$/.exec(text);
   if (month === null) return withDates(text);
-  return `${months[Number(month[2]) - 1] ?? month[2] ?? ''}\u00a0${month[1] ?? ''}`;
+  return `${monthNames[Number(month[2]) - 1] ?? month[2] ?? ''}\u00a0${month[1] ?? ''}`;
 }
 
 /** A sentence of the book with its dates as they are read aloud; never used on the owner's own words. */
 export function withDates(sentence: string): string {
   return sentence.replaceAll(/\b(\d{4})-(\d{2})(?:-(\d{2}))?\b/g, (_, year: string, month: string, date?: string) => {
-    const name = `${months[Number(month) - 1] ?? month}\u00a0${year}`;
+    const name = `${monthNames[Number(month) - 1] ?? month}\u00a0${year}`;
     return date === undefined ? name : `${date.replace(/^0/, '')}\u00a0${name}`;
   });
 }

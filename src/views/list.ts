@@ -58,6 +58,7 @@ import { tags } from './tags.ts';
 import { teardown } from './teardown.ts';
 import { timingStrip } from './timing-strip.ts';
 import { todayHead } from './today-head.ts';
+import { tighteningOrderView } from './tightening-order.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
 import { tyreAge } from './tyre-age.ts';
@@ -129,6 +130,7 @@ export const views: readonly View[] = [
   timingStrip,
   todayHead,
   torqueTable,
+  tighteningOrderView,
   turn,
   tyreAge,
   whatIsOff,

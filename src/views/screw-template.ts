@@ -1,19 +1,14 @@
 // A template for the screws of a cover: each hole where it lies, in true scale, with the length of its screw; an empty field where no positions are recorded.
 import type { Fastener, ScrewPosition } from '../records/model.ts';
-import type { Block, DrawingMark, Row } from '../sheet/sheet.ts';
+import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, lines, row, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { fastenerSize } from './wording/fastener.ts';
-import { inMillimetres, label, level, outline, upright } from './wording/true-scale.ts';
+import { holeDrawing, holesOf } from './wording/holes.ts';
+import { level, outline, upright } from './wording/true-scale.ts';
 import { writtenText } from './wording/value.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
-
-/** Room round the outermost holes, and half the width of the cross that marks a hole. */
-const margin = 14;
-const cross = 5;
-/** A hole is pushed through the card with the screw itself; the circle is where its head lies. */
-const head = 5;
 
 export const screwTemplate = defineView({
   id: 'screw-template',
@@ -46,50 +41,16 @@ function list({ say }: ViewContext, covers: readonly Fastener[]): Block {
   };
 }
 
-interface Hole {
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-}
-
-/** The holes from the upper left corner of the drawing, numbered as they are written. */
-function holesOf(positions: readonly ScrewPosition[], fastener: Fastener): readonly Hole[] {
-  const right = positions.map((one) => inMillimetres(one.right));
-  const up = positions.map((one) => inMillimetres(one.up));
-  const [left, top] = [Math.min(...right), Math.max(...up)];
-  return positions.map((one, index) => {
-    const length = one.length ?? fastener.length;
-    const number = count(index + 1);
-    return {
-      x: margin + inMillimetres(one.right) - left,
-      y: margin + top - inMillimetres(one.up),
-      text: length === undefined ? number : `${number}: ${writtenText(length)}`,
-    };
-  });
-}
-
-function holeMarks({ x, y, text }: Hole): readonly DrawingMark[] {
-  return [
-    { kind: 'circle', x, y, radius: head },
-    level(y, x - cross / 2, x + cross / 2),
-    upright(x, y - cross / 2, y + cross / 2),
-    label(x, y + head + 4, text),
-  ];
-}
-
 function drawing({ say }: ViewContext, fastener: Fastener, positions: readonly ScrewPosition[]): readonly Block[] {
-  const holes = holesOf(positions, fastener);
-  const width = Math.max(...holes.map((hole) => hole.x)) + margin;
-  const height = Math.max(...holes.map((hole) => hole.y)) + margin;
+  const holes = holesOf(positions, (index) => {
+    const length = positions[index]?.length ?? fastener.length;
+    const number = count(index + 1);
+    return length === undefined ? number : `${number}: ${writtenText(length)}`;
+  });
+  const description = `${say('Holes and screw lengths')}: ${holes.map((hole) => hole.text).join('; ')}.`;
   return [
     heading(2, fastener.name, `template-${fastener.id}`),
-    {
-      type: 'drawing',
-      title: `${fastenerSize(fastener)}, ${say('in true scale')}`,
-      description: `${say('Holes and screw lengths')}: ${holes.map((hole) => hole.text).join('; ')}.`,
-      size: { width, height },
-      marks: [...outline(0, 0, width, height), ...holes.flatMap(holeMarks)],
-    },
+    holeDrawing(holes, `${fastenerSize(fastener)}, ${say('in true scale')}`, description),
   ];
 }
 

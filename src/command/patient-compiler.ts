@@ -6,5 +6,7 @@ import { setFlagsFromString } from 'node:v8';
  * worth it is optimised all the same. Measured: a quarter less processor time for a check, a build and a site of thousands.
  */
 export function waitBeforeOptimising(): void {
+  // Later engines do not know the flag, and say so on the terminal.
+  if (Number.parseInt(process.versions.v8, 10) > 11) return;
   setFlagsFromString('--interrupt-budget=1000000');
 }

@@ -28,7 +28,11 @@ export async function openPage(browser: Browser, folder: string, file: string, v
   const home = pathToFileURL(folder).href;
   page.on('console', (message) => void (message.type() === 'log' || faults.push(`console: ${message.text()}`)));
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
-  page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // A picture still under way when the next page is opened is given up by the browser; one that is missing or refused says otherwise.
+    const why = request.failure()?.errorText ?? 'unknown';
+    if (why !== 'net::ERR_ABORTED') faults.push(`failed: ${request.url()} ${why}`);
+  });
   page.on(
     'request',
     (request) => void (request.url().startsWith(home) || faults.push(`left the folder: ${request.url()}`)),

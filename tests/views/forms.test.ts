@@ -171,7 +171,23 @@ describe('drawings in true scale', () => {
     expect((first?.y ?? 0) - (fourth?.y ?? 0)).toBeCloseTo(9, 6);
   });
   test('without positions there is an empty field, and no hole', () => {
-    expect(drawingOf(sheet(tern, 'screw-template')).marks.filter(isHole)).toEqual([]);
+    expect(drawingOf(sheet(finch, 'screw-template')).marks.filter(isHole)).toEqual([]);
+    expect(sheet(finch, 'torque-table').blocks.some((block) => block.type === 'drawing')).toBe(false);
+  });
+  test.each([
+    ['millimetres', pipit],
+    ['inches', tern],
+  ])('the order of tightening goes across, every hole once, positions in %s', (_, binder) => {
+    const marks = drawingOf(sheet(binder, 'torque-table')).marks;
+    const turns = marks.flatMap((mark) => (mark.kind === 'label' ? [Number(mark.text)] : []));
+    expect(turns.toSorted((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
+    const holes = marks.filter(isHole);
+    const middle = holes.reduce((sum, one) => sum + one.x, 0) / holes.length;
+    const [first, second] = [holes[turns.indexOf(1)], holes[turns.indexOf(2)]];
+    const height = holes.reduce((sum, one) => sum + one.y, 0) / holes.length;
+    const along = ((first?.x ?? 0) - middle) * ((second?.x ?? 0) - middle);
+    const upwards = ((first?.y ?? 0) - height) * ((second?.y ?? 0) - height);
+    expect(along + upwards).toBeLessThan(0);
   });
   test('the strip is as long as its arc of the rim', () => {
     const block = drawingOf(sheet(pipit, 'timing-strip'));

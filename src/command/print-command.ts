@@ -104,12 +104,15 @@ async function photosFor(
   return { path, problems: made.problems };
 }
 
-/** A sheet by its name, or every sheet of a job by the job's name. */
+/** A sheet by its name; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
 function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
   const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
+  const { jobs } = binder.book;
   const exact = binder.sheets.filter((sheet) => sheet.id === name);
-  if (exact.length > 0 || !binder.book.jobs.has(name)) return exact;
-  return binder.sheets.filter((sheet) => sheet.id.endsWith('-' + name));
+  if (exact.length > 0) return exact;
+  if (jobs.has(name)) return binder.sheets.filter((sheet) => sheet.id.endsWith('-' + name));
+  const begun = name + '-';
+  return binder.sheets.filter((sheet) => sheet.id.startsWith(begun) && jobs.has(sheet.id.slice(begun.length)));
 }
 
 function listSheets(sheets: readonly Sheet[], terminal: Terminal): ExitCode {

@@ -393,6 +393,8 @@ describe('print', () => {
     expect(files.length).toBeGreaterThan(0);
     for (const file of files)
       expect([file.endsWith('-2024-06-08-rings.pdf'), out.includes(file)]).toEqual([true, true]);
+    const kind = await run(machine, ['print', 'bike', 'measuring', '--out', 'kind', ...day]);
+    expect([kind.code, readdirSync(join(dirname(machine), 'kind'))]).toEqual([0, ['measuring-2024-06-08-rings.pdf']]);
   });
 
   test('names the sheets, the nearest first, when there is none of that name', async () => {

@@ -1,7 +1,7 @@
 // `splitpin work`: every calculation by its own example, and on both machines with what their records say.
 import { join } from 'node:path';
 import { tmpdir } from 'node:os';
-import { writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { calculations } from '../../src/calc/list.ts';
 import { groups } from '../../src/calc/groups.ts';
@@ -176,7 +176,10 @@ describe('what is asked for wrongly', () => {
     expect(ends.map((one) => one.code)).toEqual([2, 2, 2]);
   });
   test('a folder that is no machine ends with 1', async () => {
-    expect((await work('displacement', [], tmpdir())).code).toBe(1);
+    const empty = mkdtempSync(join(tmpdir(), 'splitpin-empty-'));
+    const { code } = await work('displacement', [], empty);
+    rmSync(empty, { recursive: true });
+    expect(code).toBe(1);
   });
 });
 

@@ -10,20 +10,26 @@ import { checkSheets } from './check-sheets.ts';
 import { contextOf } from './context.ts';
 import { sheetBlocks } from './sheet-blocks.ts';
 
+interface Options {
+  readonly paper?: Paper;
+  readonly sides?: Sheet['sides'];
+  readonly workings?: boolean;
+}
+
 /**
  * Sheets that are printed, in the order of their files, and what is wrong with those files. `paper` overrides every paper;
  * `workings` adds the sheet of workings.
  */
 export function composeSheets(
   book: Book,
-  options: { readonly paper?: Paper; readonly workings?: boolean },
+  options: Options,
 ): Outcome<readonly Sheet[]> {
   const context = contextOf(book);
   const printed = sheetsOf(book, options.workings === true).filter((named) => named.definition.on.includes('paper'));
-  return { value: printed.map((named) => sheetOf(context, named, options.paper)), problems: checkSheets(book) };
+  return { value: printed.map((named) => sheetOf(context, named, options)), problems: checkSheets(book) };
 }
 
-function sheetOf(context: ViewContext, named: NamedSheet, paper: Paper | undefined): Sheet {
+function sheetOf(context: ViewContext, named: NamedSheet, options: Options): Sheet {
   const { book, say } = context;
   const { machine } = book.records;
   const { definition } = named;
@@ -38,13 +44,17 @@ function sheetOf(context: ViewContext, named: NamedSheet, paper: Paper | undefin
     machine: machine.name,
     frame: frameEnd(book),
     recordsDate: recordsUpTo(book),
+    recordsDay: recordsUpTo(book) === '' ? '' : book.recordsDate,
     recordsVersion: book.recordsVersion,
-    paper: paper ?? definition.paper ?? machine.paper,
+    paper: options.paper ?? definition.paper ?? machine.paper,
     binding: definition.binding,
+    sides: options.sides ?? machine.sides,
     foot: definition.foot,
+    ...(named.job === undefined ? {} : { job: named.job.id }),
     ...(before === undefined ? {} : { continues: before }),
     leftOut: leftOut(context),
     squareCode: squareCode(book, named),
+    ...(definition.carries === 'data' ? { carriesData: true } : {}),
     get blocks() {
       made ??= sheetBlocks(context, named, 'paper');
       return made;

@@ -32,8 +32,14 @@ export interface Cell {
   readonly unit?: string;
   /** Set large, as a value to be read at arm's length. */
   readonly big?: boolean;
-  /** Permanent id of the blank (form field name later). */
+  /** Permanent id of the blank, the same on paper, in a form and in the record's way in. */
   readonly id?: string;
+  /** What is asked here, in words, where the row alone does not say it. */
+  readonly asks?: string;
+  /** What the record says here already, as written. */
+  readonly written?: string;
+  /** A reading, a torque or a line of safety: answered by itself, never together with others. */
+  readonly singly?: boolean;
 }
 
 export type Row =
@@ -87,8 +93,10 @@ export interface ChecklistBlock {
     readonly text: Text;
     readonly why?: Text;
     readonly done?: boolean;
-    /** A value to be written beside the tick. */
-    readonly blank?: { readonly unit: string; readonly hint?: string };
+    /** A value to be written beside the tick; its id is the item's with `/value`. */
+    readonly blank?: { readonly unit: string; readonly hint?: string; readonly written?: string };
+    /** A line of safety: ticked by itself, never together with others. */
+    readonly singly?: boolean;
     readonly state?: string;
     readonly caution?: { readonly grade: Grade; readonly text: string };
   }[];
@@ -100,6 +108,7 @@ export interface BlanksBlock {
   readonly empty: string;
 }
 export interface BlankRow {
+  /** The two boxes are `<id>/found` and `<id>/left`. */
   readonly id: string;
   readonly item: Text;
   readonly position?: string;
@@ -171,6 +180,8 @@ export interface CardsBlock {
 /** An empty ruled grid to write in: a run log, a grid of characters. */
 export interface GridBlock {
   readonly type: 'grid';
+  /** Permanent; a cell to write in is `<id>/<row>/<column>`, both counted from 1. Without it, what is written stays on paper. */
+  readonly id?: string;
   readonly caption?: string;
   readonly columns: readonly Column[];
   readonly rows: number;
@@ -254,17 +265,25 @@ export interface Sheet {
   readonly machine: string;
   readonly frame: string;
   readonly recordsDate: string;
+  /** The same day as `2026-10-17`, for the file itself; empty where nothing is recorded yet. */
+  readonly recordsDay: string;
   readonly recordsVersion: string;
   readonly paper: Paper;
   readonly binding: 'left' | 'top';
+  /** Printed on one side of each leaf, or on both: then the punched margin changes sides with the page. */
+  readonly sides?: 'one' | 'both';
   /** A job sheet has a foot to be filled in: state left in, next, hand, date. */
   readonly foot: 'none' | 'sign off';
+  /** Id of the job record that keeps what is written on this sheet; of a sheet of the machine, none. */
+  readonly job?: string;
   readonly continues?: string;
   /** What is missing from this sheet because a record could not be read, in sentences. Printed at the head. */
   readonly leftOut: readonly string[];
   readonly blocks: readonly Block[];
   /** Address or code printed as a square code at the head, if any. */
   readonly squareCode?: string;
+  /** The file carries the binder's data for other programs. */
+  readonly carriesData?: boolean;
 }
 
 /** A page of the site: the same blocks in the site's frame. */

@@ -105,7 +105,7 @@ function value(text: string | undefined, before = ''): readonly Part[] {
 }
 
 function boxes(item: BlankRow): readonly CellModel[] {
-  return [box(item.id + '.found', item.unit, item.found), box(item.id + '.left', item.unit, item.left)];
+  return [box(item.id + '/found', item.unit, item.found), box(item.id + '/left', item.unit, item.left)];
 }
 
 function box(id: string, unit: string, written: string | undefined): CellModel {

@@ -1,0 +1,24 @@
+// A blank: one place on a sheet where a person writes or ticks, with all that must be known to answer it.
+import type { Grade } from '../sheet/sheet.ts';
+
+export interface Blank {
+  /** Permanent id, unique in the sheet, the same on paper, in a form and wherever it is answered. */
+  readonly id: string;
+  readonly kind: 'value' | 'tick' | 'text';
+  /** What is asked, in words: item, position. */
+  readonly asks: string;
+  readonly unit?: string;
+  readonly standard?: string;
+  readonly limit?: string;
+  readonly last?: string;
+  readonly expected?: string;
+  /** What the record says already, as written; of a tick, `yes`. */
+  readonly given?: string;
+  /** The caution printed at the step. */
+  readonly caution?: { readonly grade: Grade; readonly text: string };
+  /** Readings, torques and lines of safety: never ticked together with others. */
+  readonly singly: boolean;
+  /** Where it stands on the sheet: number of the step as printed, head of its column. */
+  readonly step?: string;
+  readonly column?: string;
+}

@@ -1,0 +1,68 @@
+// The blanks of a sheet, in printed order: every box, tick and line that has an id, and the foot.
+import type { Block, Sheet } from '../sheet/sheet.ts';
+import type { Blank } from './blank.ts';
+import { footBlanks } from './foot-blanks.ts';
+import { gridBlanks, tableBlanks } from './table-blanks.ts';
+import { plainText } from './plain-text.ts';
+import { rowBlanks } from './row-blanks.ts';
+
+/** Every blank once, at the first place where it stands. */
+export function blanksOf(sheet: Sheet): readonly Blank[] {
+  return once([...sheet.blocks.flatMap(ofBlock), ...footBlanks(sheet)]);
+}
+
+/** The blanks of several sheets of one job, in the order of the sheets; one that two of them share is one. */
+export function blanksOfAll(sheets: readonly Sheet[]): readonly Blank[] {
+  const feet = new Set(sheets.flatMap((sheet) => footBlanks(sheet).map((blank) => blank.id)));
+  const all = sheets.map(blanksOf);
+  const body = all.flatMap((blanks) => blanks.filter((blank) => !feet.has(blank.id)));
+  const foot = all.flatMap((blanks) => blanks.filter((blank) => feet.has(blank.id)));
+  return once([...body, ...foot]);
+}
+
+function once(blanks: readonly Blank[]): readonly Blank[] {
+  const seen = new Set<string>();
+  return blanks.filter(({ id }) => {
+    const fresh = !seen.has(id);
+    seen.add(id);
+    return fresh;
+  });
+}
+
+function ofBlock(block: Block): readonly Blank[] {
+  if (block.type === 'blanks') return block.items.flatMap(rowBlanks);
+  if (block.type === 'table') return tableBlanks(block);
+  if (block.type === 'grid') return gridBlanks(block);
+  if (block.type === 'checklist') return block.items.flatMap(checkBlanks);
+  return [];
+}
+
+type CheckItem = Extract<Block, { readonly type: 'checklist' }>['items'][number];
+
+/** The tick, and the value beside it where one is wanted; with a WARNING at it, it is a line of safety. */
+function checkBlanks(item: CheckItem): readonly Blank[] {
+  const asks = plainText(item.text);
+  const caution = item.caution === undefined ? {} : { caution: item.caution };
+  const singly = item.singly === true || item.caution?.grade === 'WARNING';
+  const tick: Blank = {
+    id: item.id,
+    kind: 'tick',
+    asks,
+    singly,
+    ...caution,
+    ...(item.done === true ? { given: 'yes' } : {}),
+    ...(item.state === undefined ? {} : { last: item.state }),
+  };
+  if (item.blank === undefined) return [tick];
+  const { unit, hint, written } = item.blank;
+  const value: Blank = {
+    id: `${item.id}/value`,
+    kind: 'value',
+    asks,
+    unit,
+    singly: true,
+    ...(hint === undefined ? {} : { expected: hint }),
+    ...(written === undefined ? {} : { given: written }),
+  };
+  return [tick, value];
+}

@@ -1,16 +1,18 @@
 // Kind and pixel size of a picture from its first bytes: enough to refuse a hostile or huge one before any decoder sees it.
 import { closeSync, openSync, readSync } from 'node:fs';
+import { heifHead } from './heif-head.ts';
 
 export interface PictureHead {
-  readonly kind: 'JPEG' | 'PNG' | 'WebP';
+  readonly kind: 'JPEG' | 'PNG' | 'WebP' | 'HEIC' | 'AVIF';
   /** Pixels as stored, before any turning. */
   readonly width: number;
   readonly height: number;
 }
 
-type Reader = (position: number, length: number) => Buffer;
+/** Bytes of the file from a position on; fewer at its end. */
+export type Reader = (position: number, length: number) => Buffer;
 
-/** Reads the head of a picture file. Undefined: not a JPEG, PNG or WebP, or broken in its head, whatever its name says. */
+/** Reads the head of a picture file. Undefined: not a JPEG, PNG, WebP, HEIC or AVIF, or broken in its head, whatever its name says. */
 export function pictureHead(path: string): PictureHead | undefined {
   const file = openSync(path, 'r');
   const read: Reader = (position, length) => {
@@ -19,7 +21,7 @@ export function pictureHead(path: string): PictureHead | undefined {
   };
   try {
     const head = read(0, 32);
-    return pngHead(head) ?? webpHead(head) ?? jpegHead(head, read);
+    return pngHead(head) ?? webpHead(head) ?? jpegHead(head, read) ?? heifHead(head, read);
   } finally {
     closeSync(file);
   }

@@ -3,6 +3,8 @@ import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Sharp, default as sharpFunction } from 'sharp';
 import { mostPixels } from './check-photo.ts';
+import { unpackHeic } from './heic-decoder.ts';
+import { pictureHead } from './picture-head.ts';
 import { largeSide, smallSide } from './photo-names.ts';
 
 /** Pixel sizes of the two copies as written. */
@@ -35,10 +37,20 @@ export async function shrinkPhoto(original: string, large: string, small: string
   const sharp = await decoder();
   mkdirSync(dirname(large), { recursive: true });
   mkdirSync(dirname(small), { recursive: true });
-  const upright = sharp(original, { limitInputPixels: mostPixels, failOn: 'error', sequentialRead: true }).autoOrient();
-  const first = await fit(upright, largeSide).flatten({ background: '#ffffff' }).jpeg({ quality: 80 }).toFile(large);
+  const first = await fit(await uprightOf(original, sharp), largeSide)
+    .flatten({ background: '#ffffff' })
+    .jpeg({ quality: 80 })
+    .toFile(large);
   const second = await fit(sharp(large), smallSide).jpeg({ quality: 75 }).toFile(small);
   return { width: first.width, height: first.height, smallWidth: second.width, smallHeight: second.height };
+}
+
+/** HEIC comes unpacked and upright; sharp's own build cannot read it. */
+async function uprightOf(original: string, sharp: typeof sharpFunction): Promise<Sharp> {
+  if (pictureHead(original)?.kind !== 'HEIC')
+    return sharp(original, { limitInputPixels: mostPixels, failOn: 'error', sequentialRead: true }).autoOrient();
+  const { width, height, data } = await unpackHeic(original, mostPixels);
+  return sharp(data, { raw: { width, height, channels: 4 } });
 }
 
 function fit(picture: Sharp, side: number): Sharp {

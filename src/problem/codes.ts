@@ -31,6 +31,7 @@ export const codes = {
   'unit-wrong': 'problem',
   'date-unreadable': 'problem',
   'money-unreadable': 'problem',
+  'hours-unreadable': 'problem',
   'format-unknown': 'problem',
   'id-twice': 'problem',
   'verb-missing': 'problem',
@@ -56,6 +57,7 @@ export const codes = {
   'file-not-opened': 'problem',
   'file-not-read': 'query',
   'photo-not-a-picture': 'problem',
+  'photo-kind-not-read': 'problem',
   'photo-broken': 'problem',
   'photo-too-large': 'problem',
   'output-not-ours': 'problem',
@@ -103,6 +105,7 @@ export const codes = {
   'better-than-new': 'query',
   'reading-without-condition': 'query',
   'reading-in-other-condition': 'query',
+  'item-named-two-ways': 'query',
   'correction-of-nothing': 'query',
   'corrected-value-was-used': 'query',
   'done-with-things-open': 'query',
@@ -117,6 +120,7 @@ export const codes = {
   'oil-without-quantity-or-grade': 'query',
   'too-far-in-a-day': 'query',
   'number-differs': 'query',
+  'feature-not-known': 'query',
   'gearing-upside-down': 'query',
   'data-for-other-frames': 'query',
   'limit-without-page': 'query',
@@ -127,6 +131,7 @@ export const codes = {
   'done-in-the-future': 'query',
   'signed-before-its-work': 'query',
   'planned-but-filled-in': 'query',
+  'private-in-open-text': 'query',
 } as const satisfies Record<string, 'problem' | 'query'>;
 
 export type ProblemCode = keyof typeof codes;

@@ -41,10 +41,11 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       units: oneOf('metric', 'imperial'),
       spelling: oneOf('uk', 'us'),
       paper: text,
+      sides: oneOf('one', 'both'),
       currency: text,
       rates: byName(number),
     },
-    { year: text, firstUse: text, altitude: measure, site: text, roadRules: text, spendingLimit: money },
+    { year: text, firstUse: text, altitude: measure, site: text, roadRules: text, spendingLimit: money, allowance: number, hourRate: money },
   ),
   features: object(
     {
@@ -61,7 +62,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       finalDrive: text,
       wheels: text,
     },
-    { volts: measure },
+    { volts: measure, notKnown: texts },
   ),
   geometry: object(
     { gears: list(teeth) },
@@ -190,11 +191,41 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       from: text,
       price: money,
       insteadOf: text,
+      supersedes: text,
+      size: text,
+      bring: text,
+      alternatives: texts,
+      onlyIf: text,
+      promised: day,
+      core: object({ deposit: money }, { returnBy: day, returned: day }),
       movedFrom: text,
       movedTo: text,
       note: text,
     },
   ),
+  workshop: object({
+    suppliers: list(
+      object(
+        {
+          name: text,
+          hours: list(object({ days: texts, spans: list(object({ from: whole, to: whole })), text })),
+          at: place,
+        },
+        { leadDays: whole, note: text },
+      ),
+    ),
+    stock: list(object({ part: text, at: place }, { number: text, count: whole })),
+    shared: list(
+      object({
+        paid: money,
+        date: day,
+        for: text,
+        group: text,
+        between: list(object({ machine: text, shares: whole })),
+        at: place,
+      }),
+    ),
+  }),
   answer: object({ query: text, by: text, why: text, at: place }),
   release: object({ of: text, by: text, why: text, at: place }, { until: day }),
   job: object(
@@ -236,6 +267,9 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       odometer: measure,
       time: measure,
       continues: text,
+      takes: measure,
+      helper: flag,
+      after: texts,
       answers: list(ref('answer')),
       ride: object(
         {},

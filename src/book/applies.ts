@@ -18,6 +18,8 @@ export function notFor(
   features: Features,
 ): { readonly key: string; readonly has: string } | undefined {
   for (const [key, wanted] of Object.entries(applies)) {
+    // What nobody has looked at may be of any kind: nothing is left out because of it.
+    if (features.notKnown?.includes(key) === true) continue;
     const has = wordsOf(features, key);
     if (wanted !== undefined && !has.some((word) => wanted.includes(word))) return { key, has: has[0] ?? 'not known' };
   }
@@ -35,9 +37,14 @@ const spoken: Readonly<Record<string, string>> = {
   finalDrive: 'final drive',
 };
 
+/** A feature's name as its key is written: `front brake`. */
+export function spacedKey(name: string): string {
+  return spoken[name] ?? name;
+}
+
 /** `this machine: ignition magneto` — why a check or a step is not for this machine. */
 export function whyNotFor(applies: Applies, features: Features): string | undefined {
   const against = notFor(applies, features);
   if (against === undefined) return undefined;
-  return `this machine: ${spoken[against.key] ?? against.key} ${against.has}`;
+  return `this machine: ${spacedKey(against.key)} ${against.has}`;
 }

@@ -38,6 +38,8 @@ export interface Features {
   readonly rearBrake: 'drum' | 'disc';
   readonly finalDrive: 'chain' | 'shaft' | 'belt';
   readonly wheels: 'spoked' | 'cast' | 'pressed';
+  /** Names of the features written `?`: their values here only stand in for something, and nothing may be decided by them. */
+  readonly notKnown?: readonly string[];
 }
 
 export interface ToothPair {
@@ -100,8 +102,14 @@ export interface Machine {
   readonly units: 'metric' | 'imperial';
   readonly spelling: 'uk' | 'us';
   readonly paper: 'a4' | 'letter' | 'a5' | 'half-letter';
+  /** Sides of a leaf that are printed. */
+  readonly sides: 'one' | 'both';
   readonly currency: string;
   readonly rates: Readonly<Record<string, number>>;
   readonly roadRules?: string;
   readonly spendingLimit?: Money;
+  /** Share on top of what is still to come, 0 to 2: for what is found when it is open. */
+  readonly allowance?: number;
+  /** What an hour of one's own is worth to the owner; absent: hours are counted and not valued. */
+  readonly hourRate?: Money;
 }

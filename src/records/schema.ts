@@ -53,7 +53,7 @@ function fieldType(field: ToldField): z.ZodType {
 }
 
 function wordOf(words: readonly string[]): z.ZodType {
-  if (words.includes('yes')) return yesNo;
+  if (words.includes('yes')) return words.includes('?') ? z.union([yesNo, z.literal('?')]) : yesNo;
   const word = z.enum(words);
   const numeric = words.filter((one) => /^\d+$/u.test(one)).map(Number);
   return numeric.length === 0 ? word : z.union([word, z.literal(numeric)]);

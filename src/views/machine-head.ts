@@ -9,6 +9,7 @@ import { dayText, looseDateText } from './wording/day.ts';
 import { writtenText } from './wording/value.ts';
 import { headFigures } from './figures/engine.ts';
 import { odometerStatement } from './wording/distance.ts';
+import { featureText } from './wording/feature.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -74,21 +75,28 @@ function features(context: ViewContext): readonly Fact[] {
   const has = book.records.machine.features;
   return [
     ...fact(say('Engine'), say(engineText(has))),
-    ...fact(say('Lubrication'), say(has.lubrication)),
-    ...fact(say('Ignition'), say(`${has.ignition}, ${has.trigger}`)),
+    ...fact(say('Lubrication'), say(featureText(has, 'lubrication'))),
+    ...fact(say('Ignition'), say(ignitionText(has))),
     ...fact(say('Electrics'), has.volts === undefined ? say('none') : writtenText(has.volts)),
-    ...fact(say('Battery'), say(has.battery ? 'yes' : 'none')),
-    ...fact(say('Front brake'), say(has.frontBrake)),
-    ...fact(say('Rear brake'), say(has.rearBrake)),
-    ...fact(say('Final drive'), say(has.finalDrive)),
-    ...fact(say('Wheels'), say(has.wheels)),
+    ...fact(say('Battery'), say(featureText(has, 'battery'))),
+    ...fact(say('Front brake'), say(featureText(has, 'frontBrake'))),
+    ...fact(say('Rear brake'), say(featureText(has, 'rearBrake'))),
+    ...fact(say('Final drive'), say(featureText(has, 'finalDrive'))),
+    ...fact(say('Wheels'), say(featureText(has, 'wheels'))),
     ...geometry(book, say),
   ];
 }
 
 function engineText(has: Features): string {
-  const cylinders = has.cylinders === 1 ? 'single' : `${count(has.cylinders)} cylinders`;
-  return `${has.stroke}-stroke, ${cylinders}`;
+  const many = featureText(has, 'cylinders');
+  const cylinders = many === 'not known' ? 'cylinders not known' : many === '1' ? 'single' : `${many} cylinders`;
+  const stroke = featureText(has, 'stroke');
+  return stroke === 'not known' ? `strokes not known, ${cylinders}` : `${stroke}-stroke, ${cylinders}`;
+}
+
+function ignitionText(has: Features): string {
+  const both = [featureText(has, 'ignition'), featureText(has, 'trigger')];
+  return both.every((one) => one === 'not known') ? 'not known' : both.join(', ');
 }
 
 function geometry(book: Book, say: (words: string) => string): readonly Fact[] {

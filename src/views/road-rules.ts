@@ -5,6 +5,7 @@ import { anchor, fact, heading, lines, paragraphs, stack } from './wording/block
 import { dayText, looseDateText } from './wording/day.ts';
 import { formBlocks, formNamed } from './wording/form.ts';
 import { headFigures } from './figures/engine.ts';
+import { featureText } from './wording/feature.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { jobNamed } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
@@ -36,8 +37,8 @@ function head(context: ViewContext): readonly Block[] {
           say('Road rules'),
           machine.roadRules ?? say('none chosen in machine.yaml: only the common core is printed'),
         ),
-        ...fact(say('Lamps'), say(machine.features.lamps ? 'yes' : 'none')),
-        ...fact(say('Battery'), say(machine.features.battery ? 'yes' : 'none')),
+        ...fact(say('Lamps'), say(featureText(machine.features, 'lamps'))),
+        ...fact(say('Battery'), say(featureText(machine.features, 'battery'))),
         ...(displacement === undefined
           ? []
           : fact(say('Displacement'), [inlineFigure(displacement.figure, displacement.id)])),

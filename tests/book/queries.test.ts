@@ -279,6 +279,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       jobs: [job('2026-01-01', { work: [work('removed', 'head', { fasteners: [{ id: 'nut', count: 4 }] })] })],
     },
   ],
+  'feature-not-known': [
+    { machine: { features: { ...machine().features, notKnown: ['lubrication'] } } },
+    { machine: { features: machine().features } },
+  ],
   'gearing-upside-down': [
     { machine: { geometry: { gears: [], final: { driving: 46, driven: 16 } } } },
     { machine: { geometry: { gears: [], final: { driving: 16, driven: 46 } } } },
@@ -645,6 +649,14 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
   'signed-before-its-work': [
     { jobs: [job('2026-01-01 to 2026-01-03', { signed: { by: 'owner', date: dayOf('2026-01-02') } })] },
     { jobs: [job('2026-01-01 to 2026-01-03', { signed: { by: 'owner', date: dayOf('2026-01-03') } })] },
+  ],
+  'private-in-open-text': [
+    { jobs: [job('2026-01-01', { purpose: 'call the seller, 01632 960 123' })] },
+    { jobs: [job('2026-01-01', { purpose: 'call the seller about 12 480 miles, part 0132-45' })] },
+  ],
+  'item-named-two-ways': [
+    { jobs: [read('2026-01-01', 'chain slack', '25 mm'), read('2026-02-01', 'chian slack', '30 mm')] },
+    { jobs: [read('2026-01-01', 'chain slack 1', '25 mm'), read('2026-02-01', 'chain slack 2', '30 mm')] },
   ],
   'planned-but-filled-in': [
     { jobs: [job('2026-07-01', { state: 'planned', readings: [found('bore', '50.01 mm')] })] },

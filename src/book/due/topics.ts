@@ -33,8 +33,19 @@ const topics: Readonly<Record<string, RegExp>> = {
   'whole list': /\b(?:whole list|in a year that had none|yearly (?:look|check))\b/iu,
 };
 
+/** Kept with the line: what it speaks of does not change with a record. */
+const known = new WeakMap<ServiceLine, readonly string[]>();
+
 /** Topics of a line; none where no word of it is known here. */
 export function topicsOf(line: ServiceLine): readonly string[] {
+  const before = known.get(line);
+  if (before !== undefined) return before;
+  const found = topicsIn(line);
+  known.set(line, found);
+  return found;
+}
+
+function topicsIn(line: ServiceLine): readonly string[] {
   const text = `${line.item} ${line.id.replaceAll('-', ' ')}`;
   return Object.entries(topics).flatMap(([topic, named]) => (named.test(text) ? [topic] : []));
 }
@@ -42,9 +53,10 @@ export function topicsOf(line: ServiceLine): readonly string[] {
 /** What a machine of these features has not got, of the topics that a general line may speak of. */
 export function notOnIt(features: Features): ReadonlySet<string> {
   const { lubrication, battery, frontBrake, rearBrake, finalDrive } = features;
-  const discs = frontBrake === 'disc' || rearBrake === 'disc';
+  const maybe = (...names: readonly string[]): boolean => names.some((name) => features.notKnown?.includes(name));
+  const discs = frontBrake === 'disc' || rearBrake === 'disc' || maybe('frontBrake', 'rearBrake');
   return new Set([
-    ...(lubrication === 'pump' ? [] : ['oil pump']),
+    ...(lubrication === 'pump' || maybe('lubrication') ? [] : ['oil pump']),
     ...(battery ? [] : ['battery']),
     ...(discs ? [] : ['brake fluid']),
     ...(finalDrive === 'chain' ? [] : ['chain']),

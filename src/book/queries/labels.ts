@@ -21,10 +21,10 @@ function pumpProved({ holds }: Found): boolean {
 
 /** Petrol only where the oil comes with the fuel; premix where the pump is proved and oils it a second time. */
 export const labelAgainstOiling: Look = (found) => {
-  const { lubrication } = found.ground.records.machine.features;
+  const { lubrication, notKnown } = found.ground.records.machine.features;
   const label = lastLabel(found);
   const words = label?.value ?? '';
-  if (label === undefined) return [];
+  if (label === undefined || notKnown?.includes('lubrication') === true) return [];
   const plain = lubrication === 'premix' && saysPlain.test(words) && !saysMixed.test(words);
   const mixed = lubrication === 'pump' && saysMixed.test(words) && pumpProved(found);
   if (!plain && !mixed) return [];

@@ -7,10 +7,13 @@ import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
 import { datesAndStates } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
+import { featureNotKnown } from './features.ts';
 import { gearingUpsideDown } from './gearing.ts';
 import { numberDiffers, tooFarInADay } from './numbers.ts';
+import { privateInOpenText } from './private-words.ts';
 import { moneyOut, partFromNowhere } from './parts-and-money.ts';
 import { putBackNeverOff, takenTwice, tightenedNeverLoose } from './put-back.ts';
+import { itemNamedTwoWays } from './item-names.ts';
 import { labelAgainstOiling } from './labels.ts';
 import { partCountedTwice, partOnTwoMachines, returnedStillCounted } from './parts-twice.ts';
 import { changedAfterSigning } from './signing.ts';
@@ -73,9 +76,11 @@ export const looks: readonly Look[] = [
   checkWithoutEvidence,
   serviceWithoutReading,
   oilWithoutQuantity,
+  itemNamedTwoWays,
   correctionOfNothing,
   tooFarInADay,
   numberDiffers,
+  featureNotKnown,
   gearingUpsideDown,
   dataForOtherFrames,
   limitWithoutPage,
@@ -87,6 +92,7 @@ export const looks: readonly Look[] = [
   changedAfterSigning,
   jobsInTheWay,
   datesAndStates,
+  privateInOpenText,
 ];
 
 /** All queries, in the order of the list and inside it in the order of the records. */

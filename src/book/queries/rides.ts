@@ -52,7 +52,8 @@ const fuel: ReadonlySet<string> = new Set(['fuel', 'petrol', 'fuel tank', 'tank'
 
 /** Petrol without oil into an engine that is oiled by its fuel. */
 export const plainPetrolInPremix: Look = ({ ground }) => {
-  if (ground.records.machine.features.lubrication !== 'premix') return [];
+  const { lubrication, notKnown } = ground.records.machine.features;
+  if (lubrication !== 'premix' || notKnown?.includes('lubrication') === true) return [];
   return ground.jobs.flatMap((job) =>
     job.work
       .filter((entry) => entry.verb === 'filled' && fuel.has(ground.key(entry.thing)) && entry.ratio === undefined)

@@ -22,8 +22,10 @@ function counted(ask: Ask, count: number | undefined, ...path: readonly string[]
   return figureOfMachine(figure, at);
 }
 
-export const cylinders: Taker = (ask) =>
-  counted(ask, ask.book.records.machine.features.cylinders, 'features', 'cylinders');
+export const cylinders: Taker = (ask) => {
+  const { cylinders: many, notKnown } = ask.book.records.machine.features;
+  return notKnown?.includes('cylinders') === true ? undefined : counted(ask, many, 'features', 'cylinders');
+};
 export const chainLinks: Taker = (ask) =>
   counted(ask, ask.book.records.machine.geometry.chainLinks, 'geometry', 'chain', 'links');
 export const gearboxSprocket: Taker = (ask) =>

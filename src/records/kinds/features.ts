@@ -1,9 +1,9 @@
-// Features decide which checks, procedures and cautions apply, so they cannot stay unknown.
+// Features decide which checks, procedures and cautions apply. One that is not known yet counts as every kind, and is named as not known.
 import type { Features } from '../model.ts';
 import { quantity } from '../shapes/measured.ts';
 import { group, may, need, or } from '../shapes/fields.ts';
 import { choice, list, number, text, yesNo } from '../shapes/plain.ts';
-import type { Shape } from '../shapes/shape.ts';
+import { andThen, type Shape } from '../shapes/shape.ts';
 
 /** The words of each feature, shared with `applies` in content. */
 export const featureWords = {
@@ -16,20 +16,71 @@ export const featureWords = {
   wheels: ['spoked', 'cast', 'pressed'],
 } as const;
 
-export const features: Shape<Features> = group({
-  stroke: need(choice(...featureWords.stroke), 'two-stroke or four-stroke', { example: 'two' }),
-  cylinders: need(number(1, 12, 'whole'), 'how many cylinders', { example: '2' }),
+const unknown = '?';
+
+/** A shape that takes `?` for itself: the key must be there, and may say that nobody has looked yet. */
+function orUnknown<T>(shape: Shape<T>): Shape<T | typeof unknown> {
+  const { told } = shape;
+  return {
+    read: (tree, spot, desk) => (tree === unknown ? unknown : shape.read(tree, spot, desk)),
+    told: told.kind === 'choice' ? { kind: 'choice', words: [...told.words, unknown] } : told,
+  };
+}
+
+/**
+ * What counts in calculations and headings while a feature is `?`: whatever asks for more care. It decides nothing in `applies`, where an
+ * unknown feature is every kind (see book/applies.ts).
+ */
+const meanwhile = {
+  stroke: 'two',
+  cylinders: 1,
+  lubrication: 'premix',
+  ignition: 'battery and coil',
+  trigger: 'points',
+  battery: true,
+  lamps: true,
+  frontBrake: 'drum',
+  rearBrake: 'drum',
+  finalDrive: 'chain',
+  wheels: 'spoked',
+} as const satisfies Partial<Features>;
+
+type Known<T> = { readonly [K in keyof T]: Exclude<T[K], typeof unknown> };
+
+/** Without the features that are `?`. */
+function knownOf<T extends object>(found: T): Partial<Known<T>> {
+  const known: Partial<Known<T>> = {};
+  return Object.assign(known, Object.fromEntries(Object.entries(found).filter(([, value]) => value !== unknown)));
+}
+
+const written = group({
+  stroke: need(orUnknown(choice(...featureWords.stroke)), 'two-stroke or four-stroke', { example: 'two' }),
+  cylinders: need(orUnknown(number(1, 12, 'whole')), 'how many cylinders', { example: '2' }),
   cylinderNames: or(list(text), [], 'what you call them, in one order for ever', { example: '[left, right]' }),
-  lubrication: need(choice(...featureWords.lubrication), 'how the engine gets its oil', { example: 'pump' }),
-  ignition: need(choice(...featureWords.ignition), 'where the spark comes from; it decides how the engine is stopped', {
-    example: 'magneto',
-  }),
-  trigger: need(choice(...featureWords.trigger), 'what times the spark', { example: 'points' }),
+  lubrication: need(orUnknown(choice(...featureWords.lubrication)), 'how the engine gets its oil', { example: 'pump' }),
+  ignition: need(
+    orUnknown(choice(...featureWords.ignition)),
+    'where the spark comes from; it decides how the engine is stopped',
+    { example: 'magneto' },
+  ),
+  trigger: need(orUnknown(choice(...featureWords.trigger)), 'what times the spark', { example: 'points' }),
   volts: may(quantity('voltage', '6 V'), 'volts of the lighting and ignition, or none'),
-  battery: need(yesNo, 'whether it has a battery', { example: 'yes' }),
-  lamps: need(yesNo, 'whether it has lamps', { example: 'yes' }),
-  frontBrake: need(choice(...featureWords.brake), 'the front brake', { example: 'drum' }),
-  rearBrake: need(choice(...featureWords.brake), 'the rear brake', { example: 'drum' }),
-  finalDrive: need(choice(...featureWords.finalDrive), 'what drives the rear wheel', { example: 'chain' }),
-  wheels: need(choice(...featureWords.wheels), 'how the wheels are made', { example: 'spoked' }),
+  battery: need(orUnknown(yesNo), 'whether it has a battery', { example: 'yes' }),
+  lamps: need(orUnknown(yesNo), 'whether it has lamps', { example: 'yes' }),
+  frontBrake: need(orUnknown(choice(...featureWords.brake)), 'the front brake', { example: 'drum' }),
+  rearBrake: need(orUnknown(choice(...featureWords.brake)), 'the rear brake', { example: 'drum' }),
+  finalDrive: need(orUnknown(choice(...featureWords.finalDrive)), 'what drives the rear wheel', { example: 'chain' }),
+  wheels: need(orUnknown(choice(...featureWords.wheels)), 'how the wheels are made', { example: 'spoked' }),
+});
+
+export const features: Shape<Features> = andThen(written, (found) => {
+  const { volts, cylinderNames, ...others } = found;
+  const notKnown = Object.entries(others).flatMap(([name, value]) => (value === unknown ? [name] : []));
+  return {
+    ...meanwhile,
+    ...knownOf(others),
+    cylinderNames,
+    ...(volts === undefined ? {} : { volts }),
+    ...(notKnown.length === 0 ? {} : { notKnown }),
+  };
 });

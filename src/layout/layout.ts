@@ -37,13 +37,14 @@ export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
   };
   const head = runningHead(sheet, bare);
   const height = Math.min(front.area.height, back.area.height) - head.height;
-  yield* paginate(slabsOf(sheet, { ...bare, height }), { front, back }, head);
+  const leaves = { front, back, after: sheet.sides === 'both' ? back : front };
+  yield* paginate(slabsOf(sheet, { ...bare, height }), leaves, head);
 }
 
 function* slabsOf(sheet: Sheet, setting: Setting): Generator<Slab> {
   yield* titleSlabs(sheet, setting);
   const slabs = sectionsWhole(allSlabs(sheet.blocks, setting), setting.height);
-  if (sheet.foot === 'sign off') yield* signedOff(slabs, setting);
+  if (sheet.foot === 'sign off') yield* signedOff(slabs, setting, sheet.job);
   else yield* slabs;
 }
 

@@ -25,7 +25,8 @@ export type Role =
   | 'TD'
   | 'Caption'
   | 'Figure'
-  | 'Link';
+  | 'Link'
+  | 'Form';
 
 /** A node of the reading structure, known by identity; items without a tag are page furniture. */
 export interface Tag {
@@ -74,6 +75,15 @@ export interface BoxItem extends Marked {
   /** What the box is for; frames are drawn round text, the others are written in. */
   readonly use: 'tick' | 'write' | 'frame' | 'cut';
   readonly id?: string;
+}
+/** A place to write that is not boxed: a line of a row, of a foot, of a signature. Nothing is drawn; a form has a field there. */
+export interface FieldItem extends Marked {
+  readonly kind: 'field';
+  readonly id: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
 }
 export interface FillItem extends Marked {
   readonly kind: 'fill';
@@ -151,6 +161,7 @@ export type PlacedItem =
   | TextItem
   | LineItem
   | BoxItem
+  | FieldItem
   | FillItem
   | TickItem
   | CircleItem

@@ -27,6 +27,7 @@ export function itemOperators(item: PlacedItem, type: Typesetter): string {
     case 'total':
     case 'anchor':
     case 'empty':
+    case 'field':
       return '';
   }
 }

@@ -3,6 +3,7 @@ import type PDFDocument from 'pdfkit';
 import type { PlacedItem, PlacedPage, Tag, TextItem } from '../layout/placed.ts';
 import type { Destinations } from './destinations.ts';
 import { itemOperators } from './draw-item.ts';
+import type { FormFields } from './form-fields.ts';
 import { drawPhoto, type PhotoAt } from './draw-photo.ts';
 import { pdfText, type Structure } from './structure.ts';
 import type { Total } from './total.ts';
@@ -17,6 +18,8 @@ export interface Printing {
   readonly destinations: Destinations;
   readonly total: Total;
   readonly photo: PhotoAt;
+  /** Of a sheet that is printed as a form. */
+  readonly fields?: FormFields;
 }
 
 /** Draws a page and lets go of it. */
@@ -38,8 +41,9 @@ export function drawPage(page: PlacedPage, printing: Printing): void {
   };
   for (const item of page.items) {
     if (item.kind === 'anchor') printing.destinations.add(item, page.height);
-    if (item.kind === 'empty') structure.touch(item.tag);
-    if (item.kind === 'anchor' || item.kind === 'empty') continue;
+    if ((item.kind === 'empty' || item.kind === 'field') && item.tag !== undefined) structure.touch(item.tag);
+    if (item.kind === 'field' || item.kind === 'box') printing.fields?.place(item, page);
+    if (item.kind === 'anchor' || item.kind === 'empty' || item.kind === 'field') continue;
     if (item.kind === 'text' && item.link !== undefined && item.tag !== undefined) {
       turn({ role: 'Link', parent: item.tag });
       if (tag !== undefined) annotate(item, item.link, tag, page, printing);

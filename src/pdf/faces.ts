@@ -41,11 +41,16 @@ const opened = new Map<FontName, Font>();
 const plainShapers = new Map<Face, PlainWords>();
 const shapes: Record<Face, Map<string, ShapedWord>> = { regular: new Map(), strong: new Map(), em: new Map() };
 
+/** Where the file of a font lies. */
+export function fontPath(name: FontName): string {
+  return fileURLToPath(new URL('fonts/' + files[name], import.meta.url));
+}
+
 /** The font of a name, opened at its first use. */
 export function openFont(name: FontName): Font {
   const known = opened.get(name);
   if (known !== undefined) return known;
-  const font = openSync(fileURLToPath(new URL('fonts/' + files[name], import.meta.url)));
+  const font = openSync(fontPath(name));
   opened.set(name, font);
   return font;
 }

@@ -9,6 +9,10 @@ declare module 'fontkit' {
   export interface Font {
     readonly postscriptName: string;
     readonly unitsPerEm: number;
+    readonly ascent: number;
+    readonly descent: number;
+    readonly capHeight: number;
+    readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
     hasGlyphForCodePoint(codePoint: number): boolean;
     layout(text: string): {
       readonly glyphs: readonly Glyph[];
@@ -20,6 +24,9 @@ declare module 'fontkit' {
 }
 
 declare namespace PDFKit {
+  interface PDFKitReference {
+    compress: boolean;
+  }
   /** A font as it is being gathered for one document. */
   interface GatheredFont {
     readonly id: string;
@@ -40,14 +47,14 @@ declare namespace PDFKit {
     /** Length of the file so far. */
     readonly _offset: number;
     _write(bytes: Uint8Array): void;
+    /** Called when the document ends. */
+    endMetadata: () => void;
+    addNamedEmbeddedFile(name: string, specification: unknown): void;
   }
 }
 
 declare namespace PDFKit.Mixins {
   interface PDFFont {
     font(src: import('fontkit').Font): this;
-  }
-  interface PDFAttachmentOptions {
-    relationship?: 'Source' | 'Data' | 'Alternative' | 'Supplement' | 'Unspecified';
   }
 }

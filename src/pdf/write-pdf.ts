@@ -2,27 +2,29 @@
 import PDFDocument from 'pdfkit';
 import { layOut } from '../layout/layout.ts';
 import type { Sheet } from '../sheet/sheet.ts';
+import { maker, writeAbout } from './about.ts';
+import { attachFiles, type Attached } from './attach.ts';
 import { destinations } from './destinations.ts';
 import { drawPage } from './draw-page.ts';
 import type { PhotoAt } from './draw-photo.ts';
 import { widthOf } from './faces.ts';
+import type { Form } from './form.ts';
+import { formFields } from './form-fields.ts';
+import { underForm } from './form-sheet.ts';
 import { sink } from './sink.ts';
 import { pdfText, structure } from './structure.ts';
 import { total } from './total.ts';
 import { typesetter } from './type.ts';
 
-/** A file carried inside the PDF, such as the record a sheet was made from. */
-export interface Attached {
-  readonly name: string;
-  readonly description: string;
-  readonly type: string;
-  readonly bytes: Uint8Array;
-}
+export type { Attached } from './attach.ts';
+
 export interface PdfOptions {
   /** Takes the bytes as they are made. */
   readonly out: (chunk: Uint8Array) => void;
   readonly photo: PhotoAt;
   readonly attach?: readonly Attached[];
+  /** The sheet is printed as a form to be filled in on a screen. */
+  readonly form?: Form;
 }
 export interface Written {
   readonly pages: number;
@@ -35,7 +37,8 @@ export interface Written {
  * Pages are handed out as they are drawn, so memory does not grow with what is on them.
  */
 export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Written> {
-  const date = dateOf(sheet.recordsDate);
+  const date = dateOf(sheet.recordsDay);
+  const title = sheet.title + ' · ' + sheet.machine;
   const doc = new PDFDocument({
     autoFirstPage: false,
     font: '',
@@ -43,9 +46,9 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
     lang: sheet.language,
     displayTitle: true,
     info: {
-      Title: sheet.title + ' · ' + sheet.machine,
-      Creator: 'Splitpin',
-      Producer: 'Splitpin',
+      Title: title,
+      Creator: maker,
+      Producer: maker,
       CreationDate: date,
       ModDate: date,
     },
@@ -56,25 +59,33 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   // Only after a turn of the loop does the stream hand chunks out at once instead of keeping them.
   await turn();
   const type = typesetter(doc);
+  const tree = structure(doc);
+  const fields = options.form === undefined ? undefined : formFields(doc, options.form, tree, type);
   const printing = {
     doc,
     type,
-    structure: structure(doc),
+    structure: tree,
     destinations: destinations(doc),
     total: total(doc, type),
     photo: options.photo,
+    ...(fields === undefined ? {} : { fields }),
   };
   let pages = 0;
-  for (const page of layOut(sheet, { width: widthOf, photo: options.photo })) {
+  for (const page of layOut(options.form === undefined ? sheet : underForm(sheet, options.form), {
+    width: widthOf,
+    photo: options.photo,
+  })) {
     drawPage(page, printing);
     pages += 1;
     if (pages % 50 === 0) await turn();
   }
   printing.total.end(pages);
+  fields?.end();
   printing.structure.end();
   printing.destinations.end();
   doc._root.data['PageLabels'] = { Nums: [0, { S: 'D', P: pdfText(sheet.code + '-') }] };
-  for (const file of options.attach ?? []) attach(doc, file, date);
+  attachFiles(doc, options.attach ?? [], date);
+  writeAbout(doc, { title, language: sheet.language, date });
   doc.end();
   // Everything above is written at once; an object that was begun and never ended would make the stream wait for ever.
   if (doc._waiting > 0) throw new Error('Objects of the PDF were begun and never ended: ' + String(doc._waiting));
@@ -83,18 +94,12 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   return { pages, missingCharacters: [...type.missing].toSorted() };
 }
 
-function attach(doc: InstanceType<typeof PDFDocument>, file: Attached, date: Date): void {
-  const about = { name: file.name, description: file.description, type: file.type, relationship: 'Source' as const };
-  doc.file(Buffer.from(file.bytes), { ...about, creationDate: date, modifiedDate: date });
-}
-
 function turn(): Promise<void> {
   return new Promise((resolve) => void setImmediate(resolve));
 }
 
-/** Midnight of the records' date; a date that is none gives a fixed day, never the clock. */
-function dateOf(text: string): Date {
-  const found = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0];
-  const date = new Date((found ?? '1970-01-01') + 'T00:00:00Z');
+/** Midnight of the newest record's day; where nothing is recorded yet a fixed day, never the clock. */
+function dateOf(day: string): Date {
+  const date = new Date((/^\d{4}-\d{2}-\d{2}$/.test(day) ? day : '1970-01-01') + 'T00:00:00Z');
   return Number.isNaN(date.getTime()) ? new Date(0) : date;
 }

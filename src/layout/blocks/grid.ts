@@ -15,7 +15,10 @@ export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> 
     const texts = block.filled?.[index] ?? [];
     return {
       kind: 'cells',
-      cells: block.columns.map((_column, at) => ({ parts: texts[at] === undefined ? [] : [{ text: texts[at] }] })),
+      cells: block.columns.map((_column, at) => ({
+        parts: texts[at] === undefined ? [] : [{ text: texts[at] }],
+        ...(block.id === undefined ? {} : { id: `${block.id}/${String(index + 1)}/${String(at + 1)}` }),
+      })),
     };
   });
   const columns = block.columns.map((column) => ({

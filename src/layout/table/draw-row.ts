@@ -48,7 +48,17 @@ function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowS
   if (box === 'tick') drawTick(set, left, y, tag, out);
   const below = setLines(set.lines, place, out);
   if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (workRow - writeBox.height) / 2, style, out);
+  if ((box === 'line' || box === undefined) && set.cell.id !== undefined)
+    out.push(lineField(set.cell.id, set, left, y, tag));
   if (out.length === before && tag !== undefined) out.push({ kind: 'empty', tag });
+}
+
+/** The room to write in that a cell leaves beside its text; at the right end of it where the text takes it all. */
+function lineField(id: string, set: SetCell, left: number, y: number, tag: Tag | undefined): PlacedItem {
+  const taken = set.lines.reduce((most, { line, type }) => Math.max(most, line.em * type.size + 4), 0);
+  const width = Math.max(set.width - taken, Math.min(28, set.width));
+  const x = left + set.width - width;
+  return { kind: 'field', id, x, y: y + 2, width, height: workRow - 4, ...tagged(tag) };
 }
 
 /** The name of the column to the left of its cell, on the common baseline or level with the box. */

@@ -31,12 +31,13 @@ const challenges: Readonly<Record<string, readonly (keyof typeof codes)[]>> = {
   '23 a general table on a joint that carries': ['torque-from-general-table', 'duty-against-its-name'],
   '24 an advisory never answered': ['finding-never-answered', 'finding-past-its-day'],
   '25 money counted and not there': ['part-counted-twice', 'returned-still-counted', 'deposit-not-back'],
+  '26 a copy with a name, an address or a key number in it': ['private-in-open-text'],
   '27 signed, then changed': ['changed-after-signing', 'signed-before-its-work'],
 };
 
-it('names a code for each, all but the copy for a buyer', () => {
+it('names a code for each', () => {
   const numbers = Object.keys(challenges).map((one) => Number.parseInt(one, 10));
-  expect(numbers).toEqual(Array.from({ length: 27 }, (_, index) => index + 1).filter((number) => number !== 26));
+  expect(numbers).toEqual(Array.from({ length: 27 }, (_, index) => index + 1));
 });
 
 test.each(Object.entries(challenges))('%s', (_what, said) => {

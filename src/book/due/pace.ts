@@ -56,12 +56,14 @@ interface Month {
 }
 
 /** Times longer than half a year without a reading: nobody knows how they were ridden. */
-function gaps(odometer: OdometerWork): readonly Stretch[] {
-  const days = odometer.travelled.filter((one) => one.job !== undefined).map((one) => one.day);
-  return days.slice(1).flatMap((to, index) => {
-    const from = days[index];
-    return from !== undefined && dayNumber(to) - dayNumber(from) > longestGap ? [{ from, to }] : [];
-  });
+function gaps(read: readonly { readonly day: Day }[], earliest: Day): readonly Stretch[] {
+  const found: Stretch[] = [];
+  for (let index = read.length - 1; index > 0; index -= 1) {
+    const [from, to] = [read[index - 1]?.day, read[index]?.day];
+    if (from === undefined || to === undefined || to < earliest) break;
+    if (from !== to && dayNumber(to) - dayNumber(from) > longestGap) found.push({ from, to });
+  }
+  return found;
 }
 
 function within(month: Stretch, stretches: readonly Stretch[]): boolean {
@@ -74,8 +76,8 @@ function knownMonths(odometer: OdometerWork, jobs: readonly Job[], today: Day): 
   const [first, last] = [read[0]?.day, read.at(-1)?.day];
   if (first === undefined || last === undefined) return [];
   const stored = layUps(jobs, today);
-  const unknown = gaps(odometer);
   const end = last > today ? today : last;
+  const unknown = gaps(read, addMonths(end, -monthsBack));
   const months: Month[] = [];
   for (let back = 0; back < monthsBack; back += 1) {
     const month = { from: addMonths(end, -back - 1), to: addMonths(end, -back) };

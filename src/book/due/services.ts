@@ -20,10 +20,11 @@ export function graceOf(line: ServiceLine): number {
 export function serviceLines(ground: Ground): readonly ServiceLine[] {
   const { features } = ground.records.machine;
   const makers = ground.maker.services;
+  const schedules = ground.content.schedules.filter((one) => appliesTo(one.applies, features));
+  if (schedules.length === 0) return makers;
   const ids = new Set(makers.map((line) => line.id));
   const spoken = new Set(makers.flatMap(topicsOf));
   const missing = notOnIt(features);
-  const schedules = ground.content.schedules.filter((one) => appliesTo(one.applies, features));
   const lines = new Map(schedules.flatMap((one) => one.services).map((line) => [line.id, line]));
   const filling = [...lines.values()].filter((line) => {
     const about = topicsOf(line);

@@ -16,6 +16,7 @@ import type { Asset, SourceFile } from './source/files.ts';
 import { recordsUpTo } from './views/wording/records-up-to.ts';
 
 export { binderData } from './binder/binder-data.ts';
+export { withoutPrivate } from './binder/without-private.ts';
 export { dueCalendar } from './binder/due-calendar.ts';
 export { binderSchema } from './binder/binder-schema.ts';
 export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
@@ -41,6 +42,8 @@ export interface BuildInput {
   readonly today: Day;
   /** Paper of every sheet; without it, the machine's own. */
   readonly paper?: Paper;
+  /** Sides of a leaf that are printed; without it, as the machine says. */
+  readonly sides?: 'one' | 'both';
   /** The sheet of workings is wanted as well. */
   readonly workings?: boolean;
   /** Only pages are wanted: no sheet is printed, and no page leads to one. */
@@ -72,6 +75,7 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   const sheets = composeSheets(book, {
     workings: input.workings === true,
     ...(input.paper === undefined ? {} : { paper: input.paper }),
+    ...(input.sides === undefined ? {} : { sides: input.sides }),
   });
   const printed = input.siteOnly === true ? [] : sheets.value;
   let pages: Binder['pages'] | undefined;

@@ -203,6 +203,19 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       note: text,
     },
   ),
+  wiring: object(
+    {
+      wires: list(
+        object(
+          { id: text, colours: text, from: text, to: text, at: place },
+          { circuit: text, connector: text, through: measure, photo: text, note: text },
+        ),
+      ),
+      runs: list(object({ id: text, name: text, way: text, at: place }, { clips: text, photo: text, note: text })),
+      earths: list(object({ id: text, name: text, on: text, at: place }, { drop: measure })),
+    },
+    { read: day },
+  ),
   workshop: object({
     suppliers: list(
       object(

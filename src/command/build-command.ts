@@ -32,7 +32,8 @@ export async function buildCommand(folder: string, options: Options, around: Sur
   if (found.value.length === 0) return reportFolderProblems(found.problems, around.terminal);
   const program = programHash();
   const today = dayFor(options.today, around);
-  const choices = JSON.stringify([today, options.paper, options.workings, options.siteOnly]);
+  const { paper, bothSides, workings, withoutData, siteOnly } = options;
+  const choices = JSON.stringify([today, paper, bothSides, workings, withoutData, siteOnly]);
   let worst: ExitCode = exitCodes.fine;
   for (const machine of found.value) {
     const out = outFor(machine, resolve(around.folder, folder), options, around.folder);

@@ -35,6 +35,7 @@ ${exits}`,
 Examples
   splitpin print my-bike torque-table
   splitpin print my-bike 2026-11-top-end       every sheet of that job
+  splitpin print my-bike all --both-sides      every sheet, for a printer that turns the leaf
   splitpin print my-bike list                  the names of all sheets
 
 A mistake in another record does not keep a sheet back: the sheet names what was left out, and why.

@@ -12,7 +12,8 @@ import { namedPhotos } from './named-photos.ts';
 import type { Options } from './program.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { frameFor } from './site-frame-for.ts';
-import { printFile, writePrint } from './write-prints.ts';
+import { writePrint } from './print-task.ts';
+import { printFile } from './write-prints.ts';
 
 /** A file as it is sent. */
 export interface Sent {

@@ -6,6 +6,7 @@ import { binderData, binderSchema, dueCalendar, stops, type Binder } from '../bu
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { BuildJob } from './build-command.ts';
+import { carriedData } from './carried-data.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
 import { onInterrupt } from './interrupt.ts';
@@ -106,7 +107,8 @@ async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, Ma
   const { binder, job, terminal } = work;
   const progress = (done: number, title: string): void =>
     terminal.progress(`Sheet ${String(done + 1)} of ${String(binder.sheets.length)}: ${title}`);
-  return writePrints({ aside, sheets: binder.sheets, photos, program: job.program, progress });
+  const carried = carriedData(binder, job.options.withoutData === true);
+  return writePrints({ aside, sheets: binder.sheets, photos, program: job.program, carried, progress });
 }
 
 function writeData(aside: Aside, binder: Binder): void {

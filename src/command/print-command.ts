@@ -7,6 +7,7 @@ import { refuseLooseFiles } from '../cache/claim.ts';
 import { findMachines } from '../disk.ts';
 import { makePhotos } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
+import { carriedData, type Carried } from './carried-data.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { namedPhotos } from './named-photos.ts';
@@ -18,7 +19,7 @@ import { reportFolderProblems, reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFault } from './write-fault.ts';
-import { writePrint, type PhotoPath } from './write-prints.ts';
+import { writePrint, type PhotoPath } from './print-task.ts';
 
 /** Runs `splitpin print`. */
 export async function printCommand(
@@ -44,12 +45,14 @@ export async function printCommand(
     options.out === undefined ? defaultOut(machine, name, around.folder) : resolve(around.folder, options.out);
   const refused = refuseLooseFiles(out, machine);
   if (refused !== undefined) return reportFolderProblems([refused], terminal);
-  return printSheets(sheets, { read, binder: read.binder, out, terminal });
+  const carried = carriedData(read.binder, options.withoutData === true);
+  return printSheets(sheets, { read, binder: read.binder, carried, out, terminal });
 }
 
 interface Work {
   readonly read: ReadMachine;
   readonly binder: Binder;
+  readonly carried: Carried;
   readonly out: string;
   readonly terminal: Terminal;
 }
@@ -62,7 +65,9 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
     for (const sheet of sheets) {
       const file = join(out, sheet.id + '.pdf');
       const half = `${file}.${String(process.pid)}.half`;
-      const { pages } = await writePrint(sheet, half, photos.path).finally(() => terminal.progress(''));
+      const { pages } = await writePrint(sheet, half, photos.path, { attach: work.carried(sheet) }).finally(() =>
+        terminal.progress(''),
+      );
       renameSync(half, file);
       terminal.say(`${sheet.title}: ${count(pages, 'side')} of ${sheet.paper} paper, ${wayTo(file)}`);
       for (const line of sheet.leftOut) terminal.say('  left out: ' + line);
@@ -104,8 +109,9 @@ async function photosFor(
   return { path, problems: made.problems };
 }
 
-/** A sheet by its name; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
+/** A sheet by its name; all of them by `all`; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
 function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
+  if (wanted === 'all') return binder.sheets.filter((sheet) => sheet.id !== 'workings');
   const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
   const { jobs } = binder.book;
   const exact = binder.sheets.filter((sheet) => sheet.id === name);

@@ -12,7 +12,11 @@ export interface Options {
   readonly out?: string;
   readonly paper?: 'a4' | 'letter' | 'a5' | 'half-letter';
   readonly today?: string;
+  /** Leaves are printed on both sides. */
+  readonly bothSides?: boolean;
   readonly workings?: boolean;
+  /** The history goes without the binder's data in its file. */
+  readonly withoutData?: boolean;
   readonly siteOnly?: boolean;
   readonly port?: string;
   /** Machine folder that a calculation takes values from. */
@@ -74,7 +78,9 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .option('-o, --out <folder>', 'where to (default: out/<machine> in the current folder)')
     .addOption(paper())
     .addOption(today())
+    .addOption(bothSides())
     .option('--workings', 'print the working of every computed figure as well')
+    .addOption(withoutData())
     .option('--site-only', 'only the pages; no PDFs and no data file')
     .addHelpText('after', helpAfter.build)
     .action(actions.build);
@@ -83,11 +89,13 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addHelpText('after', helpAfter.check)
     .action(actions.check);
   command('print', 'make the PDF of one sheet, or of every sheet of one job, whatever else is wrong')
-    .argument('<sheet-or-job>', 'name of a sheet or of a job record')
+    .argument('<sheet-or-job>', 'name of a sheet or of a job record, or `all`')
     .option('-o, --out <folder>', 'where to (default: out/<machine>-print in the current folder)')
     .addOption(paper())
     .addOption(today())
+    .addOption(bothSides())
     .option('--workings', 'print the working of every computed figure as well')
+    .addOption(withoutData())
     .addHelpText('after', helpAfter.print)
     .action(actions.print);
   command('serve', 'show the binder on this computer and follow your changes')
@@ -119,6 +127,14 @@ function paper(): Option {
     'a5',
     'half-letter',
   ]);
+}
+
+function bothSides(): Option {
+  return new Option('--both-sides', 'print on both sides: the punched margin changes sides with the page');
+}
+
+function withoutData(): Option {
+  return new Option('--without-data', 'do not put the binder’s data into the file of the history');
 }
 
 function today(): Option {

@@ -42,6 +42,7 @@ export function readMachine(path: string, today: string, options: Options, earli
     siteOnly: options.siteOnly === true,
     workings: options.workings === true,
     ...(options.paper === undefined ? {} : { paper: options.paper }),
+    ...(options.bothSides === true ? { sides: 'both' as const } : {}),
   });
   const texts = new Map([...folder.shared, ...folder.files].map((each) => [each.file, each.text]));
   return {

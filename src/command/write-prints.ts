@@ -1,18 +1,24 @@
-// The PDFs of a binder: what would come out the same is taken over, the rest is written piece by piece.
-import { closeSync, openSync, writeSync } from 'node:fs';
+// The PDFs of a binder: what would come out the same is taken over, the rest is written, on several cores where that pays.
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { noteFile, pathFor, takeOver, type Aside } from '../cache/aside.ts';
 import { hashOf } from '../cache/hash.ts';
 import type { PrintMark } from '../cache/manifest.ts';
 import type { Sheet } from '../build.ts';
 import type { MadePhoto } from '../photos/photo-work.ts';
+import type { Carried } from './carried-data.ts';
+import type { PhotoFile } from './print-task.ts';
+import { printAll, threadsFor, type Sized } from './print-threads.ts';
 
 export interface PrintWork {
   readonly aside: Aside;
   readonly sheets: readonly Sheet[];
   readonly photos: ReadonlyMap<string, MadePhoto>;
   readonly program: string;
+  readonly carried: Carried;
   readonly progress: (done: number, title: string) => void;
+  /** Threads to print with; without it, as many as pay. The files are the same with any number. */
+  readonly threads?: number;
 }
 
 export interface Prints {
@@ -26,62 +32,53 @@ export function printFile(sheet: Sheet): string {
   return `print/${sheet.id}.pdf`;
 }
 
+interface Asked extends Sized {
+  readonly file: string;
+  readonly key: string;
+}
+
 /** Writes or takes over the PDF of every sheet. */
 export async function writePrints(work: PrintWork): Promise<Prints> {
   const known = new Map((work.aside.last?.manifest.prints ?? []).map((mark) => [mark.file, mark]));
-  const marks: PrintMark[] = [];
+  const marks = new Map<string, PrintMark>();
+  const asked: Asked[] = [];
+  for (const sheet of work.sheets) {
+    const one = askedOf(sheet, work);
+    const before = known.get(one.file);
+    if (before?.key === one.key && takeOver(work.aside, one.file)) marks.set(one.file, before);
+    else asked.push(one);
+  }
+  const threads =
+    work.threads ??
+    threadsFor(
+      asked.map((one) => one.size),
+      availableParallelism(),
+    );
+  const printed = await printAll(asked, threads, (task, done) => work.progress(done, task.sheet.title));
   const missing: { sheet: string; characters: readonly string[] }[] = [];
-  for (const [index, sheet] of work.sheets.entries()) {
-    const file = printFile(sheet);
-    const key = printKey(sheet, work);
-    const before = known.get(file);
-    if (before?.key === key && takeOver(work.aside, file)) {
-      marks.push(before);
-      continue;
-    }
-    work.progress(index, sheet.title);
-    const written = await writePrint(sheet, pathFor(work.aside, file), (photo) => photoIn(work, photo));
-    noteFile(work.aside, file);
+  for (const [index, { pages, missingCharacters }] of printed.entries()) {
+    const one = asked[index];
+    if (one === undefined) continue;
+    noteFile(work.aside, one.file);
     // A sheet with a character missing is written again next time, so that it is said again.
-    marks.push({ file, key: written.missingCharacters.length === 0 ? key : '', pages: written.pages });
-    if (written.missingCharacters.length > 0)
-      missing.push({ sheet: sheet.title, characters: written.missingCharacters });
+    marks.set(one.file, { file: one.file, key: missingCharacters.length === 0 ? one.key : '', pages });
+    if (missingCharacters.length > 0) missing.push({ sheet: one.task.sheet.title, characters: missingCharacters });
   }
-  return { marks, missing };
+  return { marks: work.sheets.flatMap((sheet) => marks.get(printFile(sheet)) ?? []), missing };
 }
 
-/** Where a photo lies, and its size in pixels. */
-export type PhotoPath = (file: string) => { path: string; width: number; height: number } | undefined;
-
-/** Writes one PDF to a path. The printer is loaded when the first PDF is wanted. */
-export async function writePrint(
-  sheet: Sheet,
-  path: string,
-  photo: PhotoPath,
-): Promise<{ readonly pages: number; readonly missingCharacters: readonly string[] }> {
-  const { writePdf } = await import('../pdf/write-pdf.ts');
-  const file = openSync(path, 'w');
-  try {
-    return await writePdf(sheet, { out: (chunk) => writeWhole(file, chunk), photo });
-  } finally {
-    closeSync(file);
-  }
-}
-
-function writeWhole(file: number, chunk: Uint8Array): void {
-  let at = 0;
-  while (at < chunk.length) at += writeSync(file, chunk, at);
-}
-
-function photoIn(work: PrintWork, file: string): ReturnType<PhotoPath> {
-  const made = work.photos.get(file);
-  if (made === undefined) return undefined;
-  return { path: join(work.aside.folder, made.large), width: made.width, height: made.height };
-}
-
-/** Everything that a PDF is made from: the program, the sheet, and the photos that the sheet names. */
-function printKey(sheet: Sheet, work: PrintWork): string {
+/** A PDF as it is asked for; its key is everything that it is made from: the program, the sheet, its photos, what it carries. */
+function askedOf(sheet: Sheet, work: PrintWork): Asked {
+  const file = printFile(sheet);
   const text = JSON.stringify(sheet);
   const photos = [...work.photos.values()].filter((photo) => text.includes(JSON.stringify(photo.file)));
-  return hashOf([work.program, text, ...photos.map((photo) => photo.key)].join('\n'));
+  const attach = work.carried(sheet);
+  const parts = [work.program, text, ...photos.map((photo) => photo.key), ...attach.map(({ bytes }) => hashOf(bytes))];
+  const places = new Map(photos.map((photo) => [photo.file, placeOf(photo, work.aside)]));
+  const task = { sheet, path: pathFor(work.aside, file), photos: places, attach };
+  return { file, key: hashOf(parts.join('\n')), size: text.length, task };
+}
+
+function placeOf({ large, width, height }: MadePhoto, aside: Aside): PhotoFile {
+  return { path: join(aside.folder, large), width, height };
 }

@@ -20,10 +20,7 @@ interface Options {
  * Sheets that are printed, in the order of their files, and what is wrong with those files. `paper` overrides every paper;
  * `workings` adds the sheet of workings.
  */
-export function composeSheets(
-  book: Book,
-  options: Options,
-): Outcome<readonly Sheet[]> {
+export function composeSheets(book: Book, options: Options): Outcome<readonly Sheet[]> {
   const context = contextOf(book);
   const printed = sheetsOf(book, options.workings === true).filter((named) => named.definition.on.includes('paper'));
   return { value: printed.map((named) => sheetOf(context, named, options)), problems: checkSheets(book) };

@@ -11,6 +11,8 @@ const longestGroup = 60;
 interface Leaves {
   readonly front: Leaf;
   readonly back: Leaf;
+  /** What an even page is by itself: the back of its leaf where both sides are printed, or a leaf of its own. */
+  readonly after: Leaf;
 }
 interface Open {
   readonly number: number;
@@ -23,7 +25,7 @@ interface Open {
 
 /** Places slabs in their order. Every page has the running head. */
 export function* paginate(slabs: Iterable<Slab>, leaves: Leaves, head: RunningHead): Generator<PlacedPage> {
-  let page = begin(1, leaves.front, head);
+  let page = begin(1, leaves, head);
   let group: Slab[] = [];
   for (const slab of slabs) {
     if (slab.begins !== undefined) {
@@ -53,7 +55,8 @@ export function* paginate(slabs: Iterable<Slab>, leaves: Leaves, head: RunningHe
   yield finished(page);
 }
 
-function begin(number: number, leaf: Leaf, head: RunningHead): Open {
+function begin(number: number, leaves: Leaves, head: RunningHead, asked?: Leaf): Open {
+  const leaf = asked ?? (number % 2 === 0 ? leaves.after : leaves.front);
   const { x, y, width, height } = leaf.area;
   const frame = { x, y: y + head.height, width, height: height - head.height };
   const items: PlacedItem[] = [];
@@ -74,11 +77,11 @@ function finished(page: Open): PlacedPage {
 /** The pages that follow when a new page or the back of a leaf is asked for; none where the page is still empty. */
 function turned(page: Open, to: 'page' | 'back', leaves: Leaves, head: RunningHead): readonly Open[] {
   if (page.empty && (to === 'page' || page.number % 2 === 0)) return [];
-  if (to === 'page') return [begin(page.number + 1, leaves.front, head)];
-  if (!page.empty && page.number % 2 === 1) return [begin(page.number + 1, leaves.back, head)];
-  const front = page.empty ? page : begin(page.number + 1, leaves.front, head);
+  if (to === 'page') return [begin(page.number + 1, leaves, head)];
+  if (!page.empty && page.number % 2 === 1) return [begin(page.number + 1, leaves, head, leaves.back)];
+  const front = page.empty ? page : begin(page.number + 1, leaves, head);
   head.blank(front.frame.x, front.frame.y, front.items);
-  const next = begin(front.number + 1, leaves.back, head);
+  const next = begin(front.number + 1, leaves, head, leaves.back);
   return front === page ? [next] : [front, next];
 }
 
@@ -93,13 +96,13 @@ function* placeGroup(asked: readonly Slab[], start: Open, leaves: Leaves, head: 
   const group = shortened(asked, page);
   const fits = page.y + groupHeight(group, page, false) <= bottom(page) + 0.01;
   if (!page.empty && !fits && groupHeight(group, page, true) <= page.frame.height) {
-    const open = begin(page.number + 1, leaves.front, head);
+    const open = begin(page.number + 1, leaves, head);
     yield { closed: page, open };
     page = open;
   }
   for (const slab of group) {
     if (!page.empty && page.y + before(slab, page) + slab.height > bottom(page) + 0.01) {
-      const open = begin(page.number + 1, leaves.front, head);
+      const open = begin(page.number + 1, leaves, head);
       yield { closed: page, open };
       page = open;
     }

@@ -28,6 +28,17 @@ export interface Step {
   readonly applies: Applies;
 }
 
+/** Something that a piece of work uses up: a part by its name, or a fluid by its id in the maker's data. */
+export interface UsedUp {
+  readonly part?: string;
+  readonly fluid?: string;
+  /** How many; absent: as many as it takes. */
+  readonly count?: number;
+  /** So many for every cylinder. */
+  readonly perCylinder: boolean;
+  readonly applies: Applies;
+}
+
 export interface Procedure {
   readonly id: string;
   readonly title: string;
@@ -40,6 +51,10 @@ export interface Procedure {
   readonly measure: readonly string[];
   readonly disturbs: readonly string[];
   readonly minutes?: number;
+  /** It takes a second person. */
+  readonly helper?: boolean;
+  /** What is used up by it. */
+  readonly uses?: readonly UsedUp[];
   readonly body: string;
   readonly at: Place;
 }
@@ -150,6 +165,8 @@ export interface SheetDefinition {
   readonly paper?: Paper;
   readonly binding: 'left' | 'top';
   readonly foot: 'none' | 'sign off';
+  /** What its file carries besides its pages. */
+  readonly carries?: 'data';
   readonly applies: Applies;
   readonly views: readonly {
     readonly view: string;

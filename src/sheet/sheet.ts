@@ -1,6 +1,11 @@
 // The waist: what a sheet is made of. Views make blocks and know nothing of paper; printers draw blocks and know nothing of motorcycles.
 // Everything here is ready to print: texts are final, numbers are formatted, dialect is chosen.
 
+import type { DrawingMark } from './drawing-mark.ts';
+
+export type { DrawingMark };
+export type { Page } from './page.ts';
+
 /** A run of text inside a line. A plain string is the common case. */
 export type Inline =
   | string
@@ -188,26 +193,6 @@ export interface GridBlock {
   /** Text already written in the first rows, row by row. */
   readonly filled?: readonly (readonly string[])[];
 }
-/** A line, a circle or a label of a drawing; lengths are millimetres, x grows to the right, y downwards from the upper left corner. */
-export type DrawingMark =
-  | {
-      readonly kind: 'line';
-      readonly x1: number;
-      readonly y1: number;
-      readonly x2: number;
-      readonly y2: number;
-      readonly heavy?: boolean;
-      readonly dashed?: boolean;
-    }
-  | { readonly kind: 'circle'; readonly x: number; readonly y: number; readonly radius: number }
-  /** `y` is the baseline; `anchor` says which end of the text stands at `x`. */
-  | {
-      readonly kind: 'label';
-      readonly x: number;
-      readonly y: number;
-      readonly text: string;
-      readonly anchor: 'start' | 'middle' | 'end';
-    };
 /** A drawing that is laid on the metal: true to scale on paper, with a line of 100 mm to prove it; never made to fit. */
 export interface DrawingBlock {
   readonly type: 'drawing';
@@ -284,18 +269,4 @@ export interface Sheet {
   readonly squareCode?: string;
   /** The file carries the binder's data for other programs. */
   readonly carriesData?: boolean;
-}
-
-/** A page of the site: the same blocks in the site's frame. */
-export interface Page {
-  /** File below the output folder, always ending in `.html`. */
-  readonly file: string;
-  readonly title: string;
-  /** Which entry of the site's contents it belongs to. */
-  readonly section: string;
-  readonly blocks: readonly Block[];
-  readonly previous?: { readonly file: string; readonly title: string };
-  readonly next?: { readonly file: string; readonly title: string };
-  /** The PDF of the same content, below the output folder. */
-  readonly pdf?: string;
 }

@@ -60,7 +60,8 @@ export async function bundledPackages(): Promise<readonly string[]> {
 function programInto(folder: string): BuildOptions {
   return {
     ...shared,
-    entryPoints: { splitpin: 'src/command/splitpin.ts' },
+    // The second is what a thread runs that prints.
+    entryPoints: { splitpin: 'src/command/splitpin.ts', 'print-worker': 'src/command/print-worker.ts' },
     outdir: folder,
     splitting: true,
     format: 'esm',

@@ -170,6 +170,7 @@ export function machine(more: Partial<Machine> = {}): Machine {
     units: 'metric',
     spelling: 'uk',
     paper: 'a4',
+    sides: 'one',
     currency: 'GBP',
     rates: { EUR: 0.85 },
     ...more,

@@ -143,7 +143,7 @@ describe('pages', () => {
         'Strip the top end',
         'Larkmoor Pipit 175',
         '04417',
-        '2026-11-20',
+        '20 November 2026',
         '3f9a1c',
         'page ' + String(page.number) + ' of',
         'continues at HI-2',

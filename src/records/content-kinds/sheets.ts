@@ -65,6 +65,7 @@ export const sheetsKind = defineRecord<SheetDefinition>({
       paper: may(choice('a4', 'letter', 'a5', 'half-letter'), 'its paper, or as the machine says'),
       binding: or(choice('left', 'top'), 'left', 'the punched side'),
       foot: or(choice('none', 'sign off'), 'none', 'whether it has a foot to be filled in'),
+      carries: may(choice('data'), 'what its file carries besides its pages: the binder’s data'),
       applies: or(applies, {}, 'machines it is for'),
       views: need(list(viewUse), 'the views, in order'),
     }),

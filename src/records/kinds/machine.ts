@@ -1,5 +1,6 @@
 // machine.yaml: what the machine is.
 import type { Machine } from '../model.ts';
+import { refuse } from '../shapes/desk.ts';
 import { group, may, need, or } from '../shapes/fields.ts';
 import { money, quantity } from '../shapes/measured.ts';
 import { choice, mapOf, number, text } from '../shapes/plain.ts';
@@ -23,6 +24,13 @@ const rates = andThen(mapOf(number(0.000001, 1_000_000), 'currencies'), (found) 
   Object.fromEntries(found.map(({ key, value }) => [key, value])),
 );
 
+/** `25 %`, at most as much again twice over. */
+const share: Shape<number> = andThen(quantity('share', '25 %'), ({ quantity: part, text: written }, spot, desk) =>
+  part >= 0 && part <= 2
+    ? part
+    : refuse(desk, spot, 'number-out-of-range', `“${written}” cannot stand here.`, 'Write 0 % to 200 %.'),
+);
+
 export const machineKind = defineRecord<Omit<Machine, 'file'>>({
   id: 'machine',
   purpose: 'What the machine is: numbers, features, geometry, clock, and how its binder is printed.',
@@ -44,10 +52,13 @@ export const machineKind = defineRecord<Omit<Machine, 'file'>>({
       units: or(choice('metric', 'imperial'), 'metric', 'which unit is printed first where the maker gives none'),
       spelling: or(choice('uk', 'us'), 'uk', 'spelling of our own words'),
       paper: or(choice('a4', 'letter', 'a5', 'half-letter'), 'a4', 'paper of the printed sheets'),
+      sides: or(choice('one', 'both'), 'one', 'whether a leaf is printed on one side or on both'),
       currency: need(currency, 'the currency that sums are in', { example: 'GBP' }),
       rates: or(rates, {}, 'worth of one of another currency in yours, as stated by you', { example: '{USD: 0.79}' }),
       roadRules: may(text, 'whose road rules apply', { example: 'uk' }),
       spendingLimit: may(money, 'what you will spend', { example: '900.00 GBP' }),
+      allowance: may(share, 'on top of what is still to come, for what is found when it is open', { example: '25 %' }),
+      hourRate: may(money, 'what an hour of your own is worth to you; without it hours are not valued'),
     }),
     ({ splitpin, place: { altitude, site }, ...rest }) => ({
       format: splitpin,

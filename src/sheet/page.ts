@@ -1,0 +1,16 @@
+// A page of the site, as against a sheet of paper: the same blocks in another frame.
+import type { Block } from './sheet.ts';
+
+/** A page of the site: the same blocks in the site's frame. */
+export interface Page {
+  /** File below the output folder, always ending in `.html`. */
+  readonly file: string;
+  readonly title: string;
+  /** Which entry of the site's contents it belongs to. */
+  readonly section: string;
+  readonly blocks: readonly Block[];
+  readonly previous?: { readonly file: string; readonly title: string };
+  readonly next?: { readonly file: string; readonly title: string };
+  /** The PDF of the same content, below the output folder. */
+  readonly pdf?: string;
+}

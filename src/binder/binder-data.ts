@@ -51,6 +51,8 @@ export function binderData(book: Book): Readonly<Record<string, Plain>> {
     unread: all(records.unread),
     kept: all(records.kept ?? []),
     ...(records.story === undefined ? {} : { story: one(records.story) }),
+    ...(records.wiring === undefined ? {} : { wiring: one(records.wiring) }),
+    ...(records.workshop === undefined ? {} : { workshop: one(records.workshop) }),
   };
   return { ...parts, workings: list() };
 }

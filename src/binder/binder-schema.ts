@@ -186,7 +186,7 @@ export const binderSchema: Schema = {
       kept: list(place),
       workings: list(ref('working')),
     },
-    { story: object({ file: text, body: text }) },
+    { story: object({ file: text, body: text }), workshop: ref('workshop'), wiring: ref('wiring') },
   ),
   definitions: { ...kernelParts, ...recordParts, ...bookParts },
 };

@@ -69,12 +69,14 @@ function ofJob(job: Job): string {
 
 /** Seven letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not matter. */
 export function recordsVersion(records: Records): string {
-  const { machine, maker, instruments, story, jobs, unread, own } = records;
+  const { machine, maker, instruments, workshop, wiring, story, jobs, unread, own } = records;
   const parts = [
     print(machine),
     print(maker),
     print(instruments),
     print(story ?? ''),
+    ...(workshop === undefined ? [] : [`workshop.yaml${print(workshop)}`]),
+    ...(wiring === undefined ? [] : [`wiring.yaml${print(wiring)}`]),
     ...jobs.map((job) => job.file + ofJob(job)),
     ...unread.map((one) => one.file),
     ...(own ?? []).map((one) => one.file + print(one.text)),

@@ -10,7 +10,7 @@ interface Named {
 }
 
 /** Ids of makers' entries, instruments, clock periods and findings that are given twice. */
-export function checkIds({ machine, maker, instruments, jobs }: Records): readonly Problem[] {
+export function checkIds({ machine, maker, instruments, wiring, jobs }: Records): readonly Problem[] {
   const measured = [...maker.limits, ...maker.settings];
   const kinds: readonly (readonly Named[])[] = [
     maker.fasteners,
@@ -19,6 +19,9 @@ export function checkIds({ machine, maker, instruments, jobs }: Records): readon
     maker.services,
     instruments,
     machine.clock,
+    wiring?.wires ?? [],
+    wiring?.runs ?? [],
+    wiring?.earths ?? [],
     ...jobs.map((job) => job.findings),
   ];
   return kinds.flatMap(givenTwice);

@@ -6,11 +6,14 @@ import { nearest } from './nearest.ts';
 import { below } from './reference.ts';
 
 /** Paths that leave the folder, lead through a symbolic link, or lead nowhere. */
-export function checkPhotos({ machine, jobs }: Records, assets: readonly Asset[]): readonly Problem[] {
+export function checkPhotos({ machine, wiring, jobs }: Records, assets: readonly Asset[]): readonly Problem[] {
   const known = new Map(assets.map((asset) => [asset.file.normalize('NFC'), asset]));
   const named = [
     ...machine.numbers.flatMap(({ name, photo }) =>
       photo === undefined ? [] : [{ file: photo, at: { file: machine.file, path: ['numbers', name, 'photo'] } }],
+    ),
+    ...[...(wiring?.wires ?? []), ...(wiring?.runs ?? [])].flatMap(({ photo, at }) =>
+      photo === undefined ? [] : [{ file: photo, at: below(at, 'photo') }],
     ),
     ...jobs.flatMap((job) => job.photos.map(({ file, at }) => ({ file, at: below(at, 'file') }))),
   ];

@@ -3,16 +3,24 @@ import type { Place } from '../problem/problem.ts';
 import type { Job } from './job-model.ts';
 import type { Machine } from './machine-model.ts';
 import type { Instrument, MakerData } from './maker-model.ts';
+import type { Wiring } from './wiring-model.ts';
+import type { Workshop } from './workshop-model.ts';
 
 export type * from './job-model.ts';
 export type * from './machine-model.ts';
 export type * from './maker-model.ts';
+export type * from './wiring-model.ts';
+export type * from './workshop-model.ts';
 
 /** Everything read from one machine folder (and the workshop above it). */
 export interface Records {
   readonly machine: Machine;
   readonly maker: MakerData;
   readonly instruments: readonly Instrument[];
+  /** Of the machine's own folder and the workshop above it, together. */
+  readonly workshop?: Workshop;
+  /** Wires, runs and earths as found, where they were written down. */
+  readonly wiring?: Wiring;
   readonly jobs: readonly Job[];
   readonly story?: { readonly file: string; readonly body: string };
   /** Ids of records that could not be read; sheets name them. */

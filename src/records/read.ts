@@ -11,7 +11,9 @@ import { jobKind } from './kinds/job.ts';
 import { machineKind } from './kinds/machine.ts';
 import { makerKind } from './kinds/maker.ts';
 import { storyKind } from './kinds/story.ts';
-import type { MakerData, Records } from './model.ts';
+import { wiringKind } from './kinds/wiring.ts';
+import { workshopKind } from './kinds/workshop.ts';
+import type { MakerData, Records, Workshop } from './model.ts';
 import { readFile, unreadFiles, type FileReading } from './read-file.ts';
 import { byDate, readJob } from './read-job.ts';
 
@@ -28,12 +30,16 @@ export function readRecords(
   const instruments = [...files, ...shared]
     .filter((file) => instrumentsKind.matches(file.file))
     .map((file) => readFile(file, instrumentsKind));
+  const workshops = [...files, ...shared]
+    .filter((file) => workshopKind.matches(file.file))
+    .map((file) => readFile(file, workshopKind));
+  const wiring = files.filter((file) => wiringKind.matches(file.file)).map((file) => readFile(file, wiringKind))[0];
   const makerFiles = files.filter((file) => makerKind.matches(file.file));
   const { readings: makers, maker, dimensionOf } = keptMaker(makerFiles, () => readMaker(makerFiles));
   const jobFiles = files.filter((file) => jobKind.matches(file.file));
   const jobs = jobFiles.map((file) => keptJob(file, dimensionOf, () => readJob(file, dimensionOf)));
   const story = files.filter((file) => storyKind.matches(file.file)).map(readStory)[0];
-  const readings = [machine, ...makers, ...instruments, ...jobs, story?.reading].filter(
+  const readings = [machine, ...makers, ...instruments, ...workshops, wiring, ...jobs, story?.reading].filter(
     (reading) => reading !== undefined,
   );
   const problems = [...readings.flatMap((reading) => reading.problems), ...sameFile(jobFiles)];
@@ -47,6 +53,8 @@ export function readRecords(
     machine: { file: machine.file, ...data },
     maker,
     instruments: instruments.flatMap((reading) => reading.value ?? []),
+    ...(workshops.length === 0 ? {} : { workshop: oneWorkshop(workshops) }),
+    ...(wiring?.value === undefined ? {} : { wiring: wiring.value }),
     jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),
     ...(story === undefined ? {} : { story: { file: story.reading.file, body: story.body } }),
     unread: unreadFiles(readings, (file) => texts.get(file)),
@@ -70,6 +78,15 @@ function oneMaker(readings: readonly FileReading<MakerData>[]): MakerData {
     settings: books.flatMap((book) => book.settings),
     services: books.flatMap((book) => book.services),
     sources: books.flatMap((book) => book.sources),
+  };
+}
+
+function oneWorkshop(readings: readonly FileReading<Workshop>[]): Workshop {
+  const all = readings.flatMap((reading) => reading.value ?? []);
+  return {
+    suppliers: all.flatMap((one) => one.suppliers),
+    stock: all.flatMap((one) => one.stock),
+    shared: all.flatMap((one) => one.shared),
   };
 }
 

@@ -12,10 +12,10 @@ export function isOwnContent(file: string): boolean {
 
 export function isRecord(file: string): boolean {
   const own = isOwnContent(file);
-  return own || /^(machine|instruments)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
+  return own || /^(machine|instruments|workshop|wiring)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
 }
 
 /** A text file where records are expected, under a name that is not read: most often a slip of the keyboard. */
 export function isStray(file: string): boolean {
-  return /^(machine|instruments)\.yml$|^maker\/.+\.md$|^jobs\/.+\.(ya?ml|txt|markdown|MD)$/.test(file);
+  return /^(machine|instruments|workshop|wiring)\.yml$|^maker\/.+\.md$|^jobs\/.+\.(ya?ml|txt|markdown|MD)$/.test(file);
 }

@@ -64,6 +64,7 @@ import { turn } from './turn.ts';
 import { tyreAge } from './tyre-age.ts';
 import type { View } from './view.ts';
 import { whatIsOff } from './what-is-off.ts';
+import { wiring } from './wiring.ts';
 import { workLog } from './work-log.ts';
 import { workings } from './workings.ts';
 import { wrenchAdaptor } from './wrench-adaptor.ts';
@@ -134,6 +135,7 @@ export const views: readonly View[] = [
   turn,
   tyreAge,
   whatIsOff,
+  wiring,
   workings,
   workLog,
   wrenchAdaptor,

@@ -5,5 +5,7 @@ import { machineKind } from './machine.ts';
 import { makerKind } from './maker.ts';
 import type { ToldKind } from './record-kind.ts';
 import { storyKind } from './story.ts';
+import { wiringKind } from './wiring.ts';
+import { workshopKind } from './workshop.ts';
 
-export const recordKinds: readonly ToldKind[] = [machineKind, makerKind, instrumentsKind, jobKind, storyKind];
+export const recordKinds: readonly ToldKind[] = [machineKind, makerKind, instrumentsKind, workshopKind, wiringKind, jobKind, storyKind];

@@ -39,7 +39,7 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
   const columns: readonly Column[] = [
     ...ticksOf(form).map((tick) => column(say(tick), 1, 'centre')),
     ...(numbered ? [column(say('No.'), 1.2)] : []),
-    column('', 9),
+    column('', choice.write.length > 2 ? 5 : 9),
     ...writeHeads(context, wanted, choice).map((head) => column(head, 4)),
   ];
   const rows = wanted.flatMap((line, index): readonly Row[] => {

@@ -22,6 +22,7 @@ export { binderSchema } from './binder/binder-schema.ts';
 export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
 export type { Doubt } from './calc/calculation.ts';
 export { workLines } from './book/work-lines.ts';
+export { lookOverWorkshop } from './book/workshop-looks.ts';
 export type { Sheet };
 export { unpackContent } from './records/packed-content.ts';
 export { readContent } from './records/read-content.ts';

@@ -7,8 +7,9 @@ import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { namedPhotos } from './named-photos.ts';
 import type { Options } from './program.ts';
-import { readMachine } from './read-machine.ts';
+import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems, tellStopped } from './report-problems.ts';
+import { tellWorkshop } from './tell-workshop.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 
 /** Runs `splitpin check`. */
@@ -17,8 +18,10 @@ export async function checkCommand(folder: string, options: Options, around: Sur
   const found = findMachines(resolve(around.folder, folder));
   if (found.value.length === 0) return reportFolderProblems(found.problems, terminal);
   let worst: ExitCode = exitCodes.fine;
+  const all: ReadMachine[] = [];
   for (const path of found.value) {
     const read = readMachine(path, dayFor(options.today, around), options);
+    all.push(read);
     const photos = read.binder === undefined ? [] : namedPhotos(read.binder, read.folder.assets);
     const problems = [...read.problems, ...photos.flatMap((photo) => checkPhoto(photo) ?? [])];
     const wrong = stops(problems);
@@ -27,6 +30,7 @@ export async function checkCommand(folder: string, options: Options, around: Sur
     else terminal.say(summary(read.folder.name, read.folder.files.length, photos.length, problems.length));
     if (wrong.length > 0) worst = exitCodes.problems;
   }
+  await tellWorkshop(all, terminal);
   return worst;
 }
 

@@ -1,6 +1,7 @@
 // What is printed of an example: the folder read as the program reads it, or the one question asked that the example is about.
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { makeBook } from '../../src/book/make.ts';
+import { lookOverWorkshop } from '../../src/book/workshop-looks.ts';
 import { claimOutput } from '../../src/cache/claim.ts';
 import { workOut } from '../../src/calc/work.ts';
 import { readContentFolder, readMachineFolder } from '../../src/disk.ts';
@@ -27,7 +28,9 @@ export function reportOf(entry: Entry): string {
   const [first] = entry.files;
   if (first?.language === 'calculation') return doubts(first);
   return inFolder(entry.files, (folder) => {
-    const text = new Map(readMachineFolder(folder).value?.files.map((one) => [one.file, one.text]));
+    const text = new Map(
+      [...entry.files, ...(readMachineFolder(folder).value?.files ?? [])].map((one) => [one.file, one.text]),
+    );
     const told = asked(entry, folder).filter((problem) => belongs(problem, entry));
     const report = formatReport(told, (file) => text.get(file), locate, { colour: false });
     return report.replaceAll(folder, 'my-bike').replaceAll(join(folder, '..'), '').replaceAll(/^\//gmu, '');
@@ -52,7 +55,21 @@ function asked(entry: Entry, folder: string): readonly Problem[] {
     return problem === undefined ? [] : [problem];
   }
   if (first.language === 'out') return claimOutput(join(folder, '..', first.file), folder).problems;
-  return read(folder);
+  return [...read(folder), ...between(entry, folder)];
+}
+
+/** What lies between the machine and the one beside it, where an example has files of another. */
+function between(entry: Entry, folder: string): readonly Problem[] {
+  if (!entry.files.some(({ file }) => file.startsWith('../'))) return [];
+  const machines = [folder, join(folder, '..', 'other-bike')].map((path) => {
+    const disk = readMachineFolder(path).value;
+    const records = disk === undefined ? undefined : readRecords(disk.files, disk.assets, disk.shared).value;
+    if (records === undefined || !today.ok) throw new Error(`${path} is not to be read`);
+    return { folder: basename(path), book: makeBook(records, content.value, today.value) };
+  });
+  return lookOverWorkshop(machines).map(({ folder: name, problem }) =>
+    name === 'my-bike' ? problem : { ...problem, at: { ...problem.at, file: `../${name}/${problem.at.file}` } },
+  );
 }
 
 function read(folder: string): readonly Problem[] {

@@ -11,11 +11,22 @@ Exit codes
 export const helpAfter = {
   program: `
 Examples
+  splitpin intake                        a new machine: a dozen questions, and its first sheets
   splitpin check my-bike                 look for mistakes
   splitpin build my-bike                 make the binder in out/my-bike
   splitpin print my-bike torque-table    one sheet, now
   splitpin serve my-bike                 read it in a browser while you write
   splitpin work                          the calculations of the trade
+${exits}`,
+  intake: `
+Examples
+  splitpin intake                                    asks, and makes a folder named after the machine
+  splitpin intake my-bike --make Larkmoor --model 'Pipit 175'
+  splitpin intake my-bike --answers answers.yaml     asks nothing; what is not in the file is left for later
+
+An empty line, ? or “later” leaves a question for later: it stands as ? in machine.yaml, and until it is known
+what is for any kind of machine is printed. Through a pipe, each line answers the next question. The folder
+is made whole or not at all; a folder that is there already is never touched.
 ${exits}`,
   build: `
 Examples
@@ -36,6 +47,7 @@ Examples
   splitpin print my-bike torque-table
   splitpin print my-bike 2026-11-top-end       every sheet of that job
   splitpin print my-bike all --both-sides      every sheet, for a printer that turns the leaf
+  splitpin print my-bike teardown --form       to fill in on a screen; splitpin take reads it back
   splitpin print my-bike list                  the names of all sheets
 
 A mistake in another record does not keep a sheet back: the sheet names what was left out, and why.

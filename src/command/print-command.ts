@@ -14,6 +14,8 @@ import { namedPhotos } from './named-photos.ts';
 import { nearest } from './nearest.ts';
 import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
+import type { Form } from '../pdf/form.ts';
+import { formOf } from './sheet-form.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
@@ -46,7 +48,7 @@ export async function printCommand(
   const refused = refuseLooseFiles(out, machine);
   if (refused !== undefined) return reportFolderProblems([refused], terminal);
   const carried = carriedData(read.binder, options.withoutData === true);
-  return printSheets(sheets, { read, binder: read.binder, carried, out, terminal });
+  return printSheets(sheets, { read, binder: read.binder, carried, out, terminal, asForm: options.form === true });
 }
 
 interface Work {
@@ -55,6 +57,8 @@ interface Work {
   readonly carried: Carried;
   readonly out: string;
   readonly terminal: Terminal;
+  /** With fields to be filled in on a screen. */
+  readonly asForm: boolean;
 }
 
 async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCode> {
@@ -63,13 +67,15 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
   try {
     const photos = await photosFor(sheets, work, scratch);
     for (const sheet of sheets) {
-      const file = join(out, sheet.id + '.pdf');
+      const form = work.asForm ? formFor(sheet, work) : undefined;
+      const file = join(out, `${sheet.id}${form === undefined ? '' : '-form'}.pdf`);
       const half = `${file}.${String(process.pid)}.half`;
-      const { pages } = await writePrint(sheet, half, photos.path, { attach: work.carried(sheet) }).finally(() =>
-        terminal.progress(''),
-      );
+      const more = { attach: work.carried(sheet), ...(form === undefined ? {} : { form }) };
+      const { pages } = await writePrint(sheet, half, photos.path, more).finally(() => terminal.progress(''));
       renameSync(half, file);
       terminal.say(`${sheet.title}: ${count(pages, 'side')} of ${sheet.paper} paper, ${wayTo(file)}`);
+      if (work.asForm && form === undefined)
+        terminal.say('  no job record keeps what is written on it: it has no fields');
       for (const line of sheet.leftOut) terminal.say('  left out: ' + line);
     }
     await tellProblems([...read.problems, ...photos.problems], work);
@@ -82,6 +88,13 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }
+}
+
+/** The fields of a sheet, for the record that keeps what is written on it. */
+function formFor(sheet: Sheet, { read, binder }: Work): Form | undefined {
+  const job = sheet.job === undefined ? undefined : binder.book.jobs.get(sheet.job);
+  const text = job === undefined ? undefined : read.textOf(job.file);
+  return text === undefined ? undefined : formOf(sheet, text);
 }
 
 /** Only the photos that these sheets show are made; a broken one leaves its place empty. */

@@ -2,6 +2,7 @@
 import { closeSync, openSync, writeSync } from 'node:fs';
 import type { Sheet } from '../build.ts';
 import type { Attached } from '../pdf/attach.ts';
+import type { Form } from '../pdf/form.ts';
 
 export interface PhotoFile {
   readonly path: string;
@@ -36,7 +37,7 @@ export async function writePrint(
   sheet: Sheet,
   path: string,
   photo: PhotoPath,
-  more: { readonly attach?: readonly Attached[] } = {},
+  more: { readonly attach?: readonly Attached[]; readonly form?: Form } = {},
 ): Promise<Printed> {
   const { writePdf } = await import('../pdf/write-pdf.ts');
   const file = openSync(path, 'w');

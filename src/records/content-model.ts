@@ -2,6 +2,7 @@
 import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
 import type { Day } from '../quantity/day.ts';
+import type { FaultTables } from './fault-model.ts';
 import type { Features, Interval, ServiceLine, Source } from './model.ts';
 
 /** Where a thing applies; an absent key does not restrict. `cylinders` is `one` or `more`. */
@@ -84,17 +85,6 @@ export interface HoldPoint {
   readonly at: Place;
 }
 
-/** One line of the no-start card: what is seen, what it means, the next cheap test. */
-export interface NoStartLine {
-  readonly group: 'spark' | 'fuel' | 'compression' | 'air';
-  readonly saw: string;
-  readonly means: string;
-  readonly next: string;
-  readonly caution?: string;
-  readonly applies: Applies;
-  readonly at?: Place;
-}
-
 /** One line of a form: what is looked at or done, and where that is asked for. */
 export interface FormLine {
   readonly id: string;
@@ -107,6 +97,8 @@ export interface FormLine {
   readonly against?: string;
   /** Unit of a value to be written down. */
   readonly unit?: string;
+  /** Places that it is measured at; the word `cylinder` in one stands for the name of each cylinder. */
+  readonly positions: readonly string[];
   /** Evidence in words: `read: …`, `memory: …`, `common practice: …`; absent: as the form says. */
   readonly source?: string;
   /** Asked for only of machines first used in this span. */
@@ -191,7 +183,7 @@ export interface Content {
     readonly applies: Applies;
     readonly services: readonly ServiceLine[];
   }[];
-  readonly noStart: readonly NoStartLine[];
+  readonly faults?: FaultTables;
   readonly forms?: readonly Form[];
   readonly orders?: readonly OrderOfWork[];
   readonly sheets: readonly SheetDefinition[];

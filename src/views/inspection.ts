@@ -51,9 +51,14 @@ function isMarking({ value }: Setting): boolean {
 /** A limit belongs to the part it names; only where it names none does its own name count. */
 function wanted({ options }: ViewContext, one: Limit | Setting): boolean {
   const part = (one.of ?? one.name).toLowerCase();
-  const named = (list: readonly string[]): boolean => list.some((word) => part.includes(word));
+  const named = (list: readonly string[]): boolean => list.some((word) => isNamed(part, word));
   const of = words(options['of']);
   return (of.length === 0 || named(of)) && !named(words(options['but']));
+}
+
+/** `just chain` is the chain itself, and not the timing chain. */
+function isNamed(part: string, word: string): boolean {
+  return word.startsWith('just ') ? part === word.slice('just '.length) : part.includes(word);
 }
 
 /** What was read last and when, `50.06 mm, 14 September 2024`; with its condition where that is not what is asked for. */

@@ -9,6 +9,7 @@ import { caution } from './caution.ts';
 import { characterGrid } from './character-grid.ts';
 import { costs } from './costs.ts';
 import { coverage } from './coverage.ts';
+import { figureRules } from './figure-rules.ts';
 import { form } from './form.ts';
 import { historyCover } from './history-cover.ts';
 import { holdPoint } from './hold-point.ts';
@@ -23,6 +24,7 @@ import { log } from './log.ts';
 import { machineFigures } from './machine-figures.ts';
 import { machineHead } from './machine-head.ts';
 import { measurements } from './measurements.ts';
+import { measures } from './measures.ts';
 import { measuring } from './measuring.ts';
 import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
@@ -52,6 +54,7 @@ import { sheetsList } from './sheets-list.ts';
 import { sources } from './sources.ts';
 import { standing } from './standing.ts';
 import { stateLeft } from './state-left.ts';
+import { stillHolds } from './still-holds.ts';
 import { story } from './story.ts';
 import { tables } from './tables.ts';
 import { tags } from './tags.ts';
@@ -81,6 +84,7 @@ export const views: readonly View[] = [
   comesFirst,
   costs,
   coverage,
+  figureRules,
   form,
   historyCover,
   holdPoint,
@@ -95,6 +99,7 @@ export const views: readonly View[] = [
   machineFigures,
   machineHead,
   measurements,
+  measures,
   measuring,
   noStartCard,
   note,
@@ -124,6 +129,7 @@ export const views: readonly View[] = [
   sources,
   standing,
   stateLeft,
+  stillHolds,
   story,
   tables,
   tags,

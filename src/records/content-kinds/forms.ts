@@ -16,6 +16,9 @@ const line = andThen(
     number: may(text, 'official number in the source', { example: '5.1.3' }),
     against: may(text, 'what speaks against it, or the reason'),
     unit: may(text, 'unit of a value to write down', { example: 'mm' }),
+    positions: or(list(text), [], 'where it is measured; `cylinder` stands for each of them', {
+      example: '[cylinder inlet, cylinder exhaust]',
+    }),
     source: may(text, 'evidence of this line: read, memory or common practice', { example: '"memory: not read"' }),
     firstUsedFrom: may(day, 'asked for only of machines first used on this day or later', { example: '1972-01-01' }),
     firstUsedBefore: may(day, 'asked for only of machines first used before this day', { example: '1936-01-01' }),

@@ -1,0 +1,65 @@
+// What is worked out from the boxes of an engine sheet: each figure with its rule printed, and a box a cylinder.
+import type { Block } from '../sheet/sheet.ts';
+import { column, heading, paragraphs, row } from './wording/blocks.ts';
+import { boxHead, cylindersOf } from './measures.ts';
+import { defineView } from './view.ts';
+
+interface Rule {
+  readonly letter: string;
+  readonly name: string;
+  readonly rule: string;
+  readonly stroke?: 'two' | 'four';
+}
+
+/** Common practice; the maker's own rule goes before each of them. */
+const rules: readonly Rule[] = [
+  { letter: 'C', name: 'Piston clearance', rule: 'C = smallest bore − skirt' },
+  { letter: 'T', name: 'Taper', rule: 'T = largest − smallest down the bore, in one direction' },
+  { letter: 'R', name: 'Out-of-round', rule: 'R = fore-aft − across at one height, the largest' },
+  { letter: 'W', name: 'Bore wear', rule: 'W = largest bore − standard in force' },
+  { letter: 'Si', name: 'Inlet stem in its guide', rule: 'S = guide − stem', stroke: 'four' },
+  { letter: 'Se', name: 'Exhaust stem in its guide', rule: 'S = guide − stem', stroke: 'four' },
+  { letter: 'Li', name: 'Inlet cam lift', rule: 'L = lobe − base', stroke: 'four' },
+  { letter: 'Le', name: 'Exhaust cam lift', rule: 'L = lobe − base', stroke: 'four' },
+];
+
+export const figureRules = defineView({
+  id: 'figure-rules',
+  purpose: 'The figures that are worked out from an engine sheet, each with its rule and a box a cylinder.',
+  needs: 'machine',
+  options: [],
+  blocks: (context): readonly Block[] => {
+    const { book, say } = context;
+    const { stroke } = book.records.machine.features;
+    const names = cylindersOf(context);
+    const inches = book.records.machine.units === 'imperial' ? 'in' : 'mm';
+    const unit = book.limits.get('bore')?.unit.symbol ?? inches;
+    return [
+      heading(2, say('Worked out from the boxes'), 'figure-rules'),
+      paragraphs(
+        say('Rules of common practice. Makers differ, some take half the difference: the book’s own rule goes before.'),
+      ),
+      {
+        type: 'table',
+        columns: [
+          column(say('Figure'), 5),
+          column(say('Rule'), 7),
+          ...names.map((name) => column(boxHead(context, name), 3.5)),
+        ],
+        rows: rules
+          .filter((one) => one.stroke === undefined || one.stroke === stroke)
+          .map(({ letter, name, rule }) =>
+            row(
+              [{ kind: 'strong', text: say(name) }],
+              say(rule),
+              ...names.map(
+                (cylinder) => ({ box: 'write', unit, id: `inspection/rule-${letter}/${cylinder}/found` }) as const,
+              ),
+            ),
+          ),
+        empty: '',
+        use: 'work',
+      },
+    ];
+  },
+});

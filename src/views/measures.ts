@@ -1,0 +1,90 @@
+// What is measured in the trade and has no limit or setting in this machine's books: one box a cylinder, so that every engine has a whole sheet.
+import type { FormLine } from '../records/content-model.ts';
+import type { Block, Cell, Row } from '../sheet/sheet.ts';
+import { anchor, column, heading, joined, paragraphs, row } from './wording/blocks.ts';
+import { formNamed, linesOf } from './wording/form.ts';
+import { ours } from './wording/ours.ts';
+import { seriesIndex } from './wording/series-index.ts';
+import { valueText } from './wording/value.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+/** What is measured with inch tools where the machine's units are. */
+const inInches: Readonly<Record<string, string>> = { mm: 'in', bar: 'psi' };
+
+export const measures = defineView({
+  id: 'measures',
+  purpose:
+    'Boxes for the lines of a form (`of`) that the maker’s data has no limit or setting for, with the last reading.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context): readonly Block[] => {
+    const form = formNamed(context, context.options['of']);
+    if (form === undefined) return [];
+    const wanted = linesOf(context, form).filter((line) => !isInBook(context, line));
+    if (wanted.length === 0) return [];
+    const names = cylindersOf(context);
+    return [
+      heading(2, ours(context, form.at, form.title), anchor(form.id)),
+      ...(form.note === undefined ? [] : [paragraphs(ours(context, form.at, form.note))]),
+      {
+        type: 'table',
+        columns: [column('', 7), column('', 3), ...names.map((name) => column(boxHead(context, name), 3.5))],
+        rows: wanted.flatMap((line, index) => [
+          ...(line.area === undefined || line.area === wanted[index - 1]?.area ? [] : [area(context, line)]),
+          ...rowsOf(context, line, names),
+        ]),
+        empty: '',
+        use: 'work',
+      },
+    ];
+  },
+});
+
+function isInBook({ book }: ViewContext, { id }: FormLine): boolean {
+  return book.limits.has(id) || book.settings.has(id);
+}
+
+/** A single has one column, and its cylinder no name. */
+export function cylindersOf({ book }: ViewContext): readonly string[] {
+  const { cylinders, cylinderNames } = book.records.machine.features;
+  return cylinders === 1 || cylinderNames.length === 0 ? [''] : cylinderNames;
+}
+
+/** Head of a column of boxes: `left cylinder`, or that it is what was found. */
+export function boxHead({ say }: ViewContext, cylinder: string): string {
+  return cylinder === '' ? say('Found') : `${cylinder} ${say('cylinder')}`;
+}
+
+function area(context: ViewContext, line: FormLine): Row {
+  return { kind: 'band', text: [{ kind: 'strong', text: ours(context, line.at, line.area ?? '') }] };
+}
+
+/** A row for each place of a line; a place that is no cylinder's has the first box alone. */
+function rowsOf(context: ViewContext, line: FormLine, names: readonly string[]): readonly Row[] {
+  const places = line.positions.length === 0 ? [''] : line.positions;
+  const against = line.against === undefined ? undefined : ours(context, line.at, line.against);
+  return places.map((place, index) => {
+    const of = place.includes('cylinder') ? names : [undefined];
+    const boxes = names.map((_, at): Cell => (at < of.length ? box(context, line, positionOf(place, of[at])) : {}));
+    const what = joined([[{ kind: 'strong', text: ours(context, line.at, line.text) }], against], ', ');
+    return row(index === 0 ? what : '', context.say(positionOf(place, '')), ...boxes);
+  });
+}
+
+/** `cylinder inlet` of the left one: `left inlet`. */
+function positionOf(place: string, cylinder: string | undefined): string {
+  return place.replace('cylinder', cylinder ?? '').trim();
+}
+
+function box({ book }: ViewContext, line: FormLine, position: string): Cell {
+  const unit = line.unit ?? '';
+  const own = book.records.machine.units === 'imperial' ? (inInches[unit] ?? unit) : unit;
+  const last = valueText(seriesIndex(book).last(line.id, position)?.value);
+  return {
+    box: 'write',
+    unit: own,
+    id: `inspection/${line.id}/${position}/found`,
+    ...(last === undefined ? {} : { text: last }),
+  };
+}

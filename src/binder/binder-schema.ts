@@ -14,6 +14,7 @@ import {
   type Schema,
 } from './schema-parts.ts';
 import { recordParts } from './schema-records.ts';
+import { wiringParts } from './schema-wiring.ts';
 
 const figure = ref('figure');
 const figures = ref('figure');
@@ -188,5 +189,5 @@ export const binderSchema: Schema = {
     },
     { story: object({ file: text, body: text }), workshop: ref('workshop'), wiring: ref('wiring') },
   ),
-  definitions: { ...kernelParts, ...recordParts, ...bookParts },
+  definitions: { ...kernelParts, ...recordParts, ...wiringParts, ...bookParts },
 };

@@ -45,7 +45,16 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       currency: text,
       rates: byName(number),
     },
-    { year: text, firstUse: text, altitude: measure, site: text, roadRules: text, spendingLimit: money, allowance: number, hourRate: money },
+    {
+      year: text,
+      firstUse: text,
+      altitude: measure,
+      site: text,
+      roadRules: text,
+      spendingLimit: money,
+      allowance: number,
+      hourRate: money,
+    },
   ),
   features: object(
     {
@@ -180,6 +189,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       promised: day,
       price: money,
       note: text,
+      done: flag,
     },
   ),
   part: object(
@@ -202,19 +212,6 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       movedTo: text,
       note: text,
     },
-  ),
-  wiring: object(
-    {
-      wires: list(
-        object(
-          { id: text, colours: text, from: text, to: text, at: place },
-          { circuit: text, connector: text, through: measure, photo: text, note: text },
-        ),
-      ),
-      runs: list(object({ id: text, name: text, way: text, at: place }, { clips: text, photo: text, note: text })),
-      earths: list(object({ id: text, name: text, on: text, at: place }, { drop: measure })),
-    },
-    { read: day },
   ),
   workshop: object({
     suppliers: list(
@@ -255,7 +252,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       readings: list(
         object(
           { item: text, found: list(readingValue), left: list(readingValue), condition: texts, at: place },
-          { instrument: text, note: text },
+          { instrument: text, by: text, note: text },
         ),
       ),
       parts: list(ref('part')),
@@ -284,6 +281,10 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       helper: flag,
       after: texts,
       answers: list(ref('answer')),
+      bagsFrom: whole,
+      toDo: list(ref('work')),
+      ticks: texts,
+      remarks: list(object({ blank: text, says: text, at: place }, { by: text })),
       ride: object(
         {},
         { out: measure, in: measure, fuel: measure, oil: measure, weather: text, whatHappened: text, where: text },

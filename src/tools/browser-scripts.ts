@@ -1,0 +1,49 @@
+// The programs for the browser: each src/bench/<name>.ts with all it needs as one classic script, kept as text in src/render/scripts/<name>.ts.
+import { build } from 'esbuild';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Names of the programs; a new one is its file below src/bench and one name here. */
+export const browserScripts = ['phone'] as const;
+
+/** File of the module that keeps a script. */
+export function scriptModule(name: string): string {
+  return join(root, 'src/render/scripts', `${name}.ts`);
+}
+
+/** The text of that module: the same sources give the same text. */
+export async function scriptModuleText(name: string): Promise<string> {
+  const script = JSON.stringify(await bundled(name));
+  const text = `// Made by src/tools/browser-scripts.ts from src/bench/${name}.ts; not edited by hand.\nexport const script: string = ${script};\n`;
+  const path = scriptModule(name);
+  return format(text, { ...(await resolveConfig(path)), filepath: path });
+}
+
+async function bundled(name: string): Promise<string> {
+  const made = await build({
+    absWorkingDir: root,
+    entryPoints: [`src/bench/${name}.ts`],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    platform: 'browser',
+    // For the telephones that still serve in a garage.
+    target: 'es2020',
+    charset: 'ascii',
+    legalComments: 'none',
+    minify: true,
+    logLevel: 'warning',
+  });
+  const [file] = made.outputFiles;
+  if (file === undefined) throw new Error(`no script was made of src/bench/${name}.ts`);
+  return file.text;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  mkdirSync(join(root, 'src/render/scripts'), { recursive: true });
+  for (const name of browserScripts) writeFileSync(scriptModule(name), await scriptModuleText(name));
+}

@@ -1,5 +1,6 @@
 // Bags: what is in each now, and which are empty again.
 import { byText } from './in-order.ts';
+import { plainName } from './names.ts';
 import type { BagLine, ClosedLine, OpenLine } from './book.ts';
 
 /** Numbers as numbers, then words. */
@@ -16,11 +17,15 @@ function addTo(map: Map<string, OpenLine[]>, bag: string | undefined, line: Open
   map.set(bag, list);
 }
 
-/** One line a bag that was ever named; a lost part is off but in no bag. */
+/** One line a bag that was ever named; a lost part is off but in no bag, and so is one that was sent out. */
 export function bagLines(open: readonly OpenLine[], closed: readonly ClosedLine[]): readonly BagLine[] {
   const contents = new Map<string, OpenLine[]>();
   for (const line of closed) addTo(contents, line.entry.bag, undefined);
-  for (const line of open) addTo(contents, line.entry.bag, line.entry.verb === 'lost' ? undefined : line);
+  const away = new Set(open.filter((line) => line.state === 'sent out').map((line) => plainName(line.entry.thing)));
+  for (const line of open) {
+    const elsewhere = line.entry.verb === 'lost' || away.has(plainName(line.entry.thing));
+    addTo(contents, line.entry.bag, elsewhere ? undefined : line);
+  }
   return [...contents.keys()].toSorted(byBag).map((bag) => {
     const inside = contents.get(bag) ?? [];
     return { bag, contents: inside, emptied: inside.length === 0 };

@@ -9,6 +9,7 @@ import { caution } from './caution.ts';
 import { characterGrid } from './character-grid.ts';
 import { costs } from './costs.ts';
 import { coverage } from './coverage.ts';
+import { evening } from './evening.ts';
 import { figureRules } from './figure-rules.ts';
 import { form } from './form.ts';
 import { historyCover } from './history-cover.ts';
@@ -29,11 +30,13 @@ import { measuring } from './measuring.ts';
 import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
 import { odometerSaid } from './odometer-said.ts';
+import { oddMinutes } from './odd-minutes.ts';
 import { oilInFuel } from './oil-in-fuel.ts';
 import { comesFirst, orderOfWork } from './order-of-work.ts';
 import { papers } from './papers.ts';
 import { partHeading } from './part-heading.ts';
 import { parts } from './parts.ts';
+import { photographs } from './photographs.ts';
 import { planHead } from './plan-head.ts';
 import { platingBatch } from './plating-batch.ts';
 import { pocketCard } from './pocket-card.ts';
@@ -66,6 +69,7 @@ import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
 import { tyreAge } from './tyre-age.ts';
 import type { View } from './view.ts';
+import { wayBack } from './way-back.ts';
 import { whatIsOff } from './what-is-off.ts';
 import { wiring } from './wiring.ts';
 import { workLog } from './work-log.ts';
@@ -84,6 +88,7 @@ export const views: readonly View[] = [
   comesFirst,
   costs,
   coverage,
+  evening,
   figureRules,
   form,
   historyCover,
@@ -104,11 +109,13 @@ export const views: readonly View[] = [
   noStartCard,
   note,
   odometerSaid,
+  oddMinutes,
   oilInFuel,
   orderOfWork,
   papers,
   partHeading,
   parts,
+  photographs,
   planHead,
   platingBatch,
   pocketCard,
@@ -140,6 +147,7 @@ export const views: readonly View[] = [
   tighteningOrderView,
   turn,
   tyreAge,
+  wayBack,
   whatIsOff,
   wiring,
   workings,

@@ -1,9 +1,10 @@
 // The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.
 import type { OpenLine } from '../book/book.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
-import { countOf } from './wording/count.ts';
+import { count, countOf } from './wording/count.ts';
 import { cardFoot } from './wording/records-up-to.ts';
 import { workParticulars, workThing } from './wording/work.ts';
+import { partsIn } from './still-holds.ts';
 import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -43,6 +44,31 @@ function cardLines({ book, say }: ViewContext): readonly Text[] {
   });
 }
 
+/** So many checks are named on the card; of more it is said how many. */
+const mostChecks = 4;
+
+/** Hold points that are held, and the checks that were proved once and are open again. */
+function held({ book, say }: ViewContext): readonly Text[] {
+  const points = book.holds
+    .filter((hold) => !hold.clear && hold.released === undefined)
+    .toSorted((a, b) => a.point.order - b.point.order);
+  if (points.length === 0) return [];
+  const undone = points.flatMap((hold) => hold.checks.filter(({ state }) => state === 'undone'));
+  const again = [...new Map(undone.map(({ check }) => [check.id, check.text])).values()];
+  const rest = again.length - mostChecks;
+  const more = rest > 0 ? [`${say('and')} ${count(rest)} ${say('more')}`] : [];
+  const named = [...again.slice(0, mostChecks).map(firstClause), ...more].join('; ');
+  return [
+    [{ kind: 'strong', text: `${say('Held')}: ` }, points.map(({ point }) => point.title).join('; ')],
+    ...(again.length === 0 ? [] : [[{ kind: 'strong', text: `${say('Prove again')}: ` }, named] satisfies Text]),
+  ];
+}
+
+/** The first clause of a check, so that a card holds several. */
+function firstClause(text: string): string {
+  return text.split(/[;:,]/u)[0] ?? text;
+}
+
 function cards(context: ViewContext): CardsBlock {
   const { book, say } = context;
   const open = book.off.open.length;
@@ -57,7 +83,15 @@ function cards(context: ViewContext): CardsBlock {
     { kind: 'strong', text: `${say('Found')}, ${weight}: ` },
     saw,
   ]);
-  const lines = [...(all.length === 0 ? [none] : [warning, ...all]), ...findings, ...words];
+  const ordered = partsIn(book, 'ordered').join('; ');
+  const coming: readonly Text[] = ordered === '' ? [] : [[{ kind: 'strong', text: `${say('Ordered')}: ` }, ordered]];
+  const lines = [
+    ...(all.length === 0 ? [none] : [warning, ...all]),
+    ...findings,
+    ...words,
+    ...coming,
+    ...held(context),
+  ];
   const next: Text = [{ kind: 'strong', text: `${say('Next')}: ` }, book.off.next?.text ?? say('not written down')];
   const foot = cardFoot(book);
   return {

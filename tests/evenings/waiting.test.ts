@@ -45,30 +45,68 @@ test('15: put aside half way, and fourteen months later', () => {
   const later = evening(
     '2026-07-20',
     {
-      '2025-04-01-tyres': 'kind: service\nchecks: [{check: tyres-hold, value: 1.8 bar}]',
+      '2025-04-01-tyres': `kind: service
+checks: [{check: tyres-hold, value: 1.8 bar}]
+work: [{filled: fuel tank, quantity: 5 l, ratio: 25:1}, {filled: gearbox oil, quantity: 600 ml, grade: SAE 80}]
+readings: [{item: rear tyre date code, found: code 3819}, {item: points-gap, left: 0.35 mm}, {item: ignition-timing, left: 2.1 mm}]`,
       '2025-05-10-strip': `title: Engine apart
 kind: strip
 state: put aside
-work: [{removed: barrel, bag: 3}, {opened: crankcase}, {loosened: rear-spindle-nut}]
-readings: [{item: bore, found: 56.05 mm, condition: cold}]
-parts: [{part: gasket set, from: a shop, state: ordered}]
+work: [{removed: barrel, bag: 3}, {opened: crankcase}, {loosened: rear-spindle-nut}, {sent out: barrel, to: the reborer, promised: 2025-06-01}]
+readings: [{item: bore, found: 56.05 mm, condition: cold}, {item: points-gap, left: 0.40 mm}]
+parts: [{part: gasket set, from: a shop, state: ordered}, {part: seals, state: here, from: a stall}]
 state left: [halves under a sheet on the bench]
 next: crank seals out`,
     },
     { maker: wagtailBook() },
   );
-  const card = later.sheet('state-left-in');
+  const sheet = later.sheet('state-left-in');
+  const card = sheet.slice(0, sheet.indexOf('## Still open'));
   for (const line of [
-    'Before you turn, start or move it: 3 things are open.',
+    'Before you turn, start or move it: 4 things are open.',
     'off: barrel (bag 3)',
     'open: crankcase',
     'loose: Rear spindle nut',
+    'sent out: barrel (to the reborer; promised for 1 June 2025)',
     'halves under a sheet on the bench',
+    'Ordered: gasket set (a shop)',
+    'Prove again: Tyres hold their pressure',
     'Next: crank seals out',
   ])
     expect(card).toContain(line);
+  expect(card).toMatch(/Held: [^\n]*Before the engine is turned at all; Before the first live kick/u);
+  for (const line of [
+    'Here, and not fitted: seals (a stall)',
+    'fuel tank: filled 1 April 2025, 15 months ago; goes stale, and gums the jets (common practice: 6 months)',
+    'gearbox oil: filled 1 April 2025, 15 months ago',
+    'New gaskets before it goes back: barrel, crankcase (common practice)',
+  ])
+    expect(sheet).toContain(line);
+  expect(sheet).toMatch(/Tyre, rear: 6\.8 years[^\n]*made week 38 of 2019/u);
+  expect(sheet).toMatch(/== Measure again\nIgnition timing \| 2\.1 mm \| 1 April 2025 \| points-gap set, 10 May 2025/u);
+  expect(sheet).toMatch(/== Still holds[^\n]*\nCylinder bore \| 56\.05 mm; cold \| 10 May 2025/u);
+  // The barrel is at the reborer’s, and not in its bag.
+  expect(sheet).not.toContain('Bag 3\nbarrel');
+  expect(sheet).toContain('Emptied: 3');
   expect(later.page('index.html')).toContain('Next: crank seals out (written on 10 May 2025, Engine apart)');
   expect(later.sheet('parts-to-get')).toMatch(/gasket set \|[^\n]*ordered/u);
   expect(later.page('measurements.html')).toMatch(/Cylinder bore \| 56.05 mm \| 10 May 2025[^\n]*worn, usable/u);
   expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 2025-05-01)');
+});
+
+test('15: back at it, and what was left half way is gone on with', () => {
+  const jobs = {
+    '2025-05-10-strip': `title: Engine apart
+kind: strip
+state: put aside
+work: [{filled: fuel tank, quantity: 5 l, ratio: 25:1}]
+readings: [{item: bore, found: 56.05 mm, condition: cold}]
+next: crank seals out`,
+    '2026-07-18-on': 'kind: assembly\ncontinues: 2025-05-10-strip',
+    '2026-07-19-ride': 'kind: ride\nride: {weather: dry}',
+  };
+  const sheet = evening('2026-07-20', jobs, { maker: wagtailBook() }).sheet('state-left-in');
+  expect(sheet).toContain('Next: not written down');
+  expect(sheet).not.toContain('Still holds');
+  expect(sheet).not.toContain('goes stale');
 });

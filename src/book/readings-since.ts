@@ -1,0 +1,63 @@
+// Which readings still hold: the newest of each item, and what has touched it since.
+import type { Job } from '../records/model.ts';
+import type { Book, Series, SeriesPoint } from './book.ts';
+import { makeReach, touchByKind, touchBySetting, touchByWork, type Touch } from './disturbance.ts';
+import { layGround } from './ground.ts';
+
+export interface ReadingSince {
+  readonly series: Series;
+  /** The newest counting reading of the item, every position that was read with it. */
+  readonly points: readonly SeriesPoint[];
+  /** What undid it: it is to be measured again. */
+  readonly undone?: { readonly job: Job; readonly what: string };
+}
+
+interface Touched {
+  readonly moment: number;
+  readonly job: Job;
+  readonly what: string;
+}
+
+/** Moments inside one record: found, then its work, then what was set, then what was left. */
+const inside = { found: 0, work: 1, set: 2, left: 3 } as const;
+
+/** Everything that was touched, with the last record that did it. */
+function lastTouches(book: Book): {
+  readonly touched: ReadonlyMap<string, Touched>;
+  readonly order: ReadonlyMap<Job, number>;
+  readonly key: (thing: string) => string;
+} {
+  const ground = layGround(book.records, book.content, book.today);
+  const reach = makeReach(ground);
+  const touched = new Map<string, Touched>();
+  const at =
+    (job: Job, moment: number): Touch =>
+    (keys, thing, how) => {
+      for (const key of keys) touched.set(key, { moment, job, what: thing + how });
+    };
+  for (const job of ground.jobs) {
+    const order = ground.order.get(job) ?? 0;
+    touchByKind(job, ground, at(job, order * 4 + inside.work));
+    touchByWork(job, ground, reach, at(job, order * 4 + inside.work));
+    for (const reading of job.readings) touchBySetting(reading, ground, reach, at(job, order * 4 + inside.set));
+  }
+  return { touched, order: ground.order, key: ground.key };
+}
+
+/** The newest reading of every item, in the order of the book; of an item renewed since, none. Linear in the records. */
+export function readingsSince(book: Book): readonly ReadingSince[] {
+  const { touched, order, key } = lastTouches(book);
+  return book.series.flatMap((series): readonly ReadingSince[] => {
+    const counting = series.points.filter((one) => one.corrected === undefined && one.value.kind !== 'unknown');
+    const newest = counting.at(-1);
+    if (newest === undefined) return [];
+    const points = counting.filter((one) => one.job === newest.job && one.side === newest.side);
+    const moment = (order.get(newest.job) ?? 0) * 4 + inside[newest.side];
+    const renewed = series.basis.at(-1);
+    const touch = touched.get(key(series.item));
+    if (touch !== undefined && touch.moment > moment)
+      return [{ series, points, undone: { job: touch.job, what: touch.what } }];
+    if (renewed === undefined || renewed.from < newest.day || newest.side === 'left') return [{ series, points }];
+    return [{ series, points, undone: { job: newest.job, what: renewed.what } }];
+  });
+}

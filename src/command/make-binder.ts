@@ -63,8 +63,9 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
   if (made.problems.length > 0) return stop(read, [...read.problems, ...made.problems], terminal);
   notePhotos(aside, made.value);
   const photos = new Map(made.value.map((photo) => [photo.file, photo]));
-  await writeSite(aside, work, photos);
-  const prints = job.options.siteOnly === true ? noPrints : await printAll(aside, work, photos);
+  // The sheets are begun first: other cores set them while this one makes the pages.
+  const printing = job.options.siteOnly === true ? Promise.resolve(noPrints) : printAll(aside, work, photos);
+  const prints = await together(printing, writeSite(aside, work, photos));
   if (job.options.siteOnly !== true) writeData(aside, binder);
   terminal.progress('');
   const said = saidAtTheEnd({ read, binder, aside, prints, photos: made.value.length });
@@ -75,11 +76,20 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
     inputs: inputMarks(read),
     photos: made.value,
     prints: prints.marks,
-    outputs: Object.fromEntries(aside.outputs),
+    // In one order, whichever of pages and sheets was ready first.
+    outputs: Object.fromEntries([...aside.outputs].sort(([a], [b]) => (a < b ? -1 : 1))),
     said,
   });
   for (const line of withWay(said, job.out)) terminal.say(line);
   return exitCodes.fine;
+}
+
+/** What the first gives, when both have ended: a fault of one leaves nothing of the other at work in a folder that is given up. */
+async function together<T>(first: Promise<T>, second: Promise<void>): Promise<T> {
+  const [given, other] = await Promise.allSettled([first, second]);
+  if (given.status === 'rejected') throw given.reason;
+  if (other.status === 'rejected') throw other.reason;
+  return given.value;
 }
 
 const noPrints: Prints = { marks: [], missing: [] };

@@ -1,5 +1,6 @@
-// Several PDFs at once on the cores there are: each thread has one task in hand at a time, the largest first; results keep the order asked.
-import { Worker } from 'node:worker_threads';
+// PDFs made on other cores, beside the pages of the site: each thread is handed its share at the start; results keep the order asked.
+import type { Worker } from 'node:worker_threads';
+import { startThread } from './own-thread.ts';
 import { printTask, type Printed, type PrintTask } from './print-task.ts';
 import type { Answer } from './print-worker.ts';
 
@@ -9,78 +10,98 @@ export interface Sized {
   readonly task: PrintTask;
 }
 
-/**
- * A thread has to load the printer and to warm up, which costs about as much as setting this much text: less than this for
- * each thread is done sooner without. Measured, not known: see the line of the threads in `npm run bench`.
- */
-export const worthAThread = 1_500_000;
+/** Less than so much text is set sooner than a thread is begun. Measured with the demo machine: a sheet or two. */
+export const worthAThread = 30_000;
 
-/** How many threads pay for themselves; 1 is none besides our own. */
+/**
+ * A further thread has to load the printer and warm up once more, which costs as much as setting several hundred pages; and one
+ * sheet is never parted, so only what stands beside the largest can be shared out.
+ */
+export const worthAnother = 1_500_000;
+
+/** How many threads pay for themselves besides our own, which has the site to make; none on a single core. */
 export function threadsFor(sizes: readonly number[], cores: number): number {
   const all = sizes.reduce((sum, size) => sum + size, 0);
   const largest = sizes.reduce((most, size) => Math.max(most, size), 0);
-  // One sheet is never parted: when it is nearly all there is, others beside it save nothing.
-  if (largest === 0 || all - largest < worthAThread) return 1;
-  return Math.max(1, Math.min(cores, sizes.length, Math.floor(all / worthAThread)));
+  if (cores < 2 || all < worthAThread) return 0;
+  return Math.min(cores, sizes.length, 1 + Math.floor((all - largest) / worthAnother));
 }
 
-/** Writes all PDFs; `began` is told of each task as it is taken up. A fault of one ends all, and is thrown as it was. */
-export async function printAll(
-  tasks: readonly Sized[],
-  threads: number,
-  began: (task: PrintTask, done: number) => void,
-): Promise<readonly Printed[]> {
-  if (threads < 2) return printInTurn(tasks, began);
+/** Told of each task when its turn has come: in our own thread as it begins, in others as it is done. */
+export type Told = (task: PrintTask, done: number) => void;
+
+/** Writes all PDFs; the files are the same with any number of threads. A fault of one ends all, and is thrown as it was. */
+export async function printAll(tasks: readonly Sized[], threads: number, told: Told): Promise<readonly Printed[]> {
+  if (threads === 0) return printInTurn(tasks, told);
   const results = new Map<Sized, Printed>();
-  const waiting = tasks.toSorted((a, b) => b.size - a.size);
-  const workers = Array.from({ length: threads }, startThread);
+  const workers = shares(tasks, threads).map((share) => ({
+    share,
+    worker: startThread('print-worker', import.meta.url),
+  }));
   try {
     await Promise.all(
-      workers.map(async (worker) => {
-        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-          began(next.task, results.size);
-          results.set(next, await ask(worker, next.task));
-        }
-      }),
+      workers.map(async ({ share, worker }) =>
+        answers(worker, share, (one, printed) => {
+          told(one.task, results.size);
+          results.set(one, printed);
+        }),
+      ),
     );
   } finally {
-    await Promise.all(workers.map(async (worker) => worker.terminate()));
+    await Promise.all(workers.map(async ({ worker }) => worker.terminate()));
   }
   return tasks.flatMap((task) => results.get(task) ?? []);
 }
 
-async function printInTurn(
-  tasks: readonly Sized[],
-  began: (task: PrintTask, done: number) => void,
-): Promise<readonly Printed[]> {
+async function printInTurn(tasks: readonly Sized[], told: Told): Promise<readonly Printed[]> {
   const results: Printed[] = [];
   for (const { task } of tasks) {
-    began(task, results.length);
+    told(task, results.length);
     results.push(await printTask(task));
   }
   return results;
 }
 
-/** The thread's program lies beside this one, compiled or as it was written. */
-function startThread(): Worker {
-  const written = import.meta.url.endsWith('.ts');
-  const program = new URL(written ? './print-worker.ts' : './print-worker.js', import.meta.url);
-  return new Worker(program, written ? { execArgv: ['--import', 'tsx'] } : {});
+/** The largest first, each to the thread that has least to do so far. */
+function shares(tasks: readonly Sized[], threads: number): readonly (readonly Sized[])[] {
+  const all = Array.from({ length: threads }, (): { size: number; readonly share: Sized[] } => ({
+    size: 0,
+    share: [],
+  }));
+  for (const task of tasks.toSorted((a, b) => b.size - a.size)) {
+    const least = all.reduce((one, other) => (other.size < one.size ? other : one));
+    least.share.push(task);
+    least.size += task.size;
+  }
+  return all.map(({ share }) => share);
 }
 
-async function ask(worker: Worker, task: PrintTask): Promise<Printed> {
-  // A sheet makes its blocks when they are asked for; a thread is handed them made.
-  const sheet = { ...task.sheet, blocks: task.sheet.blocks };
-  const answer = await new Promise<Answer>((resolve, reject) => {
-    const ended = (code: number): void => reject(new Error('A thread that prints ended with ' + String(code) + '.'));
-    worker.once('error', reject).once('exit', ended);
-    worker.once('message', (given: Answer) => {
-      worker.off('error', reject).off('exit', ended);
-      resolve(given);
+/** Hands a thread its share and waits for every answer; they come in the order asked. */
+async function answers(
+  worker: Worker,
+  share: readonly Sized[],
+  came: (one: Sized, printed: Printed) => void,
+): Promise<void> {
+  const waiting = [...share];
+  await new Promise<void>((resolve, reject) => {
+    worker.once('error', reject);
+    worker.once('exit', (code) => reject(new Error('A thread that prints ended with ' + String(code) + '.')));
+    worker.on('message', (answer: Answer) => {
+      const one = waiting.shift();
+      if ('fault' in answer) reject(faultOf(answer.fault));
+      else if (one !== undefined) came(one, answer.printed);
+      if (waiting.length === 0) resolve();
     });
-    worker.postMessage({ ...task, sheet });
+    for (const { task } of share) worker.postMessage(handed(task));
+    if (share.length === 0) resolve();
   });
-  if ('printed' in answer) return answer.printed;
-  const { message, code, stack } = answer.fault;
-  throw Object.assign(new Error(message), code === undefined ? {} : { code }, stack === undefined ? {} : { stack });
+}
+
+/** A sheet makes its blocks when they are asked for; a thread is handed them made. */
+function handed(task: PrintTask): PrintTask {
+  return { ...task, sheet: { ...task.sheet, blocks: task.sheet.blocks } };
+}
+
+function faultOf({ message, code, stack }: Extract<Answer, { fault: unknown }>['fault']): Error {
+  return Object.assign(new Error(message), code === undefined ? {} : { code }, stack === undefined ? {} : { stack });
 }

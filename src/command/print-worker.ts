@@ -1,4 +1,4 @@
-// A thread that writes PDFs: it is handed one task at a time, and answers each with what came of it or with what went wrong.
+// A thread that writes PDFs: it is handed tasks, does them one after the other, and answers each with what came of it or with what went wrong.
 import { parentPort } from 'node:worker_threads';
 import { printTask, type Printed, type PrintTask } from './print-task.ts';
 
@@ -18,4 +18,7 @@ async function answer(task: PrintTask): Promise<Answer> {
 }
 
 const port = parentPort;
-port?.on('message', (task: PrintTask) => void answer(task).then((given) => port.postMessage(given)));
+let before: Promise<void> = Promise.resolve();
+port?.on('message', (task: PrintTask) => {
+  before = before.then(async () => port.postMessage(await answer(task)));
+});

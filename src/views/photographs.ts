@@ -1,0 +1,28 @@
+// Every photo of the records, small, in order, with caption, day, record and file: to find the one that shows it.
+import type { Block, Inline, PhotoBlock } from '../sheet/sheet.ts';
+import type { Job, Photo } from '../records/model.ts';
+import { lines, stack } from './wording/blocks.ts';
+import { photoBlock } from './job/photos.ts';
+import { defineView } from './view.ts';
+
+export const photographs = defineView({
+  id: 'photographs',
+  purpose: 'All photos, small, with caption, day, record and file name.',
+  needs: 'machine',
+  options: [],
+  blocks: ({ book, say }): readonly Block[] => {
+    const all = book.photos.map(({ job, photo }) => thumbnail(job, photo));
+    return all.length === 0 ? stack(lines([say('No photo is named in a record.')])) : all;
+  },
+});
+
+function thumbnail(job: Job, photo: Photo): PhotoBlock {
+  const name = photo.file.slice(photo.file.lastIndexOf('/') + 1);
+  const caption: readonly Inline[] = [
+    ...(photo.caption === '' ? [] : [`${photo.caption} `]),
+    { kind: 'link', text: job.title, to: `job:${job.id}` },
+    ', ',
+    { kind: 'code', text: name },
+  ];
+  return { ...photoBlock(job, photo, 'small'), caption };
+}

@@ -1,5 +1,6 @@
 // What is due: overdue first, with what was done last, which bound comes first, and the next date and figure on the clock.
 import type { DueLine, DueState } from '../book/book.ts';
+import { dueInBooksUnit } from '../book/due/due-figures.ts';
 import { inUnit, of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
@@ -122,6 +123,14 @@ export function lastDone({ say }: ViewContext, due: DueLine): Text {
   return joined([dayText(last.day), distance], ', ');
 }
 
+/** ` (8515 km)`: the same point as the book counts it, where it counts in another unit; of the machine, where its clock shows another distance. */
+function inBrackets(say: (words: string) => string, due: DueLine): readonly Inline[] {
+  const figure = dueInBooksUnit(due.service, due.dueAt);
+  if (figure === undefined) return [];
+  const whose = due.dueOnClock?.quantity === due.dueAt?.quantity ? '' : ` ${say('of the machine')}`;
+  return [' (', inlineFigure(figure), `${whose})`];
+}
+
 /** The day and the figure on the clock fitted now; what is left of each stands in the sentence beside it. */
 export function dueText({ say }: ViewContext, due: DueLine): Text {
   const onClock = due.dueOnClock ?? due.dueAt;
@@ -132,6 +141,7 @@ export function dueText({ say }: ViewContext, due: DueLine): Text {
           `${say('at')} `,
           inlineFigure(onClock, `due-${due.service.id}`),
           due.dueOnClock === undefined ? ` ${say('of the machine')}` : ` ${say('on the clock')}`,
+          ...inBrackets(say, due),
         ];
   const day = due.dueDay === undefined ? undefined : dayText(due.dueDay);
   return joined([day, distance], ` ${say('or')} `);

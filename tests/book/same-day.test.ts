@@ -25,6 +25,20 @@ describe('two people on one day', () => {
       disagree(saturday('owner', 'a', gap('0.35 mm')), saturday('helper', 'b', gap('0.40 mm'), '2026-05-03')),
     ).toBe(false);
   });
+  it('are asked however many records the day has, and by the last word of each', () => {
+    const many = Object.assign(
+      {},
+      ...Array.from({ length: 30 }, (_, index) => saturday('owner', `n${String(index)}`, 'work: [{removed: seat}]')),
+    );
+    const mine = saturday('owner', 'z1', gap('0.35 mm'));
+    const theirs = saturday('helper', 'z2', gap('0.40 mm'));
+    expect(disagree(many, mine, theirs)).toBe(true);
+    expect(
+      disagree(many, mine, saturday('owner', 'z3', gap('0.40 mm')), saturday('helper', 'z4', gap('0.40 mm'))),
+    ).toBe(false);
+    const both = saturday('owner, helper', 'a0', 'work: [{removed: seat}]');
+    expect(disagree(both, mine, theirs)).toBe(true);
+  });
   it('of whom one takes off what the other puts back', () => {
     const on = saturday('owner', 'a', 'work: [{refitted: rear wheel}]');
     expect(disagree(on, saturday('helper', 'b', 'work: [{removed: rear wheel}]'))).toBe(true);

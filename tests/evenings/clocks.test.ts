@@ -13,7 +13,7 @@ test('11: the speedometer is in miles, the book in kilometres', () => {
   };
   const made = evening('2026-05-20', jobs, { maker: wagtailBook(), machine });
   expect(made.sheet('service-due')).toMatch(
-    /Chain: lubricate \| 500 km \| 1 May 2026, 4980 mi \| at 5291 mi[^\n]*on the clock; 81 mi left/u,
+    /Chain: lubricate \| 500 km \| 1 May 2026, 4980 mi \| at 5291 mi[^\n]*on the clock \(8515 km[^\n]*\); 81 mi left/u,
   );
   expect(made.page('jobs/2026-05-10-fuel.html')).toContain('1 US gal');
   const slip = evening('2026-05-20', { '2026-05-10-fuel': 'odometer: 5210 km' }, { maker: wagtailBook(), machine });
@@ -33,7 +33,7 @@ test('12: the old clock died at 8 106, the used one came in at 23 418', () => {
   const made = evening('2026-05-20', jobs, { maker: wagtailBook(), machine });
   expect(made.page('index.html')).toContain('Distance of the machine: 8188 mi');
   expect(made.sheet('service-due')).toMatch(
-    /Chain: lubricate \| 500 km \| 1 March 2026, 8000 mi \| at 23 623 mi[^\n]*123 mi left/u,
+    /Chain: lubricate \| 500 km \| 1 March 2026, 8000 mi \| at 23 623 mi[^\n]*on the clock \(13 375 km[^\n]* of the machine\); 123 mi left/u,
   );
   expect(made.sheet('handover')).toContain(
     "not actual. The clock does not show the machine's distance: clock “old” died at 8106 mi (until 14 March 2026); clock changed on 14 March 2026: 8106 mi out, 23 418 mi in.",

@@ -73,3 +73,12 @@ export function dueFigures(
     ...(days === undefined && distance === undefined ? {} : { left }),
   };
 }
+
+/** The distance of the machine at which it is due, in the unit of the schedule, where the clock counts in another. */
+export function dueInBooksUnit(
+  line: ServiceLine,
+  dueAt: Figure<'distance ridden'> | undefined,
+): Figure<'distance ridden'> | undefined {
+  const { unit } = (line.every ?? line.first?.at ?? line.second)?.distance ?? {};
+  return unit === undefined || dueAt === undefined || unit === dueAt.unit ? undefined : { ...dueAt, unit };
+}

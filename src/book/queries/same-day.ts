@@ -8,21 +8,32 @@ import { closesState, opensState } from '../off-states.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
-interface Pair {
-  readonly one: Job;
-  readonly other: Job;
-}
 interface Bench {
   readonly ground: Ground;
   readonly reach: Reach;
   readonly checks: ReadonlyMap<string, Check>;
 }
 
-/** Nobody writes more of one day; every two of them are compared. */
-const mostOfADay = 12;
+/** What somebody wrote of a thing on a day: the last of each pair of hands, by the thing and then by the hands. */
+type Words<T> = Map<string, Map<string, { readonly job: Job; readonly said: T }>>;
 
-/** Records of one day alone that have no hand in common; one that names nobody is left out. */
-function pairsOf(jobs: readonly Job[]): readonly Pair[] {
+const handsOf = (job: Job): string => job.hands.join(' and ');
+const apart = (one: Job, other: Job): boolean => !other.hands.some((hand) => one.hands.includes(hand));
+
+function write<T>(words: Words<T>, thing: string, job: Job, said: T): void {
+  const known = words.get(thing);
+  const fresh = known ?? new Map<string, { readonly job: Job; readonly said: T }>();
+  fresh.set(handsOf(job), { job, said });
+  if (known === undefined) words.set(thing, fresh);
+}
+
+/** What others wrote of a thing. */
+function ofOthers<T>(words: Words<T>, thing: string, job: Job): readonly { readonly job: Job; readonly said: T }[] {
+  return [...(words.get(thing)?.values() ?? [])].filter((one) => apart(one.job, job));
+}
+
+/** Records of one day alone, by their day; one that names nobody is left out, and so is a day with one pair of hands. */
+function daysOfSeveral(jobs: readonly Job[]): readonly (readonly Job[])[] {
   const days = new Map<string, Job[]>();
   for (const job of jobs) {
     if (job.hands.length === 0 || job.date.from !== job.date.to) continue;
@@ -30,33 +41,16 @@ function pairsOf(jobs: readonly Job[]): readonly Pair[] {
     if (day === undefined) days.set(job.date.from, [job]);
     else day.push(job);
   }
-  const apart = (one: Job, other: Job): boolean => !other.hands.some((hand) => one.hands.includes(hand));
-  return [...days.values()]
-    .filter((day) => day.length <= mostOfADay)
-    .flatMap((day) =>
-      day.flatMap((one, index) =>
-        day
-          .slice(index + 1)
-          .filter((other) => apart(one, other))
-          .map((other) => ({ one, other })),
-      ),
-    );
+  return [...days.values()].filter((day) => new Set(day.map(handsOf)).size > 1);
 }
 
-const handsOf = (job: Job): string => job.hands.join(' and ');
-
-/** One reading left at two values; a part taken off by one and put back by the other; a check ticked beside work that undoes it. */
+/** One reading left at two values; a part taken off by one and put back by the other; a check ticked beside work that undoes it. Linear in the records. */
 export const twoPeopleDisagree: Look = ({ ground }) => {
-  const pairs = pairsOf(ground.jobs);
-  if (pairs.length === 0) return [];
+  const days = daysOfSeveral(ground.jobs);
+  if (days.length === 0) return [];
   const all = ground.content.holdPoints.flatMap((point) => point.checks);
   const bench = { ground, reach: makeReach(ground), checks: new Map(all.map((check) => [check.id, check])) };
-  return pairs.flatMap((pair) => [
-    ...leftOtherwise(pair, bench),
-    ...offAndOn(pair, bench),
-    ...tickedBeside(pair.one, pair.other, bench),
-    ...tickedBeside(pair.other, pair.one, bench),
-  ]);
+  return days.flatMap((day) => [...leftOtherwise(day, bench), ...offAndOn(day, bench), ...tickedBeside(day, bench)]);
 };
 
 function differ(was: ReadingValue, now: ReadingValue): boolean {
@@ -64,41 +58,57 @@ function differ(was: ReadingValue, now: ReadingValue): boolean {
   return was.value.written.quantity !== now.value.written.quantity;
 }
 
-function leftOtherwise({ one, other }: Pair, { ground }: Bench): readonly Problem[] {
-  const before = new Map<string, Reading>(one.readings.map((reading) => [ground.key(reading.item), reading]));
-  return other.readings.flatMap(({ item, left, at }) => {
-    const first = before.get(ground.key(item));
-    if (first?.left.some((was) => left.some((now) => differ(was, now))) !== true) return [];
-    return [disagree(at, `${item}: left otherwise by ${handsOf(other)} than by ${handsOf(one)}`, one)];
-  });
+function leftOtherwise(day: readonly Job[], { ground }: Bench): readonly Problem[] {
+  const words: Words<Reading> = new Map();
+  return day.flatMap((job) =>
+    job.readings.flatMap((reading) => {
+      const item = ground.key(reading.item);
+      const others = ofOthers(words, item, job).filter(({ said }) =>
+        said.left.some((was) => reading.left.some((now) => differ(was, now))),
+      );
+      write(words, item, job, reading);
+      return others.map(({ job: one }) =>
+        disagree(reading.at, `${reading.item}: left otherwise by ${handsOf(job)} than by ${handsOf(one)}`, one),
+      );
+    }),
+  );
 }
 
 const stateOf = (verb: Verb): string => opensState(verb) ?? closesState(verb) ?? '';
+const opens = (verb: Verb): boolean => opensState(verb) !== undefined;
 
-function offAndOn({ one, other }: Pair, { ground }: Bench): readonly Problem[] {
+function offAndOn(day: readonly Job[], { ground }: Bench): readonly Problem[] {
+  const words: Words<WorkEntry> = new Map();
   const name = ({ verb, thing }: WorkEntry): string => `${stateOf(verb)} ${ground.key(thing)}`;
-  // Whoever opens and closes a thing in one record has settled it there: the last word counts.
-  const [first, last] = [one, other].map((job) => new Map(job.work.map((entry) => [name(entry), entry])));
-  return [...(last ?? [])].flatMap(([key, entry]) => {
-    const was = first?.get(key);
-    const opens = (verb: Verb): boolean => opensState(verb) !== undefined;
-    if (was === undefined || opens(was.verb) === opens(entry.verb)) return [];
-    const said = `${entry.thing}: ${entry.verb} by ${handsOf(other)} and ${was.verb} by ${handsOf(one)}`;
-    return [disagree(entry.at, said, one)];
+  return day.flatMap((job) => {
+    // Whoever opens and closes a thing in one record has settled it there: the last word counts.
+    const last = new Map(job.work.map((entry) => [name(entry), entry]));
+    return [...last].flatMap(([thing, entry]) => {
+      const others = ofOthers(words, thing, job).filter(({ said }) => opens(said.verb) !== opens(entry.verb));
+      write(words, thing, job, entry);
+      return others.map(({ job: one, said }) =>
+        disagree(entry.at, `${entry.thing}: ${entry.verb} by ${handsOf(job)} and ${said.verb} by ${handsOf(one)}`, one),
+      );
+    });
   });
 }
 
-function tickedBeside(ticks: Job, works: Job, { ground, reach, checks }: Bench): readonly Problem[] {
-  const touched = new Map(
-    works.work.flatMap((entry) => reach(ground.key(entry.thing)).map((key) => [key, entry] as const)),
+function tickedBeside(day: readonly Job[], { ground, reach, checks }: Bench): readonly Problem[] {
+  if (!day.some((job) => job.checks.length > 0)) return [];
+  const touched: Words<WorkEntry> = new Map();
+  for (const job of day) {
+    for (const entry of job.work) for (const key of reach(ground.key(entry.thing))) write(touched, key, job, entry);
+  }
+  return day.flatMap((job) =>
+    job.checks.flatMap(({ check, by: hand, at }) => {
+      const undoneBy = (checks.get(check)?.undoneBy ?? []).map(ground.key);
+      const by = undoneBy.flatMap((key) => ofOthers(touched, key, job))[0];
+      if (by === undefined) return [];
+      const { said, job: other } = by;
+      const did = `${said.thing} was ${said.verb} by ${handsOf(other)}`;
+      return [disagree(at, `${check}: ticked by ${hand ?? handsOf(job)}, and ${did}`, other)];
+    }),
   );
-  return ticks.checks.flatMap(({ check, by: hand, at }) => {
-    const undoneBy = checks.get(check)?.undoneBy ?? [];
-    const by = undoneBy.map((thing) => touched.get(ground.key(thing))).find((entry) => entry !== undefined);
-    if (by === undefined) return [];
-    const said = `${check}: ticked by ${hand ?? handsOf(ticks)}, and ${by.thing} was ${by.verb} by ${handsOf(works)}`;
-    return [disagree(at, said, works)];
-  });
 }
 
 function disagree(at: Problem['at'], said: string, other: Job): Problem {

@@ -125,13 +125,31 @@ function unitOfPoint(point: SeriesPoint | undefined): string | undefined {
   return point?.value.kind === 'read' ? point.value.written.unit.symbol : undefined;
 }
 
+/**
+ * The number that the job keeps for itself; else the next after every bag that another record fills or keeps, so that the numbers
+ * of its sheet stay when the first of its own bags is written down.
+ */
+function firstBag(job: Job, ground: Ground): number {
+  if (job.bagsFrom !== undefined) return job.bagsFrom;
+  const others = ground.all.filter((one) => one !== job);
+  const filled = others.flatMap((one) => one.work.map((entry) => entry.bag));
+  const kept = others.flatMap((one) => (one.bagsFrom === undefined ? [] : [lastBagKept(one, one.bagsFrom, ground)]));
+  return nextBag([...filled, ...kept.map(String)]);
+}
+
+/** The last number of those that a job keeps: one for each step that fills a bag. */
+function lastBagKept(job: Job, from: number, ground: Ground): number {
+  const steps = proceduresOf(job, ground).flatMap((procedure) => procedure.steps);
+  return from + steps.filter((step) => step.bag).length - 1;
+}
+
 /** A plan for every unfinished job, in order. */
 export function jobPlans(ground: Ground, series: SeriesWork): readonly JobPlan[] {
   const jobs = ground.all.filter((job) => unfinished.has(job.state));
   const maker: Maker = { ground, series, like: jobs.length === 0 ? new Map() : likePoints(series) };
-  const bagFrom = nextBag(ground.all.flatMap((job) => job.work.map((entry) => entry.bag)));
   return jobs.map((job) => {
     const procedures = proceduresOf(job, ground);
+    const bagFrom = firstBag(job, ground);
     const blanks = [...itemsOf(job, procedures, ground)].flatMap(([item, name]) => {
       const readings = job.readings.filter((reading) => ground.key(reading.item) === item);
       return positionsOf(item, readings, maker).map((position) => blankOf(job, item, name, position, readings, maker));

@@ -9,7 +9,8 @@ const fields = [
   ['date', 'Date of the work'],
 ] as const;
 
-export type FootField = (typeof fields)[number][0];
+/** `odometer`, `time` and `state` are not printed: they are asked when a sheet is typed in. */
+export type FootField = (typeof fields)[number][0] | 'odometer' | 'time' | 'state';
 
 /** Id of a field of the foot. */
 export function footId(job: string, field: FootField): string {

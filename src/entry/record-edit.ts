@@ -6,7 +6,13 @@ type Step = string | number;
 /** `path` leads from the top of the front matter to the map that holds `key`; a list that is not there is begun. */
 export type RecordEdit =
   | { readonly kind: 'set'; readonly path: readonly Step[]; readonly key: string; readonly value: Tree }
-  | { readonly kind: 'add'; readonly path: readonly Step[]; readonly key: string; readonly item: Tree };
+  | {
+      readonly kind: 'add';
+      readonly path: readonly Step[];
+      readonly key: string;
+      readonly item: Tree;
+      readonly oneALine?: boolean;
+    };
 
 /** The value at a path; undefined where nothing stands. */
 export function treeAt(tree: Tree, path: readonly Step[]): Tree | undefined {

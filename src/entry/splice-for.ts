@@ -67,7 +67,8 @@ function valueOf(edit: RecordEdit): string {
 /** A new list of maps begins one item a line, as a person would write it. */
 function lineOf(edit: RecordEdit, indent = ''): string {
   const key = scalarText(edit.key);
-  if (edit.kind === 'add' && isBranch(edit.item)) return `${key}:\n${indent}  - ${flowText(edit.item)}`;
+  if (edit.kind === 'add' && (edit.oneALine === true || isBranch(edit.item)))
+    return `${key}:\n${indent}  - ${flowText(edit.item)}`;
   return `${key}: ${valueOf(edit)}`;
 }
 

@@ -50,20 +50,27 @@ interface Around {
 function cellBlank(cell: Cell, { asks, head, caution, step }: Around): readonly Blank[] {
   if (cell.id === undefined || cell.box === undefined) return [];
   const kind = cell.box === 'tick' ? 'tick' : cell.box === 'write' ? 'value' : 'text';
+  const unit = cell.about?.unit ?? cell.unit;
   const given = cell.written ?? (cell.done === true ? 'yes' : undefined);
   return [
     {
       id: cell.id,
       kind,
-      asks: cell.asks ?? [asks, head.toLowerCase()].filter((text) => text !== '').join(': '),
+      asks: cell.about?.asks ?? askedBy(kind === 'text' && step !== undefined ? `Step ${step}` : asks, head),
       singly: cell.singly ?? (kind === 'value' || caution?.grade === 'WARNING'),
-      ...(cell.unit === undefined ? {} : { unit: cell.unit }),
+      ...(unit === undefined ? {} : { unit }),
+      ...(cell.about?.standard === undefined ? {} : { standard: cell.about.standard }),
       ...(given === undefined || given === '' ? {} : { given }),
       ...(caution === undefined || kind === 'text' ? {} : { caution }),
       ...(step === undefined ? {} : { step }),
       ...(head === '' ? {} : { column: head }),
     },
   ];
+}
+
+/** The row and the head of the column, as one line. */
+function askedBy(row: string, head: string): string {
+  return [row, head.toLowerCase()].filter((text) => text !== '').join(': ');
 }
 
 /** Cells of a grid that are not printed full; a grid without an id keeps nothing. */

@@ -46,6 +46,8 @@ export interface WorkEntry {
   readonly promised?: Day;
   readonly price?: Money;
   readonly note?: string;
+  /** `no` in a job that has begun: the line is still to be done. */
+  readonly done?: boolean;
   readonly at: Place;
 }
 
@@ -61,6 +63,8 @@ export interface Reading {
   readonly left: readonly ReadingValue[];
   readonly condition: readonly string[];
   readonly instrument?: string;
+  /** Who read it, where more than one did. */
+  readonly by?: string;
   readonly note?: string;
   readonly at: Place;
 }
@@ -75,10 +79,31 @@ export interface PartEntry {
   readonly price?: Money;
   readonly state: 'wanted' | 'ordered' | 'here' | 'fitted' | 'returned';
   readonly insteadOf?: string;
+  /** The older number that this one's number took the place of in the maker's lists. */
+  readonly supersedes?: string;
+  /** Measured from the old part: `25×40×7 mm`. */
+  readonly size?: string;
+  /** What is taken along to the shop as a sample. */
+  readonly bring?: string;
+  /** What would do as well. */
+  readonly alternatives?: readonly string[];
+  /** Bought only when this turns out so: it holds no work up. */
+  readonly onlyIf?: string;
+  /** When an ordered part was promised for. */
+  readonly promised?: Day;
+  readonly core?: CoreDeposit;
   readonly movedFrom?: string;
   readonly movedTo?: string;
   readonly note?: string;
   readonly at: Place;
+}
+
+/** Money left with the supplier until the old part comes back to them. */
+export interface CoreDeposit {
+  readonly deposit: Money;
+  readonly returnBy?: Day;
+  /** The day the old part went back and the money came. */
+  readonly returned?: Day;
 }
 
 export interface Finding {
@@ -87,6 +112,14 @@ export interface Finding {
   readonly weight: 'stops' | 'limits' | 'not done' | 'note';
   readonly became: string;
   readonly until?: Day;
+  readonly at: Place;
+}
+
+/** What a test of the fault tables showed: `test` and `saw` by their ids or other names. */
+export interface TestDone {
+  readonly test: string;
+  readonly saw: string;
+  readonly note?: string;
   readonly at: Place;
 }
 
@@ -132,6 +165,15 @@ export interface Correction {
   readonly was: string;
   readonly is: string;
   readonly why: string;
+  readonly at: Place;
+}
+
+/** What was written on a sheet and has no key of its own: at which blank, and what. */
+export interface Remark {
+  /** Id of the blank, without the record's own id before it. */
+  readonly blank: string;
+  readonly says: string;
+  readonly by?: string;
   readonly at: Place;
 }
 
@@ -214,11 +256,26 @@ export interface Job {
   readonly odometer?: Written<'distance ridden'>;
   readonly time?: Written<'duration'>;
   readonly continues?: string;
+  /** How long it will take, as the owner reckons beforehand. */
+  readonly takes?: Written<'duration'>;
+  /** A second person is needed, or is not, whatever the procedures say. */
+  readonly helper?: boolean;
+  /** Ids of records whose work comes before this one's. */
+  readonly after?: readonly string[];
   readonly procedures: readonly string[];
+  /** The first number of the bags that its sheet prints, kept for this job. */
+  readonly bagsFrom?: number;
+  /** What was done; of a planned job, what is to be done. */
   readonly work: readonly WorkEntry[];
+  /** Lines of `work` of a job that has begun which are still to be done. */
+  readonly toDo?: readonly WorkEntry[];
+  /** Ids of ticks on its sheets, without the record's own id before them. */
+  readonly ticks?: readonly string[];
+  readonly remarks?: readonly Remark[];
   readonly readings: readonly Reading[];
   readonly parts: readonly PartEntry[];
   readonly findings: readonly Finding[];
+  readonly tests?: readonly TestDone[];
   readonly checks: readonly CheckDone[];
   readonly releases?: readonly Release[];
   readonly answers?: readonly Answer[];

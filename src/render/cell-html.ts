@@ -43,7 +43,7 @@ function cellHtml(cell: Cell, { align, head }: CellSetting, scope: Scope): strin
 function boxHtml(cell: Cell, text: string): string {
   if (cell.box === 'tick') return tickHtml(cell.done === true) + (text === '' ? '' : ` ${text}`);
   if (cell.box === 'line') return `<span class="line">${text}</span>`;
-  return writeHtml(text, cell.unit);
+  return writeHtml(text === '' ? escapeHtml(cell.written ?? '') : text, cell.unit);
 }
 
 /** A tick box. It is named for who cannot see it. */

@@ -39,8 +39,8 @@ export interface Cell {
   readonly big?: boolean;
   /** Permanent id of the blank, the same on paper, in a form and in the record's way in. */
   readonly id?: string;
-  /** What is asked here, in words, where the row alone does not say it. */
-  readonly asks?: string;
+  /** What is asked here and what it should be, for who fills it in, where the row alone does not say it. */
+  readonly about?: { readonly asks: string; readonly unit?: string; readonly standard?: string };
   /** What the record says here already, as written. */
   readonly written?: string;
   /** A reading, a torque or a line of safety: answered by itself, never together with others. */

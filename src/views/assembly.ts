@@ -1,9 +1,9 @@
 // The assembly sheet: its own order, read downwards, with torque, threads, stages and the setting to be reached at each step.
-import { printRange } from '../figure/print.ts';
 import type { Block, Cell, Inline, Row } from '../sheet/sheet.ts';
 import type { Book, TorqueRow } from '../book/book.ts';
 import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
+import { reachedId, stepFastenerId, stepId } from '../book/blank-ids.ts';
 import { count } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
 import { ours } from './wording/ours.ts';
@@ -11,9 +11,10 @@ import { plannedId, plannedText, plannedWork } from './wording/planned-work.ts';
 import type { PlannedLine } from './wording/planned-work.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
-import { valueText } from './wording/value.ts';
 import { basisWord, lockingText, stagesAndOrder, torqueCell } from './torque-table.ts';
-import { torqueInOtherUnits } from './wording/torque.ts';
+import { firstUnit, torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
+import { isTicked, reachedText } from './wording/written.ts';
+import { blankRow } from './measuring.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -74,8 +75,24 @@ function table(context: ViewContext): Block {
   };
 }
 
-function tick({ job }: ViewContext, one: NumberedStep, more: string): Cell {
-  return { box: 'tick', id: `${job?.id ?? ''}/${one.procedure.id}/assembly-${count(one.number)}${more}` };
+/** What is tightened or set is ticked by itself. */
+function tick(context: ViewContext, { step, place, procedure }: NumberedStep): Cell {
+  const id = stepId(place);
+  const singly = step.set.length > 0 ? { singly: true } : {};
+  return {
+    box: 'tick',
+    id,
+    done: isTicked(context, id),
+    about: { asks: ours(context, procedure.at, step.do) },
+    ...singly,
+  };
+}
+
+/** Torques are never ticked together. */
+function torqueTick(context: ViewContext, id: string, fastener: string): Cell {
+  const { name } = fastenerNamed(context.book, fastener);
+  const done = isTicked(context, id);
+  return { box: 'tick', id, done, singly: true, about: { asks: `${name}, ${context.say('tightened')}` } };
 }
 
 /** The step, and below it a line for each fastener with its torque and a box for what was reached. */
@@ -86,11 +103,11 @@ function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const does = joined([say(step.do), way, step.note === undefined ? undefined : sentence(say(step.note))], '. ');
   const begin: Row = {
     kind: 'cells',
-    cells: [tick(context, one, ''), { text: count(one.number) }, { text: does }, {}, {}],
+    cells: [tick(context, one), { text: count(one.number) }, { text: does }, {}, {}],
   };
   const fasteners = step.fasteners.map((id, index): Row => ({
     kind: 'cells',
-    cells: [tick(context, one, `-${count(index + 1)}`), {}, ...fastenerCells(context, id)],
+    cells: [torqueTick(context, stepFastenerId(one.place, index + 1), id), {}, ...fastenerCells(context, id)],
   }));
   return [...step.cautions.flatMap((id) => cautionRow(context, id)), begin, ...fasteners];
 }
@@ -100,7 +117,7 @@ function plannedRows(context: ViewContext, line: PlannedLine, number: number): r
   const id = plannedId(context, line);
   const fasteners = line.fasteners.map((one): Row => ({
     kind: 'cells',
-    cells: [{ box: 'tick', id: `${id}/${one}` }, {}, ...fastenerCells(context, one)],
+    cells: [torqueTick(context, `${id}/${one}`, one), {}, ...fastenerCells(context, one)],
   }));
   const begin: Row = {
     kind: 'cells',
@@ -113,7 +130,14 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
   const { book, say } = context;
   const { name, size } = fastenerNamed(book, id);
   const torque = book.torque.find((one) => one.fastener.id === id);
-  const reached: Cell = { box: 'write', id: `${context.job?.id ?? ''}/${id}/reached` };
+  const asks = `${name}, ${say('torque reached')}`;
+  const written = reachedText(context, id);
+  const reached: Cell = {
+    box: 'write',
+    id: reachedId(context.job?.id ?? '', id),
+    about: { asks, ...(torque?.value === undefined ? {} : aboutTorque(torque.value, book.records.machine.units)) },
+    ...(written === undefined ? {} : { written }),
+  };
   const what: readonly Inline[] = [{ kind: 'strong', text: name }];
   if (torque === undefined) return [{ text: joined([what, size], ', ') }, { text: say('not known') }, reached];
   const how = joined([
@@ -125,6 +149,14 @@ function fastenerCells(context: ViewContext, id: string): readonly Cell[] {
     lockingText(context, torque),
   ]);
   return [{ text: joined([what, how], ', ') }, torqueCell(context, torque), reached];
+}
+
+/** The standard for who fills it in, and the unit that a bare number is taken in. */
+function aboutTorque(
+  value: NonNullable<TorqueRow['value']>,
+  units: Book['records']['machine']['units'],
+): { readonly standard: string; readonly unit: string } {
+  return { standard: torqueAsWritten(value, units), unit: firstUnit(value, units).symbol };
 }
 
 function otherUnits(book: Book, torque: TorqueRow): string | undefined {
@@ -143,18 +175,12 @@ function threads({ say }: ViewContext, torque: TorqueRow): string | undefined {
   return state === undefined ? undefined : `${say('threads')} ${say(state)}`;
 }
 
+/** The settings that the steps reach, with the two boxes that the measuring sheet has for them. */
 function settings(context: ViewContext): readonly Block[] {
-  const { book, say, job } = context;
   const ids = new Set(stepsOf(context, 'assembly').flatMap((one) => one.step.set));
-  const items = [...ids]
-    .flatMap((id) => book.settings.get(id) ?? [])
-    .map((setting) => ({
-      id: `${job?.id ?? ''}/${setting.id}//left`,
-      item: setting.name,
-      unit: setting.value.kind === 'read' ? setting.value.written.unit.symbol : (setting.range?.unit.symbol ?? ''),
-      standard: valueText(setting.value) ?? say('not known'),
-      ...(setting.range === undefined ? {} : { limit: printRange(setting.range) }),
-      ...(setting.condition.length === 0 ? {} : { condition: setting.condition.join(', ') }),
-    }));
-  return items.length === 0 ? [] : [{ type: 'blanks', items, empty: '' }];
+  const items = (context.plan?.blanks ?? []).filter(
+    (blank) => blank.setting !== undefined && ids.has(blank.setting.id),
+  );
+  if (items.length === 0) return [];
+  return [{ type: 'blanks', items: items.map((blank) => blankRow(context, blank)), empty: '' }];
 }

@@ -38,7 +38,8 @@ function limitOf(blank: Blank): string | undefined {
   return range === undefined ? undefined : printRange(range);
 }
 
-function blankRow(context: ViewContext, blank: Blank): BlankRow {
+/** One row of the measuring table. */
+export function blankRow(context: ViewContext, blank: Blank): BlankRow {
   const { book, say } = context;
   return {
     id: blank.id,

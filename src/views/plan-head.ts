@@ -1,7 +1,9 @@
 // The head of a planned job: what it is for, what must be done before, the tools, and the cautions of its procedures.
 import type { Block } from '../sheet/sheet.ts';
 import type { Procedure } from '../records/content-model.ts';
-import type { PartEntry } from '../records/model.ts';
+import type { Job, PartEntry } from '../records/model.ts';
+import type { Cell } from '../sheet/sheet.ts';
+import { beforeId, hereId } from '../book/blank-ids.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
 import { partCells, partColumns } from './job/parts.ts';
 import { column, fact, heading, row, stack } from './wording/blocks.ts';
@@ -9,6 +11,7 @@ import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { spanText } from './wording/day.ts';
 import { ours } from './wording/ours.ts';
+import { isTicked } from './wording/written.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -39,7 +42,7 @@ export const planHead = defineView({
       },
       cautions(context, procedures),
       before(context, procedures),
-      partsNeeded(context, job.parts),
+      partsNeeded(context, job),
     );
   },
 });
@@ -62,9 +65,10 @@ function cautions(context: ViewContext, procedures: readonly Procedure[]): reado
 }
 
 function before(context: ViewContext, procedures: readonly Procedure[]): readonly Block[] {
+  const { job } = context;
   const items = procedures.flatMap((one) =>
     one.before.map((text, index) => ({
-      id: `before/${one.id}/${count(index + 1)}`,
+      ...beforeItem(context, beforeId(job?.id ?? '', one.id, index + 1)),
       text: ours(context, one.at, text),
     })),
   );
@@ -72,18 +76,31 @@ function before(context: ViewContext, procedures: readonly Procedure[]): readonl
   return [heading(2, context.say('Before you begin'), 'before'), { type: 'checklist', items }];
 }
 
+/** What must be so before the work is a line of safety: ticked by itself. */
+function beforeItem(
+  context: ViewContext,
+  id: string,
+): { readonly id: string; readonly singly: true; readonly done: boolean } {
+  return { id, singly: true, done: isTicked(context, id) };
+}
+
 /** Parts that the job waits for or has ready, each with a tick. */
-function partsNeeded({ say }: ViewContext, parts: readonly PartEntry[]): readonly Block[] {
-  const needed = parts.filter((part) => part.state !== 'returned' && part.state !== 'fitted');
+function partsNeeded({ say }: ViewContext, job: Job): readonly Block[] {
+  const needed = job.parts.filter((part) => part.state !== 'returned' && part.state !== 'fitted');
   if (needed.length === 0) return [];
   return [
-    heading(2, say('Parts needed'), 'parts-needed'),
     {
       type: 'table',
+      caption: say('Parts needed'),
       columns: [column(say('Here'), 1, 'centre'), ...partColumns(say, needed)],
-      rows: needed.map((part) => row({ box: 'tick', done: part.state === 'here' }, ...partCells(say, part, needed))),
+      rows: needed.map((part) => row(hereTick(say, job, part), ...partCells(say, part, needed))),
       empty: '',
       use: 'work',
     },
   ];
+}
+
+function hereTick(say: ViewContext['say'], job: Job, part: PartEntry): Cell {
+  const asks = `${part.part}, ${say('here')}`;
+  return { box: 'tick', id: hereId(job.id, part.part), done: part.state === 'here', about: { asks } };
 }

@@ -1,14 +1,17 @@
-// The teardown sheet: step by step, an off and an on tick for each part, fasteners by size, length and number, bag, way round, caution at the step.
+// The teardown sheet: step by step, an off and an on tick for each part, way round, fasteners by size, length and number, bag, room for its condition, caution at the step.
 import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
-import { column, heading, joined, lines, sentence, stack } from './wording/blocks.ts';
+import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
+import { noteId, partId, spareId, stepId } from '../book/blank-ids.ts';
+import { endOf } from '../book/planned-lines.ts';
 import { count, times } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
 import { ours } from './wording/ours.ts';
-import { plannedText, plannedWork } from './wording/planned-work.ts';
+import { plannedId, plannedText, plannedWork } from './wording/planned-work.ts';
 import type { PlannedLine } from './wording/planned-work.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
+import { isTicked, lineAt } from './wording/written.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -44,9 +47,8 @@ function table(context: ViewContext): Block {
       column(say('On'), 1, 'centre'),
       column(say('Step'), 1, 'right'),
       column(say('Part, and what to do'), 10),
-      column(say('Fasteners'), 5),
-      column(say('Bag'), 1.4),
-      column(say('Condition, photo no.'), 4),
+      column(say('Bag'), 1.2),
+      column(say('Condition, photo no.'), 5),
     ],
     rows: steps
       .flatMap((one, index) => [
@@ -62,8 +64,10 @@ function table(context: ViewContext): Block {
 
 /** A line of the record that is still to be done. */
 function plannedRow(context: ViewContext, line: PlannedLine, number: number): Row {
-  const { job } = context;
-  const id = `${job?.id ?? ''}/${line.entry.thing}`;
+  const id = plannedId(context, line);
+  const end = endOf(line.entry.verb);
+  const back: Cell =
+    end === undefined ? {} : { box: 'tick', id: plannedId(context, { ...line, entry: { ...line.entry, verb: end } }) };
   const named = line.fasteners.map((one) => {
     const { name, size } = fastenerNamed(context.book, one);
     const counted = line.entry.fasteners.find(({ id: known }) => known === one)?.count;
@@ -73,13 +77,12 @@ function plannedRow(context: ViewContext, line: PlannedLine, number: number): Ro
   return {
     kind: 'cells',
     cells: [
-      { box: 'tick', id: `${id}/off` },
-      { box: 'tick', id: `${id}/on` },
+      { box: 'tick', id, done: line.done },
+      back,
       { text: count(number) },
-      { text: plannedText(context, line) },
-      named.length === 0 ? { box: 'line' } : { text: named.join('; ') },
+      { text: joined([plannedText(context, line), fastenersText(context, named)], '. ') },
       bag,
-      { box: 'line' },
+      lineAt(context, noteId(id)),
     ],
   };
 }
@@ -88,50 +91,66 @@ function isSpare(index: number): boolean {
   return (index + 1) % spareAfter === 0;
 }
 
-function spareRow({ job }: ViewContext, name: string): Row {
-  const id = `${job?.id ?? ''}/spare-${name}`;
+function spareRow(context: ViewContext, name: string): Row {
+  const id = (asked: Parameters<typeof spareId>[2]): string => spareId(context.job?.id ?? '', name, asked);
+  const asks = context.say('What else comes off');
   const ticks: readonly Cell[] = [
-    { box: 'tick', id: `${id}/off` },
-    { box: 'tick', id: `${id}/on` },
+    { box: 'tick', id: id('off'), about: { asks: `${asks}: ${context.say('off')}` } },
+    { box: 'tick', id: id('on'), about: { asks: `${asks}: ${context.say('on')}` } },
   ];
-  return {
-    kind: 'cells',
-    cells: [...ticks, {}, { box: 'line' }, { box: 'line' }, {}, { box: 'line' }],
-  };
+  return { kind: 'cells', cells: [...ticks, {}, lineAt(context, id('part'), asks), {}, lineAt(context, id('note'))] };
 }
 
 /** Ids of the ticks of a part: permanent, by record and part. */
-function ticks({ job, plan }: ViewContext, part: string): readonly Cell[] {
-  const work = plan?.job.work ?? [];
+function ticks({ job, plan, say }: ViewContext, part: string): readonly Cell[] {
+  const work = job?.state === 'planned' ? [] : (plan?.job.work ?? []);
   const done = (verbs: readonly string[]): boolean =>
     work.some((one) => one.thing === part && verbs.includes(one.verb));
-  const id = `${job?.id ?? ''}/${part}`;
+  const id = job?.id ?? '';
   return [
-    { box: 'tick', id: `${id}/off`, done: done(['removed']) },
-    { box: 'tick', id: `${id}/on`, done: done(['refitted', 'replaced']) },
+    {
+      box: 'tick',
+      id: partId(id, part, 'off'),
+      done: done(['removed']),
+      about: { asks: `${say(part)}, ${say('off')}` },
+    },
+    {
+      box: 'tick',
+      id: partId(id, part, 'on'),
+      done: done(['refitted', 'replaced']),
+      about: { asks: `${say(part)}, ${say('back on')}` },
+    },
   ];
 }
 
-/** Size, length and number with the name; a line to write on where the maker's data does not know the fastener. */
-function fastenersOf({ book }: ViewContext, ids: readonly string[]): Cell {
-  const named = ids.map((id) => fastenerNamed(book, id));
-  const text = named.map(({ name, size }) => (size === '' ? name : `${size} ${name}`)).join('; ');
-  return named.some(({ size }) => size === '') ? { text, box: 'line' } : { text };
+/** Size, length and number with the name; where the maker's data does not know the fastener, the size is to be written beside. */
+function fastenersOf(context: ViewContext, ids: readonly string[]): Text | undefined {
+  const named = ids.map((id) => fastenerNamed(context.book, id));
+  const unknown = context.say('size beside');
+  return fastenersText(
+    context,
+    named.map(({ name, size }) => (size === '' ? `${name} (${unknown})` : `${size} ${name}`)),
+  );
+}
+
+function fastenersText({ say }: ViewContext, named: readonly string[]): Text | undefined {
+  if (named.length === 0) return undefined;
+  return [{ kind: 'strong', text: `${say('Fasteners')}: ` }, named.join('; ')];
 }
 
 function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const { step, procedure } = one;
+  const { job } = context;
   const say = (text: string): string => ours(context, procedure.at, text);
   const parts = step.off.length === 0 ? [undefined] : step.off;
   const rows = parts.map((part, index): Row => {
-    const both: readonly Cell[] =
-      part === undefined ? [{ box: 'tick', id: tickOf(context, one) }, {}] : ticks(context, part);
+    const both: readonly Cell[] = part === undefined ? [stepTick(context, one), {}] : ticks(context, part);
     const name: Inline[] = part === undefined ? [] : [{ kind: 'strong', text: say(part) }];
-    if (index > 0) return { kind: 'cells', cells: [...both, {}, { text: name }, {}, {}, { box: 'line' }] };
+    const note = lineAt(context, noteId(index === 0 ? stepId(one.place) : partId(job?.id ?? '', part ?? '', 'off')));
+    if (index > 0) return { kind: 'cells', cells: [...both, {}, { text: name }, {}, note] };
     const bag: Cell = one.bag === undefined ? {} : { text: count(one.bag), big: true };
     const does = joined([name, stepText(context, one)], ': ');
-    const cells = [{ text: count(one.number) }, { text: does }, fastenersOf(context, step.fasteners)];
-    return { kind: 'cells', cells: [...both, ...cells, bag, { box: 'line' }] };
+    return { kind: 'cells', cells: [...both, { text: count(one.number) }, { text: does }, bag, note] };
   });
   return [...step.cautions.flatMap((id) => cautionRow(context, id)), ...rows];
 }
@@ -144,18 +163,25 @@ function stepText(context: ViewContext, { step, procedure }: NumberedStep): Text
     step.wayRound === undefined
       ? undefined
       : [{ kind: 'strong', text: `${context.say('Way round')}: ` }, say(step.wayRound)];
-  return joined([say(step.do), note, way], '. ');
+  return joined([say(step.do), note, way, fastenersOf(context, step.fasteners)], '. ');
 }
 
-function tickOf({ job }: ViewContext, one: NumberedStep): string {
-  return `${job?.id ?? ''}/${one.procedure.id}/step-${count(one.number)}`;
+function stepTick(context: ViewContext, one: NumberedStep): Cell {
+  const id = stepId(one.place);
+  const asks = ours(context, one.procedure.at, one.step.do);
+  return { box: 'tick', id, done: isTicked(context, id), about: { asks } };
 }
 
 /** What goes wrong is written down where it happens, in three columns side by side. */
-function honest({ say }: ViewContext): readonly Block[] {
+function honest({ say, job }: ViewContext): readonly Block[] {
   const heads = ['Missing when found', 'Broken by me', 'Sent out: to whom, promised for'];
   return [
-    heading(3, say('Missing, broken, sent out'), 'missing-broken-sent-out'),
-    { type: 'grid', columns: heads.map((head) => column(say(head), 4)), rows: 3 },
+    {
+      type: 'grid',
+      caption: say('Missing, broken, sent out'),
+      id: `${job?.id ?? ''}/honest`,
+      columns: heads.map((head) => column(say(head), 4)),
+      rows: 3,
+    },
   ];
 }

@@ -50,6 +50,7 @@ function cellModel(cell: Cell, use: TableBlock['use']): CellModel {
     ...(cell.box === undefined ? {} : { box: cell.box }),
     ...(cell.unit === undefined ? {} : { unit: cell.unit }),
     ...(cell.id === undefined ? {} : { id: cell.id }),
+    ...(cell.box === 'write' && cell.written !== undefined ? { value: cell.written } : {}),
     done: cell.done ?? false,
   };
 }

@@ -2,22 +2,32 @@
 import type {
   Answer,
   CheckDone,
+  CoreDeposit,
   Correction,
   Finding,
   MoneyEntry,
   PartEntry,
   Photo,
   Release,
+  Remark,
   Repair,
   Ride,
   RunLogLine,
+  TestDone,
 } from '../model.ts';
 import { entry, group, may, need, or } from '../shapes/fields.ts';
+import { placeOf } from '../shapes/desk.ts';
 import { day, money, quantity } from '../shapes/measured.ts';
-import { anyText, choice, id, number, text, yesNo } from '../shapes/plain.ts';
+import { anyText, choice, id, list, number, text, yesNo } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { rangeAt, rangeText } from './limits.ts';
 import { verbLine } from './verb-key.ts';
+
+const core: Shape<CoreDeposit> = group({
+  deposit: need(money, 'what is left with them', { example: '20.00 GBP' }),
+  returnBy: may(day, 'the last day they take the old part', { example: '2024-12-15' }),
+  returned: may(day, 'the day it went back and the money came'),
+});
 
 export const part: Shape<PartEntry> = entry({
   part: need(text, 'what the part is', { example: 'piston +0.50 left' }),
@@ -29,8 +39,21 @@ export const part: Shape<PartEntry> = entry({
   price: may(money, 'the price as paid, for all of them'),
   state: or(choice('wanted', 'ordered', 'here', 'fitted', 'returned'), 'here', 'how far it is'),
   insteadOf: may(text, 'the part it took the place of'),
+  supersedes: may(text, 'the older number that its number took the place of in the maker’s lists'),
+  size: may(text, 'its size, as measured from the old one', { example: '25×40×7 mm' }),
+  bring: may(text, 'what is taken along to the shop as a sample', { example: 'the old seal' }),
+  alternatives: may(list(text), 'what would do as well', { example: '[the same in Viton]' }),
+  onlyIf: may(text, 'bought only when this turns out so; it holds no work up'),
+  promised: may(day, 'when an ordered part was promised for'),
+  core: may(core, 'money left with the supplier until the old part comes back'),
   movedFrom: may(text, 'the machine it came off'),
   movedTo: may(text, 'the machine it went to'),
+  note: may(text, 'your own words'),
+});
+
+export const testDone: Shape<TestDone> = entry({
+  test: need(id, 'id of a test or sign of the fault tables', { example: 'spark' }),
+  saw: need(id, 'what it showed, by its id', { example: 'thin' }),
   note: may(text, 'your own words'),
 });
 
@@ -70,6 +93,15 @@ export const answer: Shape<Answer> = entry({
   by: need(text, 'who looked at it', { example: 'owner' }),
   why: need(text, 'why it may stand', { example: 'the blade was right, the book is wrong' }),
 });
+
+export const remark: Shape<Remark> = andThen(
+  group({
+    at: need(text, 'where on the sheet it was written: id of the blank', { example: 'wheel-rear-out/step-3/note' }),
+    says: need(text, 'what was written there', { example: 'long spacer scored' }),
+    by: may(text, 'whose hand'),
+  }),
+  ({ at: blank, ...rest }, spot, desk) => ({ ...rest, blank, at: placeOf(desk, spot) }),
+);
 
 export const repair: Shape<Repair> = andThen(
   entry({

@@ -3,7 +3,7 @@ import type { Job, JobKind, JobState } from '../model.ts';
 import { refuse } from '../shapes/desk.ts';
 import { group, may, need, or } from '../shapes/fields.ts';
 import { daySpan, quantity } from '../shapes/measured.ts';
-import { choice, list, number, scalar, text } from '../shapes/plain.ts';
+import { choice, list, number, scalar, text, yesNo } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import {
   answer,
@@ -14,10 +14,12 @@ import {
   part,
   photo,
   release,
+  remark,
   repair,
   ride,
   runLogLine,
   signature,
+  testDone,
 } from './job-lines.ts';
 import { leftOver } from './left-over.ts';
 import { reading } from './readings.ts';
@@ -70,6 +72,12 @@ const state: Shape<{ readonly state: JobState; readonly waitingFor?: string }> =
   told: { kind: 'text', written: 'planned, under way, waiting for …, done, put aside', example: 'done' },
 };
 
+/** Lines marked `done: no` are still to be done, once the job has begun; nothing of a planned job is done yet. */
+function dividedWork(now: JobState, work: Job['work']): Pick<Job, 'work' | 'toDo'> {
+  const toDo = now === 'planned' ? [] : work.filter((line) => line.done === false);
+  return toDo.length === 0 ? { work } : { work: work.filter((line) => line.done !== false), toDo };
+}
+
 /** A job without what the file gives: its id, its name, its body. */
 export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine' | 'print'>;
 
@@ -89,17 +97,28 @@ export const jobKind = defineRecord<JobData>({
       odometer: may(quantity('distance ridden', '8214 mi'), 'the clock, or none'),
       time: may(quantity('duration', '3 h 30 min'), 'time it took'),
       continues: may(text, 'id of the record it goes on from', { example: '2024-06-22-first-start' }),
+      takes: may(quantity('duration', '1 h 30 min'), 'how long it will take, as you reckon beforehand'),
+      helper: may(yesNo, 'whether it takes a second person'),
+      after: may(list(text), 'ids of records whose work comes before this one’s', { example: '[2024-06-15-points]' }),
       procedures: or(list(text), [], 'ids of procedures followed', { example: '[top-end-strip-two-stroke]' }),
+      bagsFrom: may(number(1, 9999, 'whole'), 'the first bag number printed on its sheet, kept for this job', {
+        example: '12',
+      }),
       work: or(list(workEntry), [], 'what came off, was loosened, drained, and what went back'),
       readings: or(list(reading), [], 'what was measured'),
       parts: or(list(part), [], 'parts wanted, bought, fitted'),
       findings: or(list(finding), [], 'what was seen and stays to be answered'),
+      tests: may(list(testDone), 'what was tried to find a fault, and what it showed', { example: '[{test: spark, saw: thin}]' }),
       checks: or(list(checkDone), [], 'checks done', { example: '[bores-oiled]' }),
       releases: may(list(release), 'hold points or checks let pass by a person, without proof'),
       answers: may(list(answer), 'queries that were looked at and may stand'),
       services: or(list(text), [], 'ids of services done', { example: '[gearbox-oil-change]' }),
       repairs: or(list(repair), [], 'repairs that change the book’s figures'),
       corrections: or(list(correction), [], 'what an earlier record has wrong'),
+      ticks: may(list(text), 'ticks on its sheets that no other key says, by their ids', {
+        example: '[wheel-rear-out/step-1]',
+      }),
+      remarks: may(list(remark), 'what was written on its sheets and has no other key'),
       ride: may(ride, 'a ride'),
       runLog: or(list(runLogLine), [], 'minutes of a first start', { example: '[{minute: 0, saw: fired}]' }),
       heatCycles: or(number(0, 999, 'whole'), 0, 'times the engine got fully hot and cold again'),
@@ -112,6 +131,6 @@ export const jobKind = defineRecord<JobData>({
       next: may(text, 'what is to be done next'),
       signed: may(signature, 'who signs, and when', { example: '{by: owner, date: 2024-09-14}' }),
     }),
-    (found) => ({ ...found, ...found.state }),
+    (found) => ({ ...found, ...found.state, ...dividedWork(found.state.state, found.work) }),
   ),
 });

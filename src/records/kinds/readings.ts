@@ -50,6 +50,7 @@ export const reading: Shape<Reading> = andThen(
     left: or(values, [], 'the value as left'),
     condition: or(commaWords, [], 'how it was when measured', { example: 'cold, dry' }),
     instrument: may(text, 'id of the instrument', { example: 'bore-gauge' }),
+    by: may(text, 'who read it, where more than one did'),
     note: may(text, 'your own words'),
   }),
   (line, _spot, desk) => {

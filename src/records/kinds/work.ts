@@ -3,7 +3,7 @@ import { readQuantity } from '../../quantity/read-quantity.ts';
 import type { Verb, WorkEntry } from '../model.ts';
 import { entry, may } from '../shapes/fields.ts';
 import { day, money, quantity, taken } from '../shapes/measured.ts';
-import { choice, mapOf, number, text } from '../shapes/plain.ts';
+import { choice, mapOf, number, text, yesNo } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { threadStates } from './fasteners.ts';
 import { verbLine } from './verb-key.ts';
@@ -50,6 +50,7 @@ const keysBeside = entry({
   promised: may(day, 'when it is to be back'),
   price: may(money, 'what it costs'),
   note: may(text, 'your own words'),
+  done: may(yesNo, 'no: still to be done, in a job that has begun', { example: 'no' }),
 });
 
 export const workEntry: Shape<WorkEntry> = andThen(

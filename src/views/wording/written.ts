@@ -1,0 +1,33 @@
+// What the record of an open job says already at a place of its sheet: a tick, words beside it, a torque that was reached.
+import { inRecord } from '../../book/blank-ids.ts';
+import type { Cell } from '../../sheet/sheet.ts';
+import type { ViewContext } from '../view.ts';
+import { writtenText } from './value.ts';
+
+/** Whether the record has a tick at this blank. */
+export function isTicked({ job }: ViewContext, id: string): boolean {
+  return job?.ticks?.includes(inRecord(job.id, id)) === true;
+}
+
+/** The words that the record has at this blank, the latest of them. */
+export function remarkAt({ job }: ViewContext, id: string): string | undefined {
+  return job?.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
+}
+
+/** A line to write on, with the words that the record has there already. */
+export function lineAt(context: ViewContext, id: string, asks?: string): Cell {
+  const written = remarkAt(context, id);
+  return {
+    box: 'line',
+    id,
+    ...(asks === undefined ? {} : { about: { asks } }),
+    ...(written === undefined ? {} : { text: written, written }),
+  };
+}
+
+/** What a fastener was tightened to in this job, or how; nothing where it was not, or where nothing was written beside it. */
+export function reachedText({ job }: ViewContext, fastener: string): string | undefined {
+  if (job === undefined || job.state === 'planned') return undefined;
+  const last = job.work.findLast((entry) => entry.verb === 'tightened' && entry.thing === fastener);
+  return last?.torque === undefined ? last?.result : writtenText(last.torque);
+}

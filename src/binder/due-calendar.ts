@@ -1,7 +1,7 @@
 // data/due.ics: what is due, as a calendar that other programs read (iCalendar, RFC 5545). The same book gives the same bytes.
 import type { Book, DueLine } from '../book/book.ts';
 import type { Day } from '../quantity/day.ts';
-import { addDays } from '../quantity/day-arithmetic.ts';
+import { addDays, dayNumber } from '../quantity/day-arithmetic.ts';
 import { contentLines } from './calendar-lines.ts';
 
 /** The day on which a line stands in the calendar: by its date, or by the rider's pace, whichever comes first. */
@@ -30,9 +30,10 @@ function told({ why, service }: DueLine): string {
   return service.basis === 'general' ? `${why}\nGeneral schedule, not the maker’s` : why;
 }
 
-/** One entry of a whole day for every line of the due list that has a day; the stamp is the date of the records. */
+/** One entry of a whole day for every line of the due list that has a day; the stamp is the day it was worked out for, and the revision counts days, so that a calendar takes the newer. */
 export function dueCalendar(book: Book): string {
-  const stamp = `${plainDay(book.recordsDate)}T000000Z`;
+  const stamp = `${plainDay(book.today)}T000000Z`;
+  const revision = String(Math.max(0, dayNumber(book.today)));
   const mark = machineMark(book);
   const entries = book.due.flatMap((line): readonly (readonly [string, string])[] => {
     const day = dayOf(line);
@@ -42,6 +43,8 @@ export function dueCalendar(book: Book): string {
       ['BEGIN', 'VEVENT'],
       ['UID', `due-${id}-${mark}@splitpin`],
       ['DTSTAMP', stamp],
+      ['LAST-MODIFIED', stamp],
+      ['SEQUENCE', revision],
       ['DTSTART;VALUE=DATE', plainDay(day)],
       ['DTEND;VALUE=DATE', plainDay(addDays(day, 1))],
       ['SUMMARY', escaped(`${item}: ${action} (${book.records.machine.name})`)],

@@ -97,6 +97,7 @@ export type Verdict =
   | 'past the limit'
   | 'outside the range'
   | 'too close to call with this instrument'
+  | 'limit is for another condition'
   | 'no limit known';
 
 /** `at its limit`: goes by wear alone and is renewed at its limit; past that limit it is overdue like any other. */

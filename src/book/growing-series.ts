@@ -93,7 +93,11 @@ export function finish(one: Growing, ground: Ground): Series {
   const unlike = unlikeTo(one.limit?.condition ?? ground.settings.get(one.key)?.condition ?? []);
   for (const { live, measure } of one.slots) {
     const instrument = live.instrument === undefined ? undefined : ground.instruments.get(ground.key(live.instrument));
-    const verdict = verdictOf(live.value, unlike(live.condition) ? undefined : measure, instrument);
+    const other = measure !== undefined && unlike(live.condition);
+    const verdict =
+      other && live.value.kind === 'read'
+        ? 'limit is for another condition'
+        : verdictOf(live.value, measure, instrument);
     if (verdict !== undefined) live.verdict = verdict;
   }
   const setting = ground.settings.get(one.key);

@@ -51,7 +51,12 @@ function textOf(value: ReadingValue): string {
 }
 
 /** Verdicts that let a reading prove its check; without a limit the person judges the value. */
-const good: ReadonlySet<string> = new Set(['within standard', 'worn, usable', 'no limit known']);
+const good: ReadonlySet<string> = new Set([
+  'within standard',
+  'worn, usable',
+  'no limit known',
+  'limit is for another condition',
+]);
 
 /** Why these values prove nothing, if so. */
 function flaw(

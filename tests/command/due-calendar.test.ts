@@ -15,6 +15,7 @@ interface Entry {
   readonly days: number;
   readonly wholeDay: boolean;
   readonly stamp: string;
+  readonly revision: number;
 }
 function entriesOf(text: string): readonly Entry[] {
   const calendar = new ICAL.Component(ICAL.parse(text));
@@ -22,6 +23,8 @@ function entriesOf(text: string): readonly Entry[] {
   return calendar.getAllSubcomponents('vevent').map((component) => {
     const { uid, summary, description, startDate, duration } = new ICAL.Event(component);
     const stamp = String(component.getFirstPropertyValue('dtstamp'));
+    expect(String(component.getFirstPropertyValue('last-modified'))).toBe(stamp);
+    const revision = Number(component.getFirstPropertyValue('sequence'));
     return {
       uid,
       summary,
@@ -30,6 +33,7 @@ function entriesOf(text: string): readonly Entry[] {
       wholeDay: startDate.isDate,
       days: duration.toSeconds() / 86_400,
       stamp,
+      revision,
     };
   });
 }
@@ -58,7 +62,7 @@ describe('the calendar of what is due', () => {
         start: '2030-04-01',
         wholeDay: true,
         days: 1,
-        stamp: '2026-04-01T00:00:00Z',
+        stamp: '2026-11-25T00:00:00Z',
       }),
     ]);
   });
@@ -77,6 +81,14 @@ describe('the calendar of what is due', () => {
     const other = { ...book, records: { ...book.records, machine: { ...machine, numbers } } };
     expect(hose(dueCalendar(other))?.uid).not.toBe(before?.uid);
     expect(text).not.toContain('QT-20931');
+  });
+  it('is taken for the newer one on a later day', () => {
+    const [first, later] = ['2026-11-14', '2026-11-15'].map(
+      (day) => entriesOf(dueCalendar(binderOf('demo-bike', day).book))[0],
+    );
+    expect(later?.uid).toBe(first?.uid);
+    expect(later?.revision).toBe((first?.revision ?? 0) + 1);
+    expect((later?.stamp ?? '') > (first?.stamp ?? '')).toBe(true);
   });
   it('is of the demo machine one entry a line with a day, with its reason, in the same bytes every time', () => {
     const { book } = binderOf('demo-bike', '2026-11-14');

@@ -17,7 +17,7 @@ test('6: compression cold and dry, oiled, and hot a week later', () => {
   );
   const page = made.page('measurements.html');
   expect(page).toContain('1 May 2026 | 6.8 | cold, dry | past the limit');
-  expect(page).toContain('9 May 2026 | 8.9 | hot, dry | no limit known');
+  expect(page).toContain('9 May 2026 | 8.9 | hot, dry | limit is for another condition');
   expect(page).toContain('2 May 2026 | cold, oiled');
   expect(made.page('problems.html')).toContain('compression: read hot, dry, and the book asks for cold, dry');
   const said = workLines('compression-spread', [], made.book, () => [])

@@ -9,6 +9,7 @@ const worstFirst: readonly Verdict[] = [
   'too close to call with this instrument',
   'worn, usable',
   'within standard',
+  'limit is for another condition',
   'no limit known',
 ];
 

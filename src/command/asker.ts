@@ -6,6 +6,8 @@ export interface Asker {
   readonly atTerminal: boolean;
   /** Shows the question and gives the line that answers it; undefined when no more lines come. */
   readonly ask: (question: string) => Promise<string | undefined>;
+  /** True after Ctrl+C at a question. */
+  readonly interrupted: () => boolean;
   readonly close: () => void;
 }
 
@@ -16,6 +18,7 @@ export function openAsker(input: Input, output: NodeJS.WritableStream): Asker {
   const atTerminal = input.isTTY === true;
   const waiting: string[] = [];
   let ended = false;
+  let stopped = false;
   let wake: (() => void) | undefined;
   let lines: Interface | undefined;
   const open = (): Interface => {
@@ -24,7 +27,10 @@ export function openAsker(input: Input, output: NodeJS.WritableStream): Asker {
       waiting.push(line);
       wake?.();
     });
-    made.on('SIGINT', () => made.close());
+    made.on('SIGINT', () => {
+      stopped = true;
+      made.close();
+    });
     made.on('close', () => {
       ended = true;
       wake?.();
@@ -46,6 +52,7 @@ export function openAsker(input: Input, output: NodeJS.WritableStream): Asker {
       }
       return waiting.shift();
     },
+    interrupted: () => stopped,
     close: () => lines?.close(),
   };
 }
@@ -53,5 +60,10 @@ export function openAsker(input: Input, output: NodeJS.WritableStream): Asker {
 /** Answers that were given beforehand, for tests and for a file of answers. */
 export function answersBeforehand(lines: readonly string[]): Asker {
   const waiting = [...lines];
-  return { atTerminal: false, ask: async () => Promise.resolve(waiting.shift()), close: () => undefined };
+  return {
+    atTerminal: false,
+    ask: async () => Promise.resolve(waiting.shift()),
+    interrupted: () => false,
+    close: () => undefined,
+  };
 }

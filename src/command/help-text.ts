@@ -16,6 +16,8 @@ Examples
   splitpin build my-bike                 make the binder in out/my-bike
   splitpin print my-bike torque-table    one sheet, now
   splitpin serve my-bike                 read it in a browser while you write
+  splitpin evening my-bike               what can be done tonight, and what would free most
+  splitpin to-get my-bike                what to buy, by supplier
   splitpin work                          the calculations of the trade
 ${exits}`,
   intake: `
@@ -27,6 +29,18 @@ Examples
 An empty line, ? or “later” leaves a question for later: it stands as ? in machine.yaml, and until it is known
 what is for any kind of machine is printed. Through a pipe, each line answers the next question. The folder
 is made whole or not at all; a folder that is there already is never touched.
+${exits}`,
+  take: `
+Examples
+  splitpin take my-bike teardown.pdf                 a form filled on a tablet, back into its record
+  splitpin take my-bike old-log.csv                  shows how it would be read, asks, makes records
+  splitpin take my-bike old-log.csv --show --how dates=day-month-year --how columns=date=1,text=3+4
+  splitpin take my-bike ~/photos/saturday            dated photos; those after a photographed tag go under its bag
+
+A log: --how columns, dates (day-month-year, month-day-year, year-month-day), century (19, 20), decimal (point,
+comma), unit (mi, km), currency, separator (comma, semicolon, tab, pipe), per (row, day), kind, undated
+(stop, leave-out). Photos: --how job, undated. What could mean two things is asked, or must be said; it is never
+guessed. Without --yes nothing is written before you have seen it and agreed.
 ${exits}`,
   build: `
 Examples

@@ -1,9 +1,15 @@
 // The command line: five commands, their options and their help.
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 
+import { describeEvening } from './describe-evening.ts';
+import { describeIntake } from './describe-intake.ts';
+import { describeTake } from './describe-take.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { helpAfter } from './help-text.ts';
+import type { EveningOptions } from './evening-command.ts';
+import type { IntakeOptions } from './intake-command.ts';
 import { programVersion } from './program-version.ts';
+import type { TakeOptions } from './take/reader.ts';
 import type { Terminal } from './terminal.ts';
 import { isDay } from './today.ts';
 
@@ -17,6 +23,8 @@ export interface Options {
   readonly workings?: boolean;
   /** The history goes without the binder's data in its file. */
   readonly withoutData?: boolean;
+  /** `print`: sheets of jobs come as forms to be filled in on a screen. */
+  readonly form?: boolean;
   readonly siteOnly?: boolean;
   readonly port?: string;
   /** Machine folder that a calculation takes values from. */
@@ -25,10 +33,14 @@ export interface Options {
 
 /** What runs behind each command. Loaded when it is wanted, so that `--help` and `check` start quickly. */
 export interface Commands {
+  readonly intake: (folder: string | undefined, options: IntakeOptions) => Promise<ExitCode>;
+  readonly take: (folder: string, from: string, options: TakeOptions) => Promise<ExitCode>;
   readonly build: (folder: string, options: Options) => Promise<ExitCode>;
   readonly check: (folder: string, options: Options) => Promise<ExitCode>;
   readonly print: (folder: string, wanted: string, options: Options) => Promise<ExitCode>;
   readonly serve: (folder: string, options: Options) => Promise<ExitCode>;
+  readonly evening: (folder: string, options: EveningOptions) => Promise<ExitCode>;
+  readonly toGet: (folder: string, options: EveningOptions) => Promise<ExitCode>;
   readonly work: (id: string | undefined, words: readonly string[], options: Options) => Promise<ExitCode>;
 }
 
@@ -39,10 +51,14 @@ export async function runProgram(words: readonly string[], commands: Commands, t
     result = await running;
   };
   const program = describe(terminal, {
+    intake: async (folder, options) => keep(commands.intake(folder, options)),
+    take: async (folder, from, options) => keep(commands.take(folder, from, options)),
     build: async (folder, options) => keep(commands.build(folder, options)),
     check: async (folder, options) => keep(commands.check(folder, options)),
     print: async (folder, wanted, options) => keep(commands.print(folder, wanted, options)),
     serve: async (folder, options) => keep(commands.serve(folder, options)),
+    evening: async (folder, options) => keep(commands.evening(folder, options)),
+    toGet: async (folder, options) => keep(commands.toGet(folder, options)),
     work: async (id, words, options) => keep(commands.work(id, words, options)),
   });
   try {
@@ -74,6 +90,8 @@ function describe(terminal: Terminal, actions: Actions): Command {
       .command(name)
       .description(summary)
       .argument('<folder>', 'a machine folder (it holds machine.yaml), or a workshop of such folders');
+  describeIntake(program, [today()], actions.intake);
+  describeTake(program, [today()], actions.take);
   command('build', 'make the whole binder: site, PDFs and data')
     .option('-o, --out <folder>', 'where to (default: out/<machine> in the current folder)')
     .addOption(paper())
@@ -95,6 +113,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addOption(today())
     .addOption(bothSides())
     .option('--workings', 'print the working of every computed figure as well')
+    .option('--form', 'as a form: fill it in on a screen, then give it to `splitpin take`')
     .addOption(withoutData())
     .addHelpText('after', helpAfter.print)
     .action(actions.print);
@@ -104,6 +123,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addOption(today())
     .addHelpText('after', helpAfter.serve)
     .action(actions.serve);
+  describeEvening(command, today, actions);
   describeWork(program, actions);
   return program;
 }

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 // Where the program begins: the only place that sees the process, its terminal and its clock.
+import { openAsker, type Asker } from './asker.ts';
 import { enableCompileCache } from './compile-cache.ts';
 import { exitCodes } from './exit-codes.ts';
 import { faultText } from './fault-text.ts';
@@ -16,12 +17,17 @@ process.stdout.on('error', (cause) => {
 });
 
 const terminal = openTerminal(process.stdout, process.stderr, process.env);
+const asker = (): Asker => openAsker(process.stdin, process.stderr);
 const surroundings = { terminal, folder: process.cwd(), clock: () => new Date() };
 
 try {
   process.exitCode = await runProgram(
     process.argv.slice(2),
     {
+      intake: async (folder, options) =>
+        (await import('./intake-command.ts')).intakeCommand(folder, options, surroundings, asker()),
+      take: async (folder, from, options) =>
+        (await import('./take-command.ts')).takeCommand(folder, from, options, surroundings, asker()),
       build: async (folder, options) =>
         (await import('./build-command.ts')).buildCommand(folder, options, surroundings),
       check: async (folder, options) =>
@@ -30,6 +36,10 @@ try {
         (await import('./print-command.ts')).printCommand(folder, wanted, options, surroundings),
       serve: async (folder, options) =>
         (await import('./serve-command.ts')).serveCommand(folder, options, surroundings),
+      evening: async (folder, options) =>
+        (await import('./evening-command.ts')).eveningCommand(folder, options, surroundings),
+      toGet: async (folder, options) =>
+        (await import('./evening-command.ts')).toGetCommand(folder, options, surroundings),
       work: async (id, words, options) =>
         (await import('./work-command.ts')).workCommand(id, words, options, surroundings),
     },

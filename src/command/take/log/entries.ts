@@ -16,6 +16,8 @@ export interface LogEntry {
   readonly cost?: string;
   /** What the other columns said, and cells that are no figure: `mechanic: self`. */
   readonly beside: readonly string[];
+  /** The row as it stands in the file. */
+  readonly cells: readonly string[];
 }
 
 /** How the log is read, as it was found and said. */
@@ -24,7 +26,7 @@ export interface LogManner {
   readonly order: Order;
   readonly century: string;
   readonly decimal: Decimal;
-  /** Unit of an odometer cell that has none. */
+  /** Unit of an odometer cell that has none; `in words` keeps all of them as words. */
   readonly unit: string | undefined;
   /** Currency of a cost cell that names none. */
   readonly currency: string;
@@ -64,6 +66,7 @@ export function entriesOf(rows: readonly Row[], manner: LogManner): Entries {
       line: row.line,
       day,
       text: cellOf(row, manner.columns, 'text').normalize('NFC'),
+      cells: row.cells,
       beside: [...read.words, ...others(row, manner.columns)],
       ...read.figures,
     });
@@ -96,7 +99,7 @@ export function distanceUnit(words: string): string | undefined {
 }
 
 function odometerIn(cell: string, { decimal, unit }: LogManner): string | undefined {
-  const number = isFormula(cell) ? undefined : plainNumber(cell, decimal);
+  const number = isFormula(cell) || unit === 'in words' ? undefined : plainNumber(cell, decimal);
   const beside = besideNumber(cell);
   const counted = beside === '' ? unit : distanceUnit(beside);
   return number === undefined || number.startsWith('-') || counted === undefined ? undefined : `${number} ${counted}`;

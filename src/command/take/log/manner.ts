@@ -37,7 +37,7 @@ export async function mannerOf(
   const currency = work.options.said['currency'] ?? machine.currency;
   const because = {
     date: `${order}${dates.some((text) => isShortYear(text, order)) ? `, years of two digits in the ${century}00s` : ''}`,
-    odometer: unit === '' ? '' : `${unit} where no unit is written`,
+    odometer: unit === '' || unit === 'in words' ? unit : `${unit} where no unit is written`,
     cost: `${currency} where no currency is written, ${decimal} for decimals`,
   };
   return { rows, columns, order, century, decimal, unit: unit === '' ? undefined : unit, currency, because };
@@ -151,7 +151,7 @@ async function unitOf(
   work: TakeWork,
 ): Promise<string | undefined> {
   const given = work.options.said['unit'];
-  if (given !== undefined) return said(work, { name: 'unit', asks: '', choices: ['mi', 'km'] });
+  if (given !== undefined) return said(work, { name: 'unit', asks: '', choices: ['mi', 'km', 'in words'] });
   const bare = rows.some(
     (row) => /\d/u.test(cellOf(row, columns, 'odometer')) && besideNumber(cellOf(row, columns, 'odometer')) === '',
   );

@@ -77,6 +77,8 @@ async function lookAndWrite(
     terminal.tell(
       'Nothing was written: the records could not be read with these. Each record names its line of the log.',
     );
+    if (seen.problems.some((problem) => problem.code.startsWith('odometer-') || problem.code.startsWith('clock-')))
+      terminal.tell('With --how unit="in words" what the clock read is kept in the words and not counted with.');
     return exitCodes.problems;
   }
   if (!(await confirmed(work, `Write ${count(records.length, 'record')}?`))) {

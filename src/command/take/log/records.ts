@@ -19,11 +19,9 @@ export interface RecordManner {
   readonly taken: ReadonlySet<string>;
 }
 
-/** Seven characters over what an entry says, whatever file it came from. */
-export function entryPrint({ day, odometer, text, cost, beside }: LogEntry): string {
-  const bytes = createHash('sha256')
-    .update(JSON.stringify([day, odometer, text, cost, beside]))
-    .digest();
+/** Seven characters over a row as it was written, whatever file it came from and however it was read. */
+export function entryPrint({ cells }: LogEntry): string {
+  const bytes = createHash('sha256').update(JSON.stringify(cells)).digest();
   return bytes.readUIntBE(0, 6).toString(36).padStart(7, '0').slice(-7);
 }
 

@@ -31,7 +31,7 @@ export async function makeBinder(job: BuildJob, last: LastBuild | undefined, ter
     try {
       const aside = openAside(job.out, last);
       made.push(aside);
-      return await write(aside, { job, read, binder, terminal });
+      return await write(aside, { job, read, binder, terminal, data: once(() => binderData(binder.book)) });
     } finally {
       settled();
       made.forEach(dropAside);
@@ -49,6 +49,8 @@ interface Work {
   readonly read: ReadMachine;
   readonly binder: Binder;
   readonly terminal: Terminal;
+  /** The data of the binder, made once. */
+  readonly data: () => ReturnType<typeof binderData>;
 }
 
 async function write(aside: Aside, work: Work): Promise<ExitCode> {
@@ -66,7 +68,7 @@ async function write(aside: Aside, work: Work): Promise<ExitCode> {
   // The sheets are begun first: other cores set them while this one makes the pages.
   const printing = job.options.siteOnly === true ? Promise.resolve(noPrints) : printAll(aside, work, photos);
   const prints = await together(printing, writeSite(aside, work, photos));
-  if (job.options.siteOnly !== true) writeData(aside, binder);
+  if (job.options.siteOnly !== true) writeData(aside, work);
   terminal.progress('');
   const said = saidAtTheEnd({ read, binder, aside, prints, photos: made.value.length });
   swapIn(aside, {
@@ -94,6 +96,11 @@ async function together<T>(first: Promise<T>, second: Promise<void>): Promise<T>
 
 const noPrints: Prints = { marks: [], missing: [] };
 
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
 async function stop(read: ReadMachine, problems: readonly Problem[], terminal: Terminal): Promise<ExitCode> {
   terminal.progress('');
   await reportProblems(problems, read.textOf, terminal);
@@ -117,12 +124,12 @@ async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, Ma
   const { binder, job, terminal } = work;
   const progress = (done: number, title: string): void =>
     terminal.progress(`Sheet ${String(done + 1)} of ${String(binder.sheets.length)}: ${title}`);
-  const carried = carriedData(binder, job.options.withoutData === true);
+  const carried = carriedData(binder, job.options.withoutData === true, work.data);
   return writePrints({ aside, sheets: binder.sheets, photos, program: job.program, carried, progress });
 }
 
-function writeData(aside: Aside, binder: Binder): void {
-  putText(aside, 'data/binder.json', JSON.stringify(binderData(binder.book), null, 1) + '\n');
+function writeData(aside: Aside, { binder, data }: Work): void {
+  putText(aside, 'data/binder.json', JSON.stringify(data(), null, 1) + '\n');
   putText(aside, 'data/due.ics', dueCalendar(binder.book));
   putText(aside, 'data/binder.schema.json', JSON.stringify(binderSchema, null, 1) + '\n');
 }

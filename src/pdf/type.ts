@@ -39,6 +39,8 @@ export function typesetter(doc: Document): Typesetter {
     if (known !== undefined) return known;
     doc.font(openFont(name));
     const font = doc._font;
+    // Glyph 0 is never shown; the text behind it must still be some character.
+    font.unicode[0] = [0xfffd];
     gathered.set(name, font);
     fonts.set(font.id, { reference: font.ref() });
     return font;

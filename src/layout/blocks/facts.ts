@@ -23,12 +23,13 @@ export function* factsSlabs(block: FactsBlock, setting: Setting): Generator<Slab
   const slabs: Slab[] = [];
   for (let from = 0; from < block.facts.length; from += across) {
     const facts = block.facts.slice(from, from + across);
-    slabs.push(...factLine(facts, { pair, nameWidth, setting, row: under(whole, 'TR') }));
+    slabs.push(...factLine(facts, { across, pair, nameWidth, setting, row: under(whole, 'TR') }));
   }
   yield* spaced(slabs, half);
 }
 
 interface Measures {
+  readonly across: number;
   readonly pair: number;
   readonly nameWidth: number;
   readonly setting: Setting;
@@ -37,15 +38,17 @@ interface Measures {
 
 /** One line of pairs; a line too tall for a page is set line by line. */
 function factLine(facts: readonly Fact[], measures: Measures): readonly Slab[] {
-  const { pair, nameWidth, setting, row } = measures;
-  const set = facts.map((fact) => ({
+  const { across, pair, nameWidth, setting, row } = measures;
+  // The last value of a line with fewer pairs reaches to its end, so that all rows are of one length.
+  const reach = 1 + 2 * (across - facts.length);
+  const set = facts.map((fact, index) => ({
     name: linesOf(fact.name, small, nameWidth - 4, setting),
     value: [
       ...linesOf(fact.value, textType, pair - nameWidth, setting),
       ...(fact.note === undefined ? [] : linesOf(fact.note, small, pair - nameWidth, setting)),
     ],
     head: under(row, 'TH', { heads: 'Row' }),
-    cell: under(row, 'TD'),
+    cell: under(row, 'TD', index === facts.length - 1 && reach > 1 ? { span: reach } : {}),
   }));
   const tallest = set.reduce(
     (most, one) => Math.max(most, heightOf(one.value), heightOf(one.name) + 1.5),

@@ -123,6 +123,10 @@ function* bandSlabs(row: Extract<MeasuredRow, { kind: 'band' }>['row'], around: 
   };
 }
 
+function lower(row: Tag, tiers: readonly Tier[]): readonly Tag[] {
+  return tiers.slice(1).flatMap((tier) => tier.map(() => under(row, 'TH', { heads: 'Column' })));
+}
+
 /** The head: names of the columns at the foot of their lines, a firm rule below. Without a tag it is a repeated one. */
 function headSlab(table: TableModel, tiers: readonly Tier[], setting: Setting, whole: Tag | undefined): Slab {
   const row = whole === undefined ? undefined : under(whole, 'TR');
@@ -155,6 +159,8 @@ function headSlab(table: TableModel, tiers: readonly Tier[], setting: Setting, w
           setLines(cell.lines, place, out);
         }
       }
+      // Columns set below the others carry their names beside their cells; reading aids are told that they are there.
+      if (row !== undefined) for (const tag of lower(row, tiers)) out.push({ kind: 'empty', tag });
       const weight = table.work ? heavy / 2 : firm;
       out.push({ kind: 'line', x1: x, y1: y + height, x2: x + setting.width, y2: y + height, weight });
     },

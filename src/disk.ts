@@ -240,13 +240,14 @@ function entryOf(folder: string, absolute: string): Entry | undefined {
   return { file: named(folder, absolute), absolute, size: stat.size, modified: stat.mtimeMs, link };
 }
 
-/** Instruments kept in the workshop count for every machine in it. */
+/** Instruments, suppliers and stock kept in the workshop count for every machine in it. */
 function sharedEntries(folder: string): readonly Entry[] {
   const above = dirname(folder);
   if (isFile(join(above, 'machine.yaml'))) return [];
-  const entry = entryOf(above, join(above, 'instruments.yaml'));
-  if (entry === undefined || entry.link) return [];
-  return [{ ...entry, file: `../${entry.file}` }];
+  return ['instruments.yaml', 'workshop.yaml'].flatMap((name) => {
+    const entry = entryOf(above, join(above, name));
+    return entry === undefined || entry.link ? [] : [{ ...entry, file: `../${entry.file}` }];
+  });
 }
 
 function readText(entry: Entry): Outcome<SourceFile | undefined> {

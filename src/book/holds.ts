@@ -28,7 +28,7 @@ export interface HoldWork {
 }
 
 /** Which points stand before what a record did, by the permanent ids of the points. */
-function pointsBefore(job: Job): readonly string[] {
+export function pointsBefore(job: Job): readonly string[] {
   if (job.ride?.where === 'private land') return ['before-moving'];
   if (job.ride !== undefined || job.kind === 'ride' || job.kind === 'road test')
     return ['before-moving', 'before-road'];

@@ -16,6 +16,12 @@ interface Plain {
 /** Before the log and the measurements in the contents. */
 const front: readonly Plain[] = [
   { file: 'index.html', title: 'The machine', views: ['standing', 'portrait', 'machine-head'], sheet: 'machine-card' },
+  {
+    file: 'evening.html',
+    title: 'This evening',
+    views: [['evening', { minutes: '90' }], 'odd-minutes', 'way-back', 'order-of-work'],
+    sheet: 'evening',
+  },
   { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
   { file: 'off.html', title: 'What is off', views: ['what-is-off', 'left-over'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
@@ -36,7 +42,7 @@ const front: readonly Plain[] = [
 
 /** After them. */
 const back: readonly Plain[] = [
-  { file: 'parts.html', title: 'Parts', views: ['parts'] },
+  { file: 'parts.html', title: 'Parts', views: ['shopping', 'parts'], sheet: 'parts-to-get' },
   { file: 'costs.html', title: 'Costs', views: ['costs'] },
   { file: 'history.html', title: 'History', views: ['story', 'papers', 'known-findings'], sheet: 'history' },
   { file: 'problems.html', title: 'To look at', views: ['queries'] },

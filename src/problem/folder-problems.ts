@@ -47,7 +47,7 @@ export function strayFile(file: string): Problem {
     'file-not-read',
     'query',
     'This file is not read, because of its name.',
-    'Records are jobs/*.md, the maker’s data maker/*.yaml, and machine.yaml, instruments.yaml and story.md.',
+    'Records are jobs/*.md, the maker’s data maker/*.yaml, and machine.yaml, instruments.yaml, workshop.yaml and story.md.',
   );
 }
 

@@ -34,6 +34,8 @@ function outOfOrderIn(job: Job): readonly Problem[] {
       : [outOfOrder(at, `${what} ${day}, before this record began on ${job.date.from}.`, began)];
   return [
     ...job.work.flatMap((entry) => early(entry.promised, below(entry.at, 'promised'), 'Promised for')),
+    ...job.parts.flatMap((part) => early(part.promised, below(part.at, 'promised'), 'Promised for')),
+    ...job.parts.flatMap((part) => early(part.core?.returnBy, below(part.at, 'core', 'return by'), 'To go back by')),
     ...job.findings.flatMap((finding) => early(finding.until, below(finding.at, 'until'), 'May wait until')),
     ...(job.releases ?? []).flatMap((release) => early(release.until, below(release.at, 'until'), 'Released until')),
     ...minutes(job),

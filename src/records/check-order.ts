@@ -18,7 +18,7 @@ export function checkOrder(orders: readonly OrderOfWork[]): readonly Problem[] {
 }
 
 /** The edges of a ring in their order; undefined when there is none. Walks without calling itself: an order may be long. */
-function ringIn(edges: readonly OrderEdge[]): readonly OrderEdge[] | undefined {
+export function ringIn(edges: readonly OrderEdge[]): readonly OrderEdge[] | undefined {
   const from = edgesBy('before', edges);
   const done = new Set<string>();
   for (const start of from.keys()) {
@@ -47,7 +47,7 @@ function closedLast(ring: readonly OrderEdge[], edges: readonly OrderEdge[]): re
   return [...ring.slice(last + 1), ...ring.slice(0, last + 1)];
 }
 
-function ringProblem(ring: readonly OrderEdge[]): Problem {
+export function ringProblem(ring: readonly OrderEdge[]): Problem {
   const last = ring.at(-1);
   const names = [...ring.map((edge) => edge.before), last?.after ?? ''].join(' → ');
   return {

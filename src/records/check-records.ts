@@ -1,6 +1,7 @@
 // Checks across files, each a small function over all records; a new check is one file and one line here.
 import type { Problem } from '../problem/problem.ts';
 import type { Asset } from '../source/files.ts';
+import { checkAfter } from './check-after.ts';
 import { checkBags } from './check-bags.ts';
 import { checkClock } from './check-clock.ts';
 import { checkCorrections } from './check-corrections.ts';
@@ -16,6 +17,7 @@ import type { Records } from './model.ts';
 const checks: readonly ((records: Records, assets: readonly Asset[]) => readonly Problem[])[] = [
   checkIds,
   checkReferences,
+  checkAfter,
   checkReadings,
   checkBags,
   checkCorrections,

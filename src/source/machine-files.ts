@@ -2,17 +2,19 @@
 
 /** Folders of a machine that are looked into; anything else in the folder is the owner's own. */
 export function isMachineFolder(file: string): boolean {
-  return /^(maker|jobs|photos|documents|hold-points|cautions|procedures|schedules|order)(\/|$)/.test(file);
+  return /^(maker|jobs|photos|documents|hold-points|cautions|procedures|schedules|order|faults)(\/|$)/.test(file);
 }
 
-/** What a machine adds to the content: checks, cautions, procedures, schedules, edges of the order of work. */
+/** What a machine adds to the content: checks, cautions, procedures, schedules, edges of the order of work, causes and tests. */
 export function isOwnContent(file: string): boolean {
-  return /^(hold-points|cautions|procedures|schedules|order)\/.+\.md$/.test(file);
+  return /^(hold-points|cautions|procedures|schedules|order|faults)\/.+\.md$/.test(file);
 }
 
 export function isRecord(file: string): boolean {
   const own = isOwnContent(file);
-  return own || /^(machine|instruments|workshop|wiring)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file);
+  return (
+    own || /^(machine|instruments|workshop|wiring)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file)
+  );
 }
 
 /** A text file where records are expected, under a name that is not read: most often a slip of the keyboard. */

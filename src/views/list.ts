@@ -54,6 +54,7 @@ import { serviceVisits } from './service-visits.ts';
 import { settings } from './settings.ts';
 import { settingsCard } from './settings-card.ts';
 import { sheetsList } from './sheets-list.ts';
+import { shopping } from './shopping.ts';
 import { sources } from './sources.ts';
 import { standing } from './standing.ts';
 import { stateLeft } from './state-left.ts';
@@ -133,6 +134,7 @@ export const views: readonly View[] = [
   settings,
   settingsCard,
   sheetsList,
+  shopping,
   sources,
   standing,
   stateLeft,

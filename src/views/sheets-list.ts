@@ -42,7 +42,17 @@ function rows({ book, say }: ViewContext): readonly Row[] {
   ]);
 }
 
-const sections = ['The machine', 'What is off', 'Hold points', 'Torque', 'Service', 'Measurements', 'Parts', 'History'];
+const sections = [
+  'The machine',
+  'This evening',
+  'What is off',
+  'Hold points',
+  'Torque',
+  'Service',
+  'Measurements',
+  'Parts',
+  'History',
+];
 
 function orderOf([first]: readonly NamedSheet[]): number {
   if (first?.job !== undefined) return -1;

@@ -37,7 +37,7 @@ work: [{removed: kickstart cover, bag: 17, fasteners: {kickstart-cover-screw: 5}
     '5 × Kickstart cover screws | from bag 17; bag 17 not found | 15 March 2026',
   );
   expect(march.sheet('parts-to-get')).toContain(
-    '5 × Kickstart cover screws, M6×1.0: 3 × 25 mm, 2 × 45 mm; lost with bag 17',
+    '5 × Kickstart cover screws, M6×1.0: 3 × 25 mm, 2 × 45 mm | lost with bag 17',
   );
 });
 
@@ -89,7 +89,7 @@ next: crank seals out`,
   expect(sheet).not.toContain('Bag 3\nbarrel');
   expect(sheet).toContain('Emptied: 3');
   expect(later.page('index.html')).toContain('Next: crank seals out (written on 10 May 2025, Engine apart)');
-  expect(later.sheet('parts-to-get')).toMatch(/gasket set \|[^\n]*ordered/u);
+  expect(later.sheet('parts-to-get')).toMatch(/On its way[^#]*gasket set \| a shop, no day promised/u);
   expect(later.page('measurements.html')).toMatch(/Cylinder bore \| 56.05 mm \| 10 May 2025[^\n]*worn, usable/u);
   expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 2025-05-01)');
 });

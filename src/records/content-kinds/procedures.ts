@@ -1,7 +1,7 @@
 // content/procedures: how a piece of work is done, off and back on, in steps that print as ticks and blanks.
-import type { Procedure, Step } from '../content-model.ts';
+import type { Procedure, Step, UsedUp } from '../content-model.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
-import { entry, may, need, or } from '../shapes/fields.ts';
+import { entry, group, may, need, or } from '../shapes/fields.ts';
 import { id, list, number, text, yesNo } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { applies } from './applies.ts';
@@ -26,6 +26,14 @@ const step: Shape<Step> = andThen(
   }),
 );
 
+const used: Shape<UsedUp> = group({
+  part: may(text, 'what is used up', { example: 'base gasket' }),
+  fluid: may(id, 'or the id of a fluid in the maker’s data', { example: 'gearbox-oil' }),
+  count: may(number(1, 999, 'whole'), 'how many'),
+  perCylinder: or(yesNo, false, 'so many for every cylinder'),
+  applies: or(applies, {}, 'machines it is for'),
+});
+
 /** A procedure without the body of its file. */
 export type ProcedureData = Omit<Procedure, 'body'>;
 
@@ -40,6 +48,8 @@ export const proceduresKind = defineRecord<ProcedureData>({
       title: need(text, 'its title', { example: 'Top end off, two-stroke' }),
       applies: or(applies, {}, 'machines it is for'),
       minutes: may(number(1, 10_000, 'whole'), 'a plain estimate', { example: '150' }),
+      helper: may(yesNo, 'it takes a second person'),
+      uses: may(list(used), 'what it uses up'),
       before: or(list(text), [], 'what must be so before it begins'),
       tools: or(list(text), [], 'tools'),
       cautions: or(list(id), [], 'ids of cautions printed at the head'),

@@ -1,7 +1,7 @@
 // Which hold point a job keeps held: the first with a check that its work undoes, or has undone and not put back.
-import type { Book } from '../../book/book.ts';
-import type { HoldPoint } from '../../records/content-model.ts';
-import type { Job } from '../../records/model.ts';
+import type { Book } from './book.ts';
+import type { HoldPoint } from '../records/content-model.ts';
+import type { Job } from '../records/model.ts';
 
 /** Everything the job takes off, touches or disturbs, as far as it is not closed again. */
 function thingsOf(book: Book, job: Job): ReadonlySet<string> {

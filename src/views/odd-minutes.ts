@@ -1,0 +1,44 @@
+// Odd minutes: what stands in no job and is small enough to need no plan.
+import { oddMinutes as oddMinutesOf } from '../book/plan/odd-minutes.ts';
+import type { ChecklistBlock } from '../sheet/sheet.ts';
+import { heading } from './wording/blocks.ts';
+import { ours } from './wording/ours.ts';
+import { defineView } from './view.ts';
+import type { ViewContext } from './view.ts';
+
+/** So many of each are enough for an evening. */
+const most = 6;
+
+export const oddMinutes = defineView({
+  id: 'odd-minutes',
+  purpose: 'First steps that others wait for, looks that keep a hold point held, services that press: all in no job.',
+  needs: 'machine',
+  options: [],
+  blocks: (context) => {
+    const all = items(context);
+    if (all.length === 0) return [];
+    return [heading(2, context.say('In odd minutes, in no job'), 'odd-minutes'), { type: 'checklist', items: all }];
+  },
+});
+
+function items(context: ViewContext): ChecklistBlock['items'] {
+  const { firstSteps, looks, due } = oddMinutesOf(context.book);
+  const { say } = context;
+  return [
+    ...firstSteps.slice(0, most).map(({ step, waiting: [first] }) => ({
+      id: `odd/${step.id}`,
+      text: ours(context, step.at, step.step),
+      ...(first === undefined ? {} : { why: ours(context, first.at, first.why) }),
+    })),
+    ...(looks?.checks ?? []).slice(0, most).map(({ check }) => ({
+      id: `odd/${check.id}`,
+      text: ours(context, check.at, check.text),
+      why: looks === undefined ? '' : ours(context, looks.point.at, looks.point.title),
+    })),
+    ...due.slice(0, most).map(({ service, state }) => ({
+      id: `odd/${service.id}`,
+      text: `${ours(context, service.at, service.item)}: ${say(service.action)}`,
+      why: say(state),
+    })),
+  ];
+}

@@ -131,6 +131,8 @@ export interface OrderStep {
   readonly id: string;
   readonly step: string;
   readonly by: readonly string[];
+  /** Work after which it is to be done again; what undoes a check stands with the check. */
+  readonly undoneBy?: readonly string[];
   readonly applies: Applies;
   readonly at: Place;
 }

@@ -37,6 +37,28 @@ describe('what must come first', () => {
     const again = workOrder(smallBinder({ ...start, ...oiled, ...laid }).book).jobs[0]?.first;
     expect(again?.find((one) => one.step.id === 'bores-oiled')?.but).toMatch(/undone by lay-up/u);
   });
+  it('is to be done again after work that undoes it, though no check speaks of it', () => {
+    const road = {
+      'jobs/2026-12-10-ride.md': record(
+        'title: First ride\ndate: 2026-12-10\nkind: ride\nstate: planned\nride: {where: private land}',
+      ),
+    };
+    const spindle = done(
+      '2026-10-01-spindle',
+      'work: [{removed: front wheel}, {refitted: front wheel}, {tightened: front-spindle-nut}]',
+    );
+    const maker = {
+      'maker/book.yaml':
+        'splitpin: 1\nsource: {title: Book, page: "1"}\nfasteners:\n  - {id: front-spindle-nut, name: Front spindle nut, thread: M14x1.5, torque: 60 N·m}\n',
+    };
+    const open = (files: Readonly<Record<string, string>>) => first({ ...road, ...maker, ...files }, '2026-12-10-ride');
+    expect(open({})).toContain('front-axle-tightened');
+    expect(open(spindle)).not.toContain('front-axle-tightened');
+    const again = done('2026-11-01-tyre', 'work: [{removed: front wheel}, {refitted: front wheel}]');
+    expect(open({ ...spindle, ...again })).toContain('front-axle-tightened');
+    const told = workOrder(smallBinder({ ...road, ...maker, ...spindle, ...again }).book).jobs[0]?.first;
+    expect(told?.find((one) => one.step.id === 'front-axle-tightened')?.but).toBe('undone by front wheel removed');
+  });
   it('leaves out what is not for this machine: this one has no tappets', () => {
     const strip = planned('2026-12-07-strip', 'Top end', 'procedures: [top-end-strip-two-stroke]');
     const all = first(strip, '2026-12-07-strip') ?? [];

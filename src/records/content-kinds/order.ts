@@ -1,7 +1,7 @@
 // content/order: what must come before what, as steps and edges between them, each edge with its reason.
 import type { OrderOfWork } from '../content-model.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
-import { entry, need, or, wholeFile } from '../shapes/fields.ts';
+import { entry, may, need, or, wholeFile } from '../shapes/fields.ts';
 import { id, list, text } from '../shapes/plain.ts';
 import { applies } from './applies.ts';
 
@@ -13,6 +13,7 @@ const step = entry({
     [],
     'checks, procedures, readings, services, things of work or kinds of record that are this step',
   ),
+  undoneBy: may(list(text), 'work after which it is to be done again', { key: 'undone by', example: '[front wheel]' }),
   applies: or(applies, {}, 'machines it is for'),
 });
 

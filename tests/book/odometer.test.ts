@@ -39,6 +39,27 @@ describe('distance of the machine', () => {
     expect(miles(rolled)).toEqual([0, 99990, 100012]);
     expect(rolled.odometer.statement).toMatchObject({ word: 'exceeds mechanical limit' });
   });
+  it('tells what the clock fitted now will show: over the change of clocks, and over a new round', () => {
+    const due = (jobs: readonly Job[], clock: readonly InstrumentPeriod[]): readonly (number | undefined)[] => {
+      const lines = maker({ services: [service('chain', { every: interval('100 mi') })] });
+      const [line] = book(jobs, '2026-06-01', { records: { machine: machine({ clock }), maker: lines } }).due;
+      return [line?.dueAt, line?.dueOnClock].map((one) => one && Math.round(inUnit(one.quantity, mile)));
+    };
+    const served = (date: string, odometer: string): Job => at(date, odometer, { services: ['chain'] });
+    const changed = [
+      period('first', ['1969-05-01', '0 mi'], { to: ['2026-03-14', '8106 mi'], state: 'dead' }),
+      period('second', ['2026-03-14', '23418 mi']),
+    ];
+    expect(due([served('2026-04-01', '23450 mi')], changed)).toEqual([8238, 23550]);
+    const lower = [
+      period('first', ['1969-05-01', '0 mi'], { to: ['2026-03-14', '8106 mi'], state: 'dead' }),
+      period('second', ['2026-03-14', '40 mi']),
+    ];
+    expect(due([served('2026-04-01', '50 mi')], lower)).toEqual([8216, 150]);
+    const rolled = [period('one', ['1969-05-01', '0 mi'], { state: 'rolled over' })];
+    expect(due([served('2025-01-01', '99950 mi')], rolled)).toEqual([100050, 50]);
+    expect(due([at('2025-01-01', '99990 mi'), served('2025-02-01', '12 mi')], rolled)).toEqual([100112, 112]);
+  });
   it('adds a clock in kilometres to one in miles', () => {
     const clock = [
       period('km', ['2020-01-01', '0 km'], { to: ['2021-01-01', '1609.344 km'] }),

@@ -23,9 +23,36 @@ function newtonMetres(figure: Figure<'torque'>): number {
   return inUnit<'torque'>(figure.quantity, newtonMetre);
 }
 
-function middle(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return ((sorted[Math.floor((sorted.length - 1) / 2)] ?? 0) + (sorted[Math.floor(sorted.length / 2)] ?? 0)) / 2;
+/** The makers' torques of each thread, sorted: a machine may have thousands of fasteners of one thread. */
+function byThread(all: readonly TorqueRow[]): ReadonlyMap<string, readonly number[]> {
+  const found = new Map<string, number[]>();
+  for (const { basis, fastener, value } of all) {
+    if (basis !== 'maker' || fastener.thread === undefined || value === undefined) continue;
+    const list = found.get(fastener.thread);
+    if (list === undefined) found.set(fastener.thread, [newtonMetres(value.low)]);
+    else list.push(newtonMetres(value.low));
+  }
+  for (const list of found.values()) list.sort((a, b) => a - b);
+  return found;
+}
+
+/** Index of the first that is not smaller. */
+function indexIn(sorted: readonly number[], value: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const half = (low + high) >> 1;
+    if ((sorted[half] ?? 0) < value) low = half + 1;
+    else high = half;
+  }
+  return low;
+}
+
+/** The middle of all but one of them. */
+function middleOfOthers(sorted: readonly number[], own: number): number {
+  const skip = indexIn(sorted, own);
+  const other = (index: number): number => sorted[index < skip ? index : index + 1] ?? 0;
+  const many = sorted.length - 1;
+  return (other(Math.floor((many - 1) / 2)) + other(Math.floor(many / 2))) / 2;
 }
 
 function asNewtonMetres(value: number): string {
@@ -33,16 +60,15 @@ function asNewtonMetres(value: number): string {
 }
 
 /** A maker’s torque ten or twelve times off all others of its thread. */
-function amongNeighbours(row: TorqueRow, value: Figure<'torque'>, all: readonly TorqueRow[]): readonly Problem[] {
+function amongNeighbours(
+  row: TorqueRow,
+  value: Figure<'torque'>,
+  neighbours: ReadonlyMap<string, readonly number[]>,
+): readonly Problem[] {
   const { thread, name } = row.fastener;
-  if (thread === undefined) return [];
-  const others = all.flatMap((one) =>
-    one !== row && one.basis === 'maker' && one.fastener.thread === thread && one.value !== undefined
-      ? [newtonMetres(one.value.low)]
-      : [],
-  );
-  if (others.length < enoughNeighbours) return [];
-  const expected = middle(others);
+  const all = thread === undefined ? undefined : neighbours.get(thread);
+  if (thread === undefined || all === undefined || all.length - 1 < enoughNeighbours) return [];
+  const expected = middleOfOthers(all, newtonMetres(value));
   const slip = likelySlip(newtonMetres(value), expected);
   if (slip === undefined || Math.max(slip.factor, 1 / slip.factor) < gross) return [];
   const message = `${name}: ${printFigure(value)} does not fit its neighbours, other fasteners ${thread} have about ${asNewtonMetres(expected)}: ${slip.says}? ${asNewtonMetres(newtonMetres(value) * slip.factor)}`;
@@ -81,13 +107,15 @@ function aboveStrength(row: TorqueRow, value: Figure<'torque'>): readonly Proble
 }
 
 /** Makers’ torques that do not fit. */
-export const torqueDoesNotFit: Look = ({ torque }) =>
-  torque.flatMap((row) => {
+export const torqueDoesNotFit: Look = ({ torque }) => {
+  const neighbours = byThread(torque);
+  return torque.flatMap((row) => {
     const value = row.value?.low;
     if (row.basis !== 'maker' || value === undefined) return [];
-    const slipped = amongNeighbours(row, value, torque);
+    const slipped = amongNeighbours(row, value, neighbours);
     return slipped.length > 0 ? slipped : aboveStrength(row, value);
   });
+};
 
 /** A fastener tightened to a value that is the book’s in another unit. */
 export const tightenedInOtherUnit: Look = ({ ground, torque }) => {

@@ -144,17 +144,21 @@ export const compressionSpread = calculation({
     const spread = ((Math.max(...dry) - Math.min(...dry)) / Math.max(...dry)) * 100;
     const rises = wet.map((value, index) => (value / (dry[index] ?? value) - 1) * 100);
     const rise = rises.length === 0 ? undefined : Math.max(...rises);
-    return { spread, 'largest rise': rise, says: pointsTo(spread, rise, given.maybe('allowed spread', percent) ?? 10) };
+    return {
+      spread,
+      'largest rise': rise,
+      says: pointsTo(dry.length, spread, rise, given.maybe('allowed spread', percent) ?? 10),
+    };
   },
 });
 
-function pointsTo(spread: number, rise: number | undefined, allowed: number): string {
-  const first = spread > allowed ? 'cylinders differ' : 'cylinders agree';
-  if (rise === undefined) return first;
-  return (
-    first +
-    (rise > 10
-      ? '; oil lifts the reading: rings or bore'
-      : '; oil changes little: valves, gasket or plug seat before rings')
-  );
+/** `cylinders differ; oil lifts the reading: rings or bore`; a single cylinder has none to agree with. */
+function pointsTo(cylinders: number, spread: number, rise: number | undefined, allowed: number): string | undefined {
+  const between = spread > allowed ? 'cylinders differ' : 'cylinders agree';
+  const oil =
+    rise !== undefined && rise > 10
+      ? 'oil lifts the reading: rings or bore'
+      : 'oil changes little: valves, gasket or plug seat before rings';
+  const told = [...(cylinders > 1 ? [between] : []), ...(rise === undefined ? [] : [oil])];
+  return told.length === 0 ? undefined : told.join('; ');
 }

@@ -3,11 +3,17 @@ import type { Series } from '../../book/book.ts';
 import { batteryFigures, chainFigures, chainLimits, wearFigures } from '../figures/series.ts';
 import type { Text } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
+import { compressionSaid } from './compression-said.ts';
 import { inlineFigure, resultText } from './figure.ts';
 
 /** Lines of one series; none where nothing follows from it. */
 export function seriesLines(context: ViewContext, series: Series): readonly Text[] {
-  return [...wearLines(context, series), ...chainLines(context, series), ...batteryLines(context, series)];
+  return [
+    ...wearLines(context, series),
+    ...chainLines(context, series),
+    ...batteryLines(context, series),
+    ...compressionSaid(context, series),
+  ];
 }
 
 function wearLines({ book, say }: ViewContext, series: Series): readonly Text[] {

@@ -19,6 +19,7 @@ export function boundOf(series: Series): WrittenRange | undefined {
 export function nearestToLimit(series: Series, points: readonly SeriesPoint[]): Nearest | undefined {
   const bound = boundOf(series);
   const all = points.map((point): Nearest => {
+    if (point.verdict === 'limit is for another condition') return { point };
     const room = point.value.kind === 'read' ? roomOf(point.value.written, bound) : undefined;
     return room === undefined ? { point } : { point, room };
   });

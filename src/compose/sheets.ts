@@ -1,6 +1,7 @@
 // The sheets of a binder: each definition of content times the machine, or times each planned job; blocks are made when they are asked for.
 import type { Book } from '../book/book.ts';
 import type { Outcome } from '../problem/problem.ts';
+import { sheetCode } from '../records/square-codes.ts';
 import type { Block, Paper, Sheet } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { recordsUpTo } from '../views/wording/records-up-to.ts';
@@ -50,7 +51,7 @@ function sheetOf(context: ViewContext, named: NamedSheet, options: Options): She
     ...(named.job === undefined ? {} : { job: named.job.id }),
     ...(before === undefined ? {} : { continues: before }),
     leftOut: leftOut(context),
-    squareCode: squareCode(book, named),
+    squareCode: sheetCode(machine, { id: named.id, code: definition.code }, named.job?.id),
     ...(definition.carries === 'data' ? { carriesData: true } : {}),
     get blocks() {
       made ??= sheetBlocks(context, named, 'paper');
@@ -71,12 +72,4 @@ export function leftOut({ book, say }: ViewContext): readonly string[] {
     ({ file, codes }) =>
       `${say('Left out')}: ${file} (${codes.join(', ')}). ${say('Whatever depends on it is held until it can be read.')}`,
   );
-}
-
-/** The page of the sheet where the machine has an address, else frame number and sheet. */
-function squareCode(book: Book, named: NamedSheet): string {
-  const { site, numbers, name } = book.records.machine;
-  if (site !== undefined && site !== '') return `${site.replace(/\/$/, '')}/sheets/${named.id}.html`;
-  const frame = numbers.find((number) => number.name === 'frame')?.stamped ?? name;
-  return `${frame} ${named.definition.code} ${named.job?.id ?? ''}`.trim();
 }

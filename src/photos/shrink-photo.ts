@@ -21,7 +21,7 @@ export const shrinkSettings = 'jpeg 80, 1600 and 400, upright, no metadata, 1';
 let loaded: Promise<typeof sharpFunction> | undefined;
 
 /** Loads the decoder when first needed, with every loader shut but the three that are ours: it sniffs content, not names. */
-function decoder(): Promise<typeof sharpFunction> {
+export function decoder(): Promise<typeof sharpFunction> {
   loaded ??= import('sharp').then(({ default: sharp }) => {
     sharp.block({ operation: ['VipsForeignLoad'] });
     sharp.unblock({ operation: ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsForeignLoadWebp'] });
@@ -46,7 +46,7 @@ export async function shrinkPhoto(original: string, large: string, small: string
 }
 
 /** HEIC comes unpacked and upright; sharp's own build cannot read it. */
-async function uprightOf(original: string, sharp: typeof sharpFunction): Promise<Sharp> {
+export async function uprightOf(original: string, sharp: typeof sharpFunction): Promise<Sharp> {
   if (pictureHead(original)?.kind !== 'HEIC')
     return sharp(original, { limitInputPixels: mostPixels, failOn: 'error', sequentialRead: true }).autoOrient();
   const { width, height, data } = await unpackHeic(original, mostPixels);

@@ -1,5 +1,6 @@
 // Tags and bag labels: one to lie in the bag and one to hang on it, with job, contents and a square code; blank ones for what comes next.
 import type { BagLine, OpenLine } from '../book/book.ts';
+import { tagCode } from '../records/square-codes.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { count, countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
@@ -11,7 +12,7 @@ import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
 /** Two rows of them stand on a sheet of either paper. */
-const tag = { width: 60, height: 116 } as const;
+const tag = { width: 60, height: 110 } as const;
 
 type Card = CardsBlock['cards'][number];
 
@@ -32,13 +33,6 @@ function cards(context: ViewContext): readonly Card[] {
   const planned = book.plans.flatMap((plan) => plannedBags({ ...context, job: plan.job, plan }));
   const full = [...bags.flatMap((bag) => bagCards(context, bag)), ...loose.map((line) => partTag(context, line))];
   return [...full, ...planned, ...blankTags(context)];
-}
-
-function square({ book }: ViewContext, what: string): string {
-  const { site, numbers, name } = book.records.machine;
-  if (site !== undefined && site !== '') return `${site.replace(/\/$/, '')}/off.html`;
-  const frame = numbers.find((number) => number.name === 'frame')?.stamped ?? name;
-  return `${frame === '?' ? name : frame} ${what}`;
 }
 
 function foot({ book }: ViewContext, day: string): string {
@@ -62,7 +56,7 @@ function bagCards(context: ViewContext, bag: BagLine): readonly Card[] {
   const job = first === undefined ? [] : [`${say('Job')}: ${first.job.title}`];
   return bothLabels(context, `${say('Bag')} ${bag.bag}`, {
     lines: [...contents, ...job],
-    code: square(context, `${say('bag')} ${bag.bag} ${first?.job.id ?? ''}`.trim()),
+    code: tagCode(book.records.machine, { bag: bag.bag, ...(first === undefined ? {} : { job: first.job.id }) }),
     foot: foot(context, first === undefined ? '' : dayText(first.since)),
   });
 }
@@ -79,7 +73,7 @@ function partTag(context: ViewContext, line: OpenLine): Card {
       ...(entry.note === undefined ? [] : [entry.note]),
       `${say('Job')}: ${job.title}`,
     ],
-    code: square(context, job.id),
+    code: tagCode(book.records.machine, { job: job.id }),
     foot: foot(context, ''),
   };
 }
@@ -96,7 +90,11 @@ function plannedBags(context: ViewContext): readonly Card[] {
     });
     return bothLabels(context, `${say('Bag')} ${count(one.bag)}`, {
       lines: [...parts, ...fasteners, `${say('Step')} ${count(one.number)}: ${job?.title ?? ''}`, say('Counted in:')],
-      code: square(context, `${say('bag')} ${count(one.bag)} ${job?.id ?? ''}`),
+      code: tagCode(book.records.machine, {
+        bag: count(one.bag),
+        step: count(one.number),
+        ...(job === undefined ? {} : { job: job.id }),
+      }),
       foot: foot(context, say('date:')),
     });
   });

@@ -2,10 +2,10 @@
 import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, rmSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-/** Path in the machine folder, and what is in it. */
+/** Path in the machine folder, and what is in it; a function gives it when its turn comes, so that not all pictures are in memory at once. */
 export interface NewFile {
   readonly file: string;
-  readonly bytes: string | Uint8Array;
+  readonly bytes: string | Uint8Array | (() => Uint8Array);
 }
 
 /**
@@ -32,11 +32,11 @@ export function writeNew(folder: string, files: readonly NewFile[]): void {
   }
 }
 
-function writeThrough(path: string, bytes: string | Uint8Array): void {
+function writeThrough(path: string, bytes: NewFile['bytes']): void {
   mkdirSync(dirname(path), { recursive: true });
   const file = openSync(path, 'w');
   try {
-    const all = typeof bytes === 'string' ? Buffer.from(bytes) : bytes;
+    const all = typeof bytes === 'string' ? Buffer.from(bytes) : typeof bytes === 'function' ? bytes() : bytes;
     for (let done = 0; done < all.length;) done += writeSync(file, all, done);
     fsyncSync(file);
   } finally {

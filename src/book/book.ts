@@ -192,12 +192,26 @@ export interface JobPlan {
 }
 
 export interface Costs {
+  /** Paid, ordered and agreed, less what came back; fees too. */
   readonly total: Money;
+  /** Of it, the group `fees`: test, plates, insurance. */
+  readonly fees: Money;
+  /** Of it, what was ordered or agreed and is not here. */
+  readonly committed: Money;
   readonly byGroup: readonly { readonly group: string; readonly total: Money }[];
   readonly byYear: readonly { readonly year: string; readonly total: Money }[];
-  readonly entries: readonly { readonly job: Job; readonly entry: MoneyEntry | PartEntry; readonly inOwn?: Money }[];
-  /** What the sum leaves out (a currency without a rate). */
+  readonly entries: readonly {
+    /** Absent for a purchase shared between machines. */
+    readonly job?: Job;
+    readonly day: Day;
+    readonly entry: MoneyEntry | PartEntry;
+    readonly inOwn?: Money;
+    readonly committed?: boolean;
+  }[];
+  /** What the sum leaves out (a currency without a rate, the same money written twice). */
   readonly leftOut: readonly string[];
+  /** Prices that were written again for one buy, and counted once. */
+  readonly pricedAgain: readonly { readonly part: PartEntry; readonly job: Job; readonly before: Job }[];
   readonly limit?: Money;
 }
 

@@ -4,7 +4,7 @@ import type { Content } from '../records/content-model.ts';
 import type { Records } from '../records/model.ts';
 import { parted } from './answers.ts';
 import type { Book } from './book.ts';
-import { countCosts } from './costs.ts';
+import { countCosts } from './costs/count-costs.ts';
 import { dueList } from './due/due-list.ts';
 import { serviceVisits } from './due/visits.ts';
 import { layGround } from './ground.ts';
@@ -34,7 +34,7 @@ export function makeBook(records: Records, content: Content, today: Day): Book {
   const torque = torqueTable(ground);
   const holds = holdPoints(ground, odometer, judgeOf(series), { off: offWork.off, torque });
   const due = dueList(ground, odometer, series);
-  const costs = countCosts(records, ground.jobs, offWork.off.closed, ground.key);
+  const costs = countCosts(records, ground.all, offWork.off.closed, ground.key);
   const found = { ground, odometer, offWork, series, torque, holds, due, costs };
   const { open, answered } = parted(lookOver(found), ground.jobs);
   return {

@@ -2,9 +2,10 @@
 import type { Costs } from '../book/book.ts';
 import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
-import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
+import { costFacts } from './cost-facts.ts';
+import { column, heading, lines, row, stack } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
-import { spanText } from './wording/day.ts';
+import { dayText, spanText } from './wording/day.ts';
 import { jobTitle, withJobs } from './wording/job.ts';
 import { moneyPlot } from './wording/money-plot.ts';
 import { defineView } from './view.ts';
@@ -12,7 +13,8 @@ import type { ViewContext } from './view.ts';
 
 export const costs = defineView({
   id: 'costs',
-  purpose: 'Money spent by group, by year and entry by entry, with what the sum leaves out.',
+  purpose:
+    'Money spent by group, by year and entry by entry, with what is to come, the limit, and what the sum leaves out.',
   needs: 'machine',
   options: ['of'],
   blocks: (context) => {
@@ -26,17 +28,11 @@ export const costs = defineView({
   },
 });
 
-function sums({ book, say }: ViewContext): readonly Block[] {
-  const { total, byGroup, byYear, leftOut, limit } = book.costs;
+function sums(context: ViewContext): readonly Block[] {
+  const { book, say } = context;
+  const { byGroup, byYear, leftOut } = book.costs;
   return stack(
-    {
-      type: 'facts',
-      across: 2,
-      facts: [
-        ...fact(say('Together'), formatMoney(total)),
-        ...fact(say('The limit I will spend'), limit === undefined ? undefined : formatMoney(limit)),
-      ],
-    },
+    costFacts(context),
     sumTable(
       say('Group'),
       say('Sum'),
@@ -78,11 +74,17 @@ function entries({ book, say }: ViewContext): Block {
   };
 }
 
-function entryRow(say: (words: string) => string, { job, entry, inOwn }: Costs['entries'][number]): Row {
+function entryRow(
+  say: (words: string) => string,
+  { job, day, entry, inOwn, committed }: Costs['entries'][number],
+): Row {
   const own = inOwn === undefined ? say('not counted') : formatMoney(inOwn);
+  const date = job === undefined ? dayText(day) : spanText(job.date);
+  const where = job === undefined ? say('shared, in workshop.yaml') : [jobTitle(job)];
   if ('part' in entry) {
     const price = entry.price === undefined ? '' : formatMoney(entry.price);
-    return row(spanText(job.date), entry.part, say('part'), price, own, [jobTitle(job)]);
+    return row(date, entry.part, committed === true ? say('part, not here yet') : say('part'), price, own, where);
   }
-  return row(spanText(job.date), entry.for, say(entry.kind), formatMoney(entry.amount), own, [jobTitle(job)]);
+  const kind = committed === true ? say('agreed, still to pay') : say(entry.kind);
+  return row(date, entry.for, kind, formatMoney(entry.amount), own, where);
 }

@@ -54,15 +54,16 @@ export const moneyOut: Look = ({ ground, costs }) => {
       'send the old part, or write the deposit off',
     ),
   );
-  const { limit, total } = costs;
-  if (limit === undefined || limit.currency !== total.currency || total.minor <= limit.minor) return open;
+  const { limit, total, fees } = costs;
+  const bike = { minor: total.minor - fees.minor, currency: total.currency };
+  if (limit === undefined || limit.currency !== bike.currency || bike.minor <= limit.minor) return open;
   const at = { file: ground.records.machine.file, path: ['spending limit'] };
   return [
     ...open,
     query(
       'spending-limit-passed',
       at,
-      `${formatMoney(total)} spent, and the limit you set is ${formatMoney(limit)}`,
+      `${formatMoney(bike)} spent or ordered, fees apart, and the limit you set is ${formatMoney(limit)}`,
       'stop, or set a new limit on purpose',
     ),
   ];

@@ -39,37 +39,25 @@ interface Bought {
 
 /** Part entries whose price the sum counts, oldest first. */
 function counted({ costs }: Found): readonly Bought[] {
-  return costs.entries.flatMap(({ job, entry }) => ('part' in entry ? [{ job, part: entry }] : []));
+  return costs.entries.flatMap(({ job, entry }) =>
+    job !== undefined && 'part' in entry ? [{ job, part: entry }] : [],
+  );
 }
 
-function sameBuy(a: PartEntry, b: PartEntry): boolean {
-  return a.number === b.number && a.price?.minor === b.price?.minor && a.price?.currency === b.price?.currency;
-}
-
-/** Priced when it came and priced again when it was fitted: one buy, counted twice. */
-export const partCountedTwice: Look = (found) => {
-  const here = new Map<string, Bought>();
-  return counted(found).flatMap((one) => {
-    const key = found.ground.key(one.part.part);
-    const before = here.get(key);
-    if (one.part.state !== 'fitted') {
-      here.set(key, one);
-      return [];
-    }
-    here.delete(key);
-    if (
-      before === undefined ||
-      before.job === one.job ||
-      !sameBuy(before.part, one.part) ||
-      one.part.price === undefined
-    )
-      return [];
-    const message = `${one.part.part}: ${formatMoney(one.part.price)} here and in ${before.job.id}, counted twice`;
+/** Priced when it came and priced again when it was fitted: one buy, and the sum counts it once. */
+export const partCountedTwice: Look = ({ costs }) =>
+  costs.pricedAgain.flatMap(({ part, before }) => {
+    if (part.price === undefined) return [];
+    const message = `${part.part}: ${formatMoney(part.price)} here and in ${before.id}, taken for one buy and counted once`;
     return [
-      query('part-counted-twice', one.part.at, message, 'leave the price where it was paid, and take it out here'),
+      query(
+        'part-counted-twice',
+        part.at,
+        message,
+        'leave the price where it was paid; for a second buy, write another number',
+      ),
     ];
   });
-};
 
 /** Sent back, with its price still in the sum and no refund after it. */
 export const returnedStillCounted: Look = (found) => {

@@ -36,9 +36,9 @@ function stillWanted(asked: PartLine, after: readonly PartLine[]): readonly Part
 }
 
 /** Lines that are still to come or to be fitted, in the order of the records; linear but for parts of one name. */
-export function partLines(book: Book): readonly PartLine[] {
+export function partLines({ parts }: Pick<Book, 'parts'>): readonly PartLine[] {
   const byKey = new Map<string, PartLine[]>();
-  const all = book.parts.map(({ job, part }): PartLine => {
+  const all = parts.map(({ job, part }): PartLine => {
     const line = { job, part, key: plainName(part.part), count: part.count };
     const list = byKey.get(line.key);
     if (list === undefined) byKey.set(line.key, [line]);

@@ -10,8 +10,8 @@ const minorUnits = 100;
 /** A plot where money moved on two days or more; undefined otherwise. */
 export function moneyPlot(say: (words: string) => string, costs: Costs): PlotBlock | undefined {
   const byDay = new Map<number, number>();
-  for (const { job, inOwn } of costs.entries) {
-    const day = dayNumber(job.date.from);
+  for (const { day: paid, inOwn } of costs.entries) {
+    const day = dayNumber(paid);
     byDay.set(day, (byDay.get(day) ?? 0) + (inOwn?.minor ?? 0));
   }
   const days = [...byDay].toSorted(([one], [other]) => one - other);

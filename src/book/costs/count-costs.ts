@@ -1,0 +1,114 @@
+// What the machine has cost: money as paid, in one currency at the owner's stated rates; nothing counted twice.
+import type { Money } from '../../quantity/money.ts';
+import { formatMoney, inCurrency } from '../../quantity/money-arithmetic.ts';
+import type { Job, Records } from '../../records/model.ts';
+import type { ClosedLine, Costs } from '../book.ts';
+import { byText, inOrder } from '../in-order.ts';
+import type { Namer } from '../names.ts';
+import { plainName } from '../names.ts';
+import { coreLines } from './core-deposits.ts';
+import type { CostLine } from './cost-line.ts';
+import { eachBuyOnce } from './once.ts';
+import { ownLines } from './own-lines.ts';
+import { sentOutLine } from './sent-out.ts';
+import { sharedLines } from './shared-purchases.ts';
+
+/** Sums by name, in the order of the names. */
+interface Sums {
+  readonly add: (name: string, minor: number) => void;
+  readonly list: () => readonly { readonly name: string; readonly total: Money }[];
+}
+
+function sums(currency: string): Sums {
+  const groups = new Map<string, number>();
+  return {
+    add: (name, minor) => groups.set(name, (groups.get(name) ?? 0) + minor),
+    list: () =>
+      [...groups]
+        .map(([name, minor]) => ({ name, total: { minor, currency } }))
+        .toSorted((a, b) => byText(a.name, b.name)),
+  };
+}
+
+/** Test fees, plates, insurance: written under this group they stand apart from what the machine itself cost. */
+function isFee(group: string): boolean {
+  return plainName(group) === 'fee';
+}
+
+/** Ordered, and no later entry of the same buy says that it came. */
+function isCommitted({ entry, committed }: CostLine): boolean {
+  return committed === true || ('part' in entry && entry.state === 'ordered');
+}
+
+interface Gathered {
+  readonly lines: readonly CostLine[];
+  readonly again: Costs['pricedAgain'];
+  readonly notCounted: readonly string[];
+}
+
+function gather(records: Records, jobs: readonly Job[], closed: readonly ClosedLine[], key: Namer): Gathered {
+  const back = new Map(closed.filter(({ state }) => state === 'sent out').map((line) => [line.entry, line.byJob]));
+  const happened = jobs.filter(({ state }) => state !== 'planned');
+  const own = jobs.map((job) => ownLines(job, key));
+  const { lines, again } = eachBuyOnce(
+    own.flatMap((one) => one.lines),
+    key,
+  );
+  const sent = happened.flatMap((job) => job.work.flatMap((entry) => sentOutLine(job, entry, back.get(entry), key)));
+  return {
+    lines: [...lines, ...sent, ...coreLines(happened, key), ...sharedLines(records)],
+    again,
+    notCounted: [
+      ...own.flatMap((one) => one.leftOut),
+      ...again.map(
+        ({ part, job, before }) => `${part.part} in ${job.id}: the same money as in ${before.id}, counted once`,
+      ),
+    ],
+  };
+}
+
+/** Where the line stands, for a sentence. */
+function whereOf({ job, day }: CostLine): string {
+  return job === undefined ? `a shared purchase on ${day}` : job.id;
+}
+
+/** Adds up what was paid, ordered or agreed. What has no rate, or was paid for on another machine, is named and left out. */
+export function countCosts(records: Records, all: readonly Job[], closed: readonly ClosedLine[], key: Namer): Costs {
+  const { currency, rates, spendingLimit } = records.machine;
+  const { lines, again, notCounted } = gather(records, inOrder(all), closed, key);
+  const noRate: string[] = [];
+  const [byGroup, byYear] = [sums(currency), sums(currency)];
+  let [total, fees, committed] = [0, 0, 0];
+  const entries = lines.map((line): Costs['entries'][number] => {
+    const { job, day, entry, amount, sign, group } = line;
+    const said = {
+      day,
+      entry,
+      ...(job === undefined ? {} : { job }),
+      ...(isCommitted(line) ? { committed: true } : {}),
+    };
+    const worth = inCurrency(amount, currency, rates);
+    if (worth === undefined) {
+      noRate.push(`${formatMoney(amount)} in ${whereOf(line)}: no rate for ${amount.currency}`);
+      return said;
+    }
+    const minor = sign * worth.minor;
+    total += minor;
+    if (isFee(group)) fees += minor;
+    if (isCommitted(line)) committed += minor;
+    byGroup.add(group, minor);
+    byYear.add(day.slice(0, 4), minor);
+    return { ...said, inOwn: { minor, currency } };
+  });
+  return {
+    total: { minor: total, currency },
+    fees: { minor: fees, currency },
+    committed: { minor: committed, currency },
+    byGroup: byGroup.list().map(({ name, total: whole }) => ({ group: name, total: whole })),
+    byYear: byYear.list().map(({ name, total: whole }) => ({ year: name, total: whole })),
+    entries,
+    leftOut: [...noRate, ...notCounted],
+    pricedAgain: again,
+    ...(spendingLimit === undefined ? {} : { limit: spendingLimit }),
+  };
+}

@@ -17,7 +17,7 @@ export function openKeeper(key: string): Keeper {
     read: () => valuesOf(attempt(() => store?.getItem(key)) ?? '{}'),
     write: (values) =>
       store !== undefined && attempt(() => (store.setItem(key, JSON.stringify(values)), true)) === true,
-    forget: () => void attempt(() => store?.removeItem(key)),
+    forget: () => attempt(() => store?.removeItem(key)),
   };
 }
 

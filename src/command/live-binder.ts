@@ -7,9 +7,11 @@ import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import { siteAssets } from '../render/assets.ts';
 import { renderPage } from '../render/page.ts';
+import { renderPhonePage } from '../render/phone-page.ts';
 import type { SiteFrame } from '../render/site-frame.ts';
 import { namedPhotos } from './named-photos.ts';
 import type { Options } from './program.ts';
+import { phonePages } from './phone-file.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { frameFor } from './site-frame-for.ts';
 import { writePrint } from './print-task.ts';
@@ -82,6 +84,15 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
     return html;
   };
 
+  const phone = (file: string): string | undefined => {
+    const found =
+      good &&
+      phonePages(good.binder, reading.textOf)
+        .find((each) => each.file === file)
+        ?.page();
+    return found && renderPhonePage(found);
+  };
+
   const print = async (file: string): Promise<Uint8Array | undefined> => {
     const sheet = good?.binder.sheets.find((each) => printFile(each) === file);
     if (good === undefined || sheet === undefined) return undefined;
@@ -110,7 +121,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       return settle();
     },
     file: async (file) => {
-      if (file.endsWith('.html')) return sent('text/html; charset=utf-8', page(file));
+      if (file.endsWith('.html')) return sent('text/html; charset=utf-8', page(file) ?? phone(file));
       if (file.endsWith('.pdf')) return sent('application/pdf', await print(file));
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));

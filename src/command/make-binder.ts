@@ -11,6 +11,7 @@ import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
 import { onInterrupt } from './interrupt.ts';
 import { namedPhotos } from './named-photos.ts';
+import { phonePages } from './phone-file.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportProblems, tellStopped } from './report-problems.ts';
 import { frameFor } from './site-frame-for.ts';
@@ -118,6 +119,15 @@ async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, M
   const frame = frameFor(binder, photos, undefined, job.options.siteOnly !== true);
   await renderSite(binder.pages, frame, ({ file, content }) => putText(aside, file, content));
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
+  if (job.options.siteOnly !== true) await writePhonePages(aside, work);
+}
+
+async function writePhonePages(aside: Aside, { binder, read }: Work): Promise<void> {
+  const { renderPhonePage } = await import('../render/phone-page.ts');
+  for (const { file, page } of phonePages(binder, read.textOf)) {
+    const made = page();
+    if (made !== undefined) putText(aside, file, renderPhonePage(made));
+  }
 }
 
 async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<Prints> {

@@ -16,7 +16,7 @@ export interface Carried {
   readonly sheets: string;
   /** Print of the job record's text. */
   readonly record: string;
-  /** Print of what the sheets asked, with what the record said there already. */
+  /** Print of what the sheets asked. */
   readonly asked: string;
 }
 
@@ -42,17 +42,9 @@ export function recordPrint(text: string): string {
   return hashOf(text).slice(0, 12);
 }
 
-/** Twelve characters over what is asked and what is known already. Last readings and expectations may change without harm. */
+/** Twelve characters over what is asked. What is known already and what was read last may change without harm. */
 export function askedPrint(blanks: readonly Blank[]): string {
-  const parts = blanks.map(({ id, kind, asks, unit, standard, limit, given }) => [
-    id,
-    kind,
-    asks,
-    unit,
-    standard,
-    limit,
-    given,
-  ]);
+  const parts = blanks.map(({ id, kind, asks, unit, standard, limit }) => [id, kind, asks, unit, standard, limit]);
   return hashOfData(parts).slice(0, 12);
 }
 

@@ -34,7 +34,7 @@ export interface SiteFrame {
   readonly recordsDate: string;
   readonly recordsVersion: string;
   readonly contents: readonly ContentsLine[];
-  /** Turns `job:…`, `sheet:…`, `print:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
+  /** Turns `job:…`, `sheet:…`, `print:…`, `phone:…`, `page:…` or `working:…` into a file below the output folder, with its fragment if any. */
   readonly targetOf: (reference: string) => string | undefined;
   readonly photoOf: (file: string) => SitePhoto | undefined;
   /** False when the site is made without PDFs, so that nothing leads to one. */
@@ -101,6 +101,8 @@ function targetAmong(files: ReadonlySet<string>, reference: string, prints: bool
   const id = reference.slice(colon + 1);
   // Every sheet that has a page has a PDF of the same name.
   if (kind === 'print') return prints && files.has(`sheets/${id}.html`) ? `print/${id}.pdf` : undefined;
+  // Every planned job has a page for the telephone where its sheets are printed.
+  if (kind === 'phone') return prints && files.has(`jobs/${id}.html`) ? `phone/${id}.html` : undefined;
   const candidates = (homes[kind] ?? []).map((home) => home(id));
   return candidates.find((candidate) => files.has(candidate.split('#')[0] ?? ''));
 }

@@ -39,10 +39,12 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
 }
 
 /** A planned job leads to its sheets. */
-function planned({ book, plan }: ViewContext): readonly Block[] {
+function planned({ book, plan, say }: ViewContext): readonly Block[] {
   if (plan === undefined) return [];
   const sheets = sheetsOf(book).filter((sheet) => sheet.plan === plan);
-  return [lines(sheets.map((sheet) => [{ kind: 'link', text: sheet.title, to: `sheet:${sheet.id}` }]))];
+  const links = sheets.map((sheet) => ({ kind: 'link', text: sheet.title, to: `sheet:${sheet.id}` }) as const);
+  const phone = { kind: 'link', text: say('All of it to fill in on a telephone'), to: `phone:${plan.job.id}` } as const;
+  return [lines([...links, ...(links.length === 0 ? [] : [phone])].map((link) => [link]))];
 }
 
 function words(context: ViewContext, job: NonNullable<ViewContext['job']>): readonly Block[] {

@@ -1,9 +1,11 @@
 // The site of a whole machine for the tests: real records and pages, with stand-ins for the photos and the PDFs beside them.
 import { namedPhotos } from '../../src/command/named-photos.ts';
+import { phonePages } from '../../src/command/phone-file.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
 import { frameFor } from '../../src/command/site-frame-for.ts';
 import { photoNames } from '../../src/photos/photo-names.ts';
 import { renderOne } from '../../src/render/page.ts';
+import { renderPhonePage } from '../../src/render/phone-page.ts';
 import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
 import { standInPicture } from './stand-in-picture.ts';
 import type { WrittenFile } from './site-folder.ts';
@@ -21,7 +23,7 @@ export interface BinderSite {
 
 /** Reads and renders a machine folder as of a day. */
 export async function binderSite(folder: string, today: string): Promise<BinderSite> {
-  const { binder, folder: machine } = readMachine(folder, today, {});
+  const { binder, folder: machine, textOf } = readMachine(folder, today, {});
   if (binder === undefined) throw new Error(`${folder} cannot be read`);
   const stamp = { width: 1600, height: 1200, smallWidth: 400, smallHeight: 300, size: 0, modified: 0, key: '' };
   const photos = namedPhotos(binder, machine.assets).map(({ file }) => ({ file, ...photoNames(file), ...stamp }));
@@ -31,10 +33,14 @@ export async function binderSite(folder: string, today: string): Promise<BinderS
   const picture = await standInPicture();
   const pictures = photos.flatMap(({ large, small }) => [large, small]).map((file) => ({ file, content: picture }));
   const prints = binder.sheets.map(({ id }) => ({ file: `print/${id}.pdf`, content: '%PDF-1.7\n' }));
+  const phones = phonePages(binder, textOf).flatMap(({ file, page }) => {
+    const made = page();
+    return made === undefined ? [] : [{ file, content: renderPhonePage(made) }];
+  });
   return {
     specs: binder.pages,
     frame,
-    files: [...pages, ...pictures, ...prints],
+    files: [...pages, ...pictures, ...prints, ...phones],
     pages: new Map(pages.map(({ file, content }) => [file, content])),
     lost,
   };

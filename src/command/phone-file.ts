@@ -1,0 +1,120 @@
+// The sheets of a job as a page for a telephone: blanks that ask the same thing stand together.
+import type { Binder, Sheet } from '../build.ts';
+import type { Blank } from '../entry/blank.ts';
+import { blanksOf, blanksOfAll } from '../entry/blanks-of.ts';
+import type { PhoneField, PhoneLot, PhonePage, PhonePart } from '../render/phone-page.ts';
+import { carriedBy } from './sheet-form.ts';
+
+/** Every planned job of a binder as a page, a file below the output folder each. `textOf` gives the text of a record. */
+export function phonePages(
+  binder: Binder,
+  textOf: (file: string) => string | undefined,
+): readonly { readonly file: string; readonly page: () => PhonePage | undefined }[] {
+  return binder.book.plans.map(({ job }) => ({
+    file: `phone/${job.id}.html`,
+    page: () => {
+      const sheets = binder.sheets.filter((sheet) => sheet.job === job.id);
+      return phonePage(job.title, sheets, textOf(job.file) ?? '');
+    },
+  }));
+}
+
+/** The page of one job, from all its sheets; undefined when none of them belongs to a record. */
+export function phonePage(title: string, sheets: readonly Sheet[], recordText: string): PhonePage | undefined {
+  const kept = sheets.filter((sheet) => sheet.job !== undefined);
+  const [first] = kept;
+  const blanks = blanksOfAll(kept);
+  const carried = carriedBy(kept, blanks, recordText);
+  if (first === undefined || carried === undefined) return undefined;
+  const places = new Map(blanks.map(({ id }, index) => [id, `b${String(index + 1)}`]));
+  const frame = first.frame === '' ? '' : ` · frame …${first.frame}`;
+  return {
+    title,
+    machine: first.machine,
+    about: `${first.machine}${frame} · records of ${first.recordsDate}, version ${first.recordsVersion}`,
+    language: first.language,
+    carried: JSON.stringify(carried),
+    parts: partsOf(kept, blanks, places),
+  };
+}
+
+/** A blank stands at the first sheet that asks it; what all sheets end with stands once, at the end. */
+function partsOf(
+  sheets: readonly Sheet[],
+  blanks: readonly Blank[],
+  places: ReadonlyMap<string, string>,
+): readonly PhonePart[] {
+  const owner = new Map<string, Sheet>();
+  for (const sheet of sheets) for (const { id } of blanksOf(sheet)) if (!owner.has(id)) owner.set(id, sheet);
+  const parts: { title: string; blanks: Blank[] }[] = [];
+  for (const blank of blanks) {
+    const title = isFoot(blank) ? 'At the end' : (owner.get(blank.id)?.title ?? '');
+    const last = parts.at(-1);
+    if (last?.title === title) last.blanks.push(blank);
+    else parts.push({ title, blanks: [blank] });
+  }
+  return parts.map((part) => ({ title: part.title, lots: lotsOf(part.blanks, places) }));
+}
+
+function isFoot({ id }: Blank): boolean {
+  return /\/foot\/[a-z-]+$/u.test(id);
+}
+
+interface Lot {
+  readonly shared: string;
+  readonly blanks: Blank[];
+}
+
+/** Blanks of one step that differ in their last words only stand together. */
+function lotsOf(blanks: readonly Blank[], places: ReadonlyMap<string, string>): readonly PhoneLot[] {
+  const lots: Lot[] = [];
+  for (const blank of blanks) {
+    const last = lots.at(-1);
+    const { shared } = parted(blank);
+    if (last?.shared === shared && last.blanks[0]?.step === blank.step) last.blanks.push(blank);
+    else lots.push({ shared, blanks: [blank] });
+  }
+  return lots.flatMap((lot, index) => {
+    const above = lots[index - 1]?.blanks[0];
+    const [first, second] = lot.blanks;
+    if (first === undefined) return [];
+    // A caution stands once above all that it is for.
+    const again = first.step !== undefined && above?.step === first.step && above.caution?.text === first.caution?.text;
+    return [
+      {
+        step: lot.blanks.some(({ asks }) => /, line \S+$/u.test(asks)) ? '' : (first.step ?? ''),
+        asks: second === undefined ? wholeOf(first) : lot.shared,
+        about: aboutOf(first),
+        ...(first.caution === undefined || again ? {} : { caution: first.caution }),
+        fields: lot.blanks.map((blank) => fieldOf(blank, parted(blank).label, places.get(blank.id) ?? '')),
+      },
+    ];
+  });
+}
+
+/** The words that several blanks share, and those that tell one from the others. */
+function parted({ asks }: Blank): { readonly shared: string; readonly label: string } {
+  const at = Math.max(asks.lastIndexOf(', '), asks.lastIndexOf(': '));
+  return at < 0 ? { shared: asks, label: asks } : { shared: asks.slice(0, at), label: asks.slice(at + 2) };
+}
+
+/** Where the row does not say it, the head of the column says what is to be written. */
+function wholeOf({ asks, column = '', kind }: Blank): string {
+  const said = column === '' || kind !== 'text' || asks.toLowerCase().includes(column.toLowerCase());
+  return said ? asks : `${asks}: ${column.toLowerCase()}`;
+}
+
+function aboutOf({ standard, limit, last, expected }: Blank): string {
+  const parts = [
+    standard === undefined ? '' : `standard ${standard}`,
+    limit === undefined ? '' : `limit ${limit}`,
+    last === undefined ? '' : `last ${last}`,
+    expected === undefined ? '' : `expect ${expected}`,
+  ];
+  return parts.filter((part) => part !== '').join('; ');
+}
+
+function fieldOf(blank: Blank, label: string, place: string): PhoneField {
+  const { id, kind, asks, unit = '', limit = '', last = '', given = '' } = blank;
+  return { id, place, kind, asks, label, unit, limit, last, given };
+}

@@ -2,14 +2,18 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 
 import { describeEvening } from './describe-evening.ts';
+import { describeNext, type NextOptions } from './describe-next.ts';
+import type { AddOptions } from './add-command.ts';
+import { describeFill } from './describe-fill.ts';
 import { describeIntake } from './describe-intake.ts';
 import { describeTake } from './describe-take.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { helpAfter } from './help-text.ts';
 import type { EveningOptions } from './evening-command.ts';
+import type { FillOptions } from './fill-command.ts';
 import type { IntakeOptions } from './intake-command.ts';
 import { programVersion } from './program-version.ts';
-import type { TakeOptions } from './take/reader.ts';
+import type { TakeChoices } from './take-command.ts';
 import type { Terminal } from './terminal.ts';
 import { isDay } from './today.ts';
 
@@ -27,6 +31,10 @@ export interface Options {
   readonly form?: boolean;
   readonly siteOnly?: boolean;
   readonly port?: string;
+  /** Other devices in the same network may read too, with a key. */
+  readonly lan?: boolean;
+  /** Goes on checking after every change. */
+  readonly watch?: boolean;
   /** Machine folder that a calculation takes values from. */
   readonly in?: string;
 }
@@ -34,12 +42,15 @@ export interface Options {
 /** What runs behind each command. Loaded when it is wanted, so that `--help` and `check` start quickly. */
 export interface Commands {
   readonly intake: (folder: string | undefined, options: IntakeOptions) => Promise<ExitCode>;
-  readonly take: (folder: string, from: string, options: TakeOptions) => Promise<ExitCode>;
+  readonly take: (folder: string, things: readonly string[], choices: TakeChoices) => Promise<ExitCode>;
+  readonly add: (folder: string, procedures: readonly string[], options: AddOptions) => Promise<ExitCode>;
+  readonly fill: (folder: string, job: string | undefined, options: FillOptions) => Promise<ExitCode>;
   readonly build: (folder: string, options: Options) => Promise<ExitCode>;
   readonly check: (folder: string, options: Options) => Promise<ExitCode>;
   readonly print: (folder: string, wanted: string, options: Options) => Promise<ExitCode>;
   readonly serve: (folder: string, options: Options) => Promise<ExitCode>;
   readonly evening: (folder: string, options: EveningOptions) => Promise<ExitCode>;
+  readonly next: (folder: string, options: NextOptions) => Promise<ExitCode>;
   readonly toGet: (folder: string, options: EveningOptions) => Promise<ExitCode>;
   readonly work: (id: string | undefined, words: readonly string[], options: Options) => Promise<ExitCode>;
 }
@@ -52,12 +63,15 @@ export async function runProgram(words: readonly string[], commands: Commands, t
   };
   const program = describe(terminal, {
     intake: async (folder, options) => keep(commands.intake(folder, options)),
-    take: async (folder, from, options) => keep(commands.take(folder, from, options)),
+    take: async (folder, things, choices) => keep(commands.take(folder, things, choices)),
+    add: async (folder, procedures, options) => keep(commands.add(folder, procedures, options)),
+    fill: async (folder, job, options) => keep(commands.fill(folder, job, options)),
     build: async (folder, options) => keep(commands.build(folder, options)),
     check: async (folder, options) => keep(commands.check(folder, options)),
     print: async (folder, wanted, options) => keep(commands.print(folder, wanted, options)),
     serve: async (folder, options) => keep(commands.serve(folder, options)),
     evening: async (folder, options) => keep(commands.evening(folder, options)),
+    next: async (folder, options) => keep(commands.next(folder, options)),
     toGet: async (folder, options) => keep(commands.toGet(folder, options)),
     work: async (id, words, options) => keep(commands.work(id, words, options)),
   });
@@ -91,6 +105,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
       .description(summary)
       .argument('<folder>', 'a machine folder (it holds machine.yaml), or a workshop of such folders');
   describeIntake(program, [today()], actions.intake);
+  describeFill(command, today, actions);
   describeTake(program, [today()], actions.take);
   command('build', 'make the whole binder: site, PDFs and data')
     .option('-o, --out <folder>', 'where to (default: out/<machine> in the current folder)')
@@ -103,6 +118,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addHelpText('after', helpAfter.build)
     .action(actions.build);
   command('check', 'read and compute everything, report what is wrong, write nothing')
+    .option('--watch', 'go on after every change: one line a problem, as editors follow them')
     .addOption(today())
     .addHelpText('after', helpAfter.check)
     .action(actions.check);
@@ -119,11 +135,13 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .action(actions.print);
   command('serve', 'show the binder on this computer and follow your changes')
     .option('-p, --port <number>', 'port on 127.0.0.1', readPort, '8137')
+    .option('--lan', 'let other devices in this network read too, with a key that is printed (off by default)')
     .addOption(paper())
     .addOption(today())
     .addHelpText('after', helpAfter.serve)
     .action(actions.serve);
   describeEvening(command, today, actions);
+  describeNext(command, today, actions.next);
   describeWork(program, actions);
   return program;
 }

@@ -26,8 +26,12 @@ try {
     {
       intake: async (folder, options) =>
         (await import('./intake-command.ts')).intakeCommand(folder, options, surroundings, asker()),
-      take: async (folder, from, options) =>
-        (await import('./take-command.ts')).takeCommand(folder, from, options, surroundings, asker()),
+      take: async (folder, things, choices) =>
+        (await import('./take-command.ts')).takeCommand(folder, things, choices, surroundings, asker()),
+      add: async (folder, procedures, options) =>
+        (await import('./add-command.ts')).addCommand(folder, procedures, options, surroundings, asker()),
+      fill: async (folder, job, options) =>
+        (await import('./fill-command.ts')).fillCommand(folder, job, options, surroundings, asker()),
       build: async (folder, options) =>
         (await import('./build-command.ts')).buildCommand(folder, options, surroundings),
       check: async (folder, options) =>
@@ -38,6 +42,7 @@ try {
         (await import('./serve-command.ts')).serveCommand(folder, options, surroundings),
       evening: async (folder, options) =>
         (await import('./evening-command.ts')).eveningCommand(folder, options, surroundings),
+      next: async (folder, options) => (await import('./next-command.ts')).nextCommand(folder, options, surroundings),
       toGet: async (folder, options) =>
         (await import('./evening-command.ts')).toGetCommand(folder, options, surroundings),
       work: async (id, words, options) =>

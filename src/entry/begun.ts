@@ -7,7 +7,7 @@ const asks = 'How far the job is';
 /** Nothing of a planned job counts, so what was written would not either. Lines of `work` that no answer names are marked as still to do. */
 export function begin(draft: Draft): void {
   const { job, tree, today } = draft;
-  if (job.state !== 'planned' || (draft.edits.length === 0 && draft.doneLines.size === 0)) return;
+  if (!draft.planned || (draft.edits.length === 0 && draft.doneLines.size === 0)) return;
   const blank = (key: string): { readonly id: string; readonly asks: string } => ({
     id: `${job.id}/foot/${key}`,
     asks,

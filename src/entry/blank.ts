@@ -18,7 +18,8 @@ export interface Blank {
   readonly caution?: { readonly grade: Grade; readonly text: string };
   /** Readings, torques and lines of safety: never ticked together with others. */
   readonly singly: boolean;
-  /** Where it stands on the sheet: number of the step as printed, head of its column. */
+  /** Where it stands on the sheet: which table, number of the step as printed, head of its column. */
+  readonly table?: string;
   readonly step?: string;
   readonly column?: string;
 }

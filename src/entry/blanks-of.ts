@@ -8,7 +8,15 @@ import { rowBlanks } from './row-blanks.ts';
 
 /** Every blank once, at the first place where it stands. */
 export function blanksOf(sheet: Sheet): readonly Blank[] {
-  return once([...sheet.blocks.flatMap(ofBlock), ...footBlanks(sheet)]);
+  const inBlocks = sheet.blocks.flatMap((block, index) =>
+    ofBlock(block).map((blank) => ({ ...blank, table: `${sheet.id}/${String(index)}` })),
+  );
+  return once([...inBlocks.filter((blank) => isKept(sheet, blank)), ...footBlanks(sheet)]);
+}
+
+/** On a job’s sheet a tick of another job’s work stands only to be looked at; it is not this record’s to keep. */
+function isKept({ job }: Sheet, { id }: Blank): boolean {
+  return job === undefined || id.startsWith(`${job}/`);
 }
 
 /** The blanks of several sheets of one job, in the order of the sheets; one that two of them share is one. */

@@ -20,6 +20,8 @@ export interface Draft {
   /** A value that stands there gives way to the answer; without it both are kept. */
   readonly instead: boolean;
   readonly key: Namer;
+  /** The record as it stands says `planned`: its lines of work are still to be done. */
+  readonly planned: boolean;
   /** The data as it will be. */
   tree: Tree;
   readonly edits: RecordEdit[];
@@ -32,7 +34,8 @@ export interface Draft {
 /** A draft without any answer. */
 export function draftOf(given: Pick<Draft, 'book' | 'job' | 'today' | 'hand' | 'instead'>, tree: Branch): Draft {
   const key = makeNamer(given.book.records.maker);
-  return { ...given, key, tree, edits: [], changes: [], problems: [], doneLines: new Set() };
+  const planned = textIn(tree, 'state') === 'planned';
+  return { ...given, key, planned, tree, edits: [], changes: [], problems: [], doneLines: new Set() };
 }
 
 /** Takes an edit into the draft; what does not fit is a problem at the blank. */

@@ -20,6 +20,10 @@ const unprinted: readonly (readonly [FootField, string])[] = [
   ['state', 'How far the job is'],
 ];
 
+/** Most characters of one value of a record. */
+const longest = 1900;
+const tooLong = 'Say it shortly here, and the rest in the text below the keys of the record.';
+
 /** Takes the answers into the draft. */
 export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answers): void {
   const { book, job } = draft;
@@ -38,11 +42,15 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
     target: targets.get(blank.id) ?? otherTarget(job.id, blank.id, blank.kind),
   }));
   for (const { blank, target } of aimed.toSorted((a, b) => turn(a.target) - turn(b.target))) {
-    for (const said of answers.get(blank.id) ?? []) take(draft, { blank, target, said, answers });
+    for (const said of answers.get(blank.id) ?? []) {
+      if (said.length <= longest) take(draft, { blank, target, said, answers });
+      else
+        refuse(draft, blank, 'answer-unreadable', `${blank.asks}: the answer is longer than a value may be.`, tooLong);
+    }
     left.delete(blank.id);
     const note = noteId(blank.id);
     if (ids.has(note)) continue;
-    for (const said of answers.get(note) ?? []) remark(draft, blank, note, said);
+    for (const said of answers.get(note) ?? []) remark(draft, blank, note, said.slice(0, longest));
     left.delete(note);
   }
   for (const id of left)

@@ -13,7 +13,8 @@ export function writeFoot(draft: Draft, blank: Blank, field: FootField, said: st
   else if (field === 'state-left-in') addOnce(draft, blank, 'state left', said);
   else if (field === 'next') writeNext(draft, blank, said);
   else if (field === 'date') writeDate(draft, blank, said);
-  else if (field === 'odometer' || field === 'time') writeIfOpen(draft, blank, field, said);
+  else if (field === 'odometer') writeIfOpen(draft, blank, field, onTheClock(draft, said));
+  else if (field === 'time') writeIfOpen(draft, blank, field, said);
   else writeState(draft, blank, said);
 }
 
@@ -65,8 +66,8 @@ function writeDate(draft: Draft, blank: Blank, said: string): void {
     );
     return;
   }
-  const { date, state } = draft.job;
-  if (state === 'planned' || date.whole !== undefined) {
+  const { date } = draft.job;
+  if (draft.planned || date.whole !== undefined) {
     set(draft, blank, 'date', said);
     return;
   }
@@ -76,8 +77,17 @@ function writeDate(draft: Draft, blank: Blank, said: string): void {
   set(draft, blank, 'date', from === to ? from : `${from} to ${to}`);
 }
 
+/** A bare number is in the unit of the clock that is fitted. */
+function onTheClock(draft: Draft, said: string): string {
+  const unit = draft.book.records.machine.clock.at(-1)?.unit.symbol;
+  return unit === undefined || !/^[\d\s.]+$/u.test(said) ? said : `${said} ${unit}`;
+}
+
+const inShort: Readonly<Record<string, string>> = { d: 'done', u: 'under way', p: 'put aside', w: 'waiting' };
+
 /** `done`, `under way`, `put aside`, `waiting for …`. */
-function writeState(draft: Draft, blank: Blank, said: string): void {
+function writeState(draft: Draft, blank: Blank, words: string): void {
+  const said = Object.hasOwn(inShort, words) ? (inShort[words] ?? words) : words;
   if (/^(?:under way|done|put aside|waiting(?: for .+)?)$/u.test(said)) set(draft, blank, 'state', said);
   else
     refuse(

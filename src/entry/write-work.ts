@@ -60,7 +60,7 @@ export function writeToDo(draft: Draft, blank: Blank, index: number, said: strin
 
 function doneLine(draft: Draft, blank: Blank, index: number): void {
   const line = linesOf(draft, 'work').find(([at]) => at === index)?.[1];
-  if (draft.job.state === 'planned') {
+  if (draft.planned) {
     if (draft.doneLines.has(index)) return;
     draft.doneLines.add(index);
     draft.changes.push({ blank: blank.id, asks: blank.asks, becomes: 'done' });
@@ -142,7 +142,7 @@ function writeReached(
     return;
   }
   const [index, line] = open;
-  if (draft.job.state === 'planned') draft.doneLines.add(index);
+  if (draft.planned) draft.doneLines.add(index);
   else if (textIn(line, 'done') === 'no')
     edit(draft, blank, { kind: 'set', path: ['work', index], key: 'done', value: 'yes' }, { becomes: 'done' });
   const set = (key: string, value: string): void =>

@@ -3,7 +3,7 @@ import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
 import type { Day } from '../quantity/day.ts';
 import type { FaultTables } from './fault-model.ts';
-import type { Features, Interval, ServiceLine, Source } from './model.ts';
+import type { Features, Interval, JobKind, ServiceLine, Source } from './model.ts';
 
 /** Where a thing applies; an absent key does not restrict. `cylinders` is `one` or `more`. */
 export type Applies = { readonly [K in keyof Features]?: readonly string[] };
@@ -52,6 +52,8 @@ export interface Procedure {
   readonly measure: readonly string[];
   readonly disturbs: readonly string[];
   readonly minutes?: number;
+  /** Kind of the job that is planned with it first. */
+  readonly kind?: JobKind;
   /** It takes a second person. */
   readonly helper?: boolean;
   /** What is used up by it. */

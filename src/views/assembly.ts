@@ -13,7 +13,7 @@ import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
 import { basisWord, lockingText, stagesAndOrder, torqueCell } from './torque-table.ts';
 import { firstUnit, torqueAsWritten, torqueInOtherUnits } from './wording/torque.ts';
-import { isTicked, reachedText } from './wording/written.ts';
+import { reachedText, tickAt } from './wording/written.ts';
 import { blankRow } from './measuring.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -80,9 +80,7 @@ function tick(context: ViewContext, { step, place, procedure }: NumberedStep): C
   const id = stepId(place);
   const singly = step.set.length > 0 ? { singly: true } : {};
   return {
-    box: 'tick',
-    id,
-    done: isTicked(context, id),
+    ...tickAt(context, id),
     about: { asks: ours(context, procedure.at, step.do) },
     ...singly,
   };
@@ -91,8 +89,7 @@ function tick(context: ViewContext, { step, place, procedure }: NumberedStep): C
 /** Torques are never ticked together. */
 function torqueTick(context: ViewContext, id: string, fastener: string): Cell {
   const { name } = fastenerNamed(context.book, fastener);
-  const done = isTicked(context, id);
-  return { box: 'tick', id, done, singly: true, about: { asks: `${name}, ${context.say('tightened')}` } };
+  return { ...tickAt(context, id), singly: true, about: { asks: `${name}, ${context.say('tightened')}` } };
 }
 
 /** The step, and below it a line for each fastener with its torque and a box for what was reached. */

@@ -7,6 +7,7 @@ import { expectedText } from './wording/expected.ts';
 import { filled } from './wording/filled.ts';
 import { instrumentName } from './wording/named.ts';
 import { conditionText, valueText } from './wording/value.ts';
+import { remarkAt } from './wording/written.ts';
 import { lastReading } from './inspection.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -50,8 +51,8 @@ export function blankRow(context: ViewContext, blank: Blank): BlankRow {
     ...filled('limit', limitOf(blank)),
     ...filled('last', lastReading(blank.last, blank.limit?.condition ?? blank.setting?.condition ?? [])),
     ...filled('expected', expectedText(context, blank.item)),
-    ...filled('found', valueText(blank.found)),
-    ...filled('left', valueText(blank.left)),
+    ...filled('found', valueText(blank.found) ?? remarkAt(context, `${blank.id}/found`)),
+    ...filled('left', valueText(blank.left) ?? remarkAt(context, `${blank.id}/left`)),
     ...filled('verdict', blank.verdict === undefined ? undefined : say(blank.verdict)),
     ...filled('instrument', instrumentName(book, blank.limit?.instrument ?? blank.last?.instrument)),
     ...filled('condition', conditionText(blank.limit?.condition ?? blank.setting?.condition ?? [])),

@@ -11,7 +11,7 @@ import { plannedId, plannedText, plannedWork } from './wording/planned-work.ts';
 import type { PlannedLine } from './wording/planned-work.ts';
 import { stepsOf } from './wording/steps.ts';
 import type { NumberedStep } from './wording/steps.ts';
-import { isTicked, lineAt } from './wording/written.ts';
+import { lineAt, tickAt } from './wording/written.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -77,7 +77,7 @@ function plannedRow(context: ViewContext, line: PlannedLine, number: number): Ro
   return {
     kind: 'cells',
     cells: [
-      { box: 'tick', id, done: line.done },
+      tickAt(context, id, line.done),
       back,
       { text: count(number) },
       { text: joined([plannedText(context, line), fastenersText(context, named)], '. ') },
@@ -102,22 +102,19 @@ function spareRow(context: ViewContext, name: string): Row {
 }
 
 /** Ids of the ticks of a part: permanent, by record and part. */
-function ticks({ job, plan, say }: ViewContext, part: string): readonly Cell[] {
+function ticks(context: ViewContext, part: string): readonly Cell[] {
+  const { job, plan, say } = context;
   const work = job?.state === 'planned' ? [] : (plan?.job.work ?? []);
   const done = (verbs: readonly string[]): boolean =>
     work.some((one) => one.thing === part && verbs.includes(one.verb));
   const id = job?.id ?? '';
   return [
     {
-      box: 'tick',
-      id: partId(id, part, 'off'),
-      done: done(['removed']),
+      ...tickAt(context, partId(id, part, 'off'), done(['removed'])),
       about: { asks: `${say(part)}, ${say('off')}` },
     },
     {
-      box: 'tick',
-      id: partId(id, part, 'on'),
-      done: done(['refitted', 'replaced']),
+      ...tickAt(context, partId(id, part, 'on'), done(['refitted', 'replaced'])),
       about: { asks: `${say(part)}, ${say('back on')}` },
     },
   ];
@@ -169,7 +166,7 @@ function stepText(context: ViewContext, { step, procedure }: NumberedStep): Text
 function stepTick(context: ViewContext, one: NumberedStep): Cell {
   const id = stepId(one.place);
   const asks = ours(context, one.procedure.at, one.step.do);
-  return { box: 'tick', id, done: isTicked(context, id), about: { asks } };
+  return { ...tickAt(context, id), about: { asks } };
 }
 
 /** What goes wrong is written down where it happens, in three columns side by side. */
@@ -181,7 +178,7 @@ function honest({ say, job }: ViewContext): readonly Block[] {
       caption: say('Missing, broken, sent out'),
       id: `${job?.id ?? ''}/honest`,
       columns: heads.map((head) => column(say(head), 4)),
-      rows: 3,
+      rows: 2,
     },
   ];
 }

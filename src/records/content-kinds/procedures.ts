@@ -1,8 +1,9 @@
 // content/procedures: how a piece of work is done, off and back on, in steps that print as ticks and blanks.
 import type { Procedure, Step, UsedUp } from '../content-model.ts';
+import { jobKinds } from '../kinds/job.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
 import { entry, group, may, need, or } from '../shapes/fields.ts';
-import { id, list, number, text, yesNo } from '../shapes/plain.ts';
+import { choice, id, list, number, text, yesNo } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { applies } from './applies.ts';
 
@@ -48,6 +49,7 @@ export const proceduresKind = defineRecord<ProcedureData>({
       title: need(text, 'its title', { example: 'Top end off, two-stroke' }),
       applies: or(applies, {}, 'machines it is for'),
       minutes: may(number(1, 10_000, 'whole'), 'a plain estimate', { example: '150' }),
+      kind: may(choice(...jobKinds), 'kind of the job that is planned with it', { example: 'strip' }),
       helper: may(yesNo, 'it takes a second person'),
       uses: may(list(used), 'what it uses up'),
       before: or(list(text), [], 'what must be so before it begins'),

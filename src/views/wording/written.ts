@@ -1,5 +1,5 @@
 // What the record of an open job says already at a place of its sheet: a tick, words beside it, a torque that was reached.
-import { inRecord } from '../../book/blank-ids.ts';
+import { inRecord, reachedId } from '../../book/blank-ids.ts';
 import type { Cell } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
 import { writtenText } from './value.ts';
@@ -14,6 +14,12 @@ export function remarkAt({ job }: ViewContext, id: string): string | undefined {
   return job?.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
 }
 
+/** A tick box with what the record says: done, or that it was looked at and is not. */
+export function tickAt(context: ViewContext, id: string, done = isTicked(context, id)): Cell {
+  const words = done ? undefined : remarkAt(context, id);
+  return { box: 'tick', id, done, ...(words === undefined ? {} : { written: words }) };
+}
+
 /** A line to write on, with the words that the record has there already. */
 export function lineAt(context: ViewContext, id: string, asks?: string): Cell {
   const written = remarkAt(context, id);
@@ -26,8 +32,11 @@ export function lineAt(context: ViewContext, id: string, asks?: string): Cell {
 }
 
 /** What a fastener was tightened to in this job, or how; nothing where it was not, or where nothing was written beside it. */
-export function reachedText({ job }: ViewContext, fastener: string): string | undefined {
-  if (job === undefined || job.state === 'planned') return undefined;
+export function reachedText(context: ViewContext, fastener: string): string | undefined {
+  const { job } = context;
+  if (job === undefined) return undefined;
+  const words = remarkAt(context, reachedId(job.id, fastener));
+  if (job.state === 'planned') return words;
   const last = job.work.findLast((entry) => entry.verb === 'tightened' && entry.thing === fastener);
-  return last?.torque === undefined ? last?.result : writtenText(last.torque);
+  return last?.torque === undefined ? (last?.result ?? words) : writtenText(last.torque);
 }

@@ -1,0 +1,197 @@
+// `fill`: what was written on the sheets of a job is typed into its record, blank by blank, in the printed order.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import { findMachines } from '../disk.ts';
+import type { Answer } from '../entry/answer.ts';
+import type { Asker } from './asker.ts';
+import { count } from './count.ts';
+import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { answerLines, answersList, answersOf } from './fill/answers-file.ts';
+import { ask } from './fill/ask.ts';
+import { closingQuestions } from './fill/closing.ts';
+import { openJob } from './fill/open-job.ts';
+import { questionsFor } from './fill/questions.ts';
+import { blanksIn, keep, sessionFor, type Session } from './fill/session.ts';
+import type { Options } from './program.ts';
+import { readMachine } from './read-machine.ts';
+import { reportFolderProblems } from './report-problems.ts';
+import { dayFor, type Surroundings } from './surroundings.ts';
+import { writeFault } from './write-fault.ts';
+import { sweepHalves } from './write-whole.ts';
+
+export interface FillOptions extends Options {
+  /** File of answers; nothing is asked. */
+  readonly answers?: string;
+  /** Print the blanks as a file of answers, and ask nothing. */
+  readonly list?: boolean;
+  /** Ask again what the record says already; another answer takes its place. */
+  readonly again?: boolean;
+  readonly hand?: string;
+  /** Names of sheets of the machine whose blanks go into this record. */
+  readonly sheet?: readonly string[];
+}
+
+/** Runs `splitpin fill`. */
+export async function fillCommand(
+  folder: string,
+  wanted: string | undefined,
+  options: FillOptions,
+  around: Surroundings,
+  asker: Asker,
+): Promise<ExitCode> {
+  const { terminal } = around;
+  const found = findMachines(resolve(around.folder, folder));
+  const [machine, ...others] = found.value;
+  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
+  if (others.length > 0) {
+    terminal.tell('This is a workshop. Name the folder of one machine:');
+    for (const one of found.value) terminal.tell(`  ${relative(around.folder, one)}`);
+    return exitCodes.usage;
+  }
+  sweepHalves(join(machine, 'jobs'));
+  const today = dayFor(options.today, around);
+  const read = readMachine(machine, today, {});
+  const job = openJob(read, wanted, terminal);
+  if (job === undefined) return exitCodes.usage;
+  const session = sessionFor(read, job, { machine, today, hand: options.hand }, options.sheet);
+  if (session === undefined) {
+    terminal.tell(`${job} has no sheet${options.sheet === undefined ? '' : ' of that name'} to be filled in.`);
+    return exitCodes.usage;
+  }
+  const blanks = blanksIn(session);
+  if (options.list === true) {
+    for (const line of answersList(blanks, session.job.id)) terminal.say(line);
+    return exitCodes.fine;
+  }
+  const work: Work = { session, options, around, asker, folder };
+  return options.answers === undefined ? askAll(work) : fromFile(work, resolve(around.folder, options.answers));
+}
+
+interface Work {
+  readonly session: Session;
+  readonly options: FillOptions;
+  readonly around: Surroundings;
+  readonly asker: Asker;
+  /** As it was named on the command line. */
+  readonly folder: string;
+}
+
+function fromFile(work: Work, path: string): ExitCode {
+  const { session, around } = work;
+  const text = readText(path);
+  if (text === undefined) {
+    around.terminal.tell(`The file of answers cannot be opened: ${path}`);
+    return exitCodes.usage;
+  }
+  const { answers, strange } = answersOf(text, blanksIn(session), session.job.id);
+  for (const line of strange) around.terminal.tell(`No blank of this job: ${line}`);
+  const done = put(work, answers);
+  if (done.code !== exitCodes.fine) return done.code;
+  tellEnd(work, done.written);
+  return strange.length > 0 || done.refused > 0 ? exitCodes.problems : exitCodes.fine;
+}
+
+function readText(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+async function askAll(work: Work): Promise<ExitCode> {
+  const { session, options, around, asker } = work;
+  const { terminal } = around;
+  const blanks = blanksIn(session);
+  const open = options.again === true ? blanks : blanks.filter((blank) => blank.given === undefined);
+  terminal.tell(`${session.job.title}: ${count(blanks.length, 'blank')}, ${String(open.length)} to go.`);
+  terminal.tell(
+    'Enter leaves one for later · ? not known · - not done · a note after ; · q stops. All is written down at once.',
+  );
+  const asking = { session, asker, terminal, shown: new Set<string>() };
+  let [written, refused] = [0, 0];
+  for (const question of [...questionsFor(open), ...closingQuestions(session)]) {
+    let heard = await ask(question, asking);
+    let done = heard.answers.length === 0 ? nothingPut : put(work, heard.answers);
+    while (
+      asker.atTerminal &&
+      question.kind === 'one' &&
+      done.refused > 0 &&
+      done.code === exitCodes.fine &&
+      !heard.stop
+    ) {
+      heard = await ask(question, asking);
+      done = heard.answers.length === 0 ? nothingPut : put(work, heard.answers);
+    }
+    written += done.written;
+    refused += done.refused + (heard.refused === undefined ? 0 : 1);
+    if (done.code !== exitCodes.fine) return done.code;
+    if (heard.stop) break;
+  }
+  asker.close();
+  tellEnd(work, written);
+  return refused > 0 ? exitCodes.problems : exitCodes.fine;
+}
+
+interface Put {
+  readonly code: ExitCode;
+  readonly written: number;
+  readonly refused: number;
+}
+const nothingPut: Put = { code: exitCodes.fine, written: 0, refused: 0 };
+
+/** Writes answers down; where that cannot be done they are kept in a file of answers, so that nothing has to be typed twice. */
+function put(work: Work, answers: readonly Answer[]): Put {
+  const { session, options, around } = work;
+  const { terminal } = around;
+  try {
+    const kept = keep(session, answers, { instead: options.again === true });
+    if (kept.kind === 'aside') return aside(work, answers, kept.why, exitCodes.problems);
+    if (kept.metAnother)
+      terminal.tell('The record was changed by another hand meanwhile; what you write goes beside it.');
+    for (const { message, hint } of kept.problems)
+      terminal.tell(`   ${message}${hint === undefined ? '' : ` ${hint}`}`);
+    if (options.answers !== undefined)
+      for (const { asks, was, becomes } of kept.changes)
+        terminal.say(`${asks}: ${was === undefined ? '' : `${was} → `}${becomes}`);
+    return { code: exitCodes.fine, written: kept.changes.length, refused: kept.problems.length };
+  } catch (cause) {
+    const told = writeFault(cause);
+    if (told === undefined) throw cause;
+    return aside(work, answers, told, exitCodes.writing);
+  }
+}
+
+function aside({ session, around }: Work, answers: readonly Answer[], why: string, code: ExitCode): Put {
+  const { terminal } = around;
+  terminal.tell(why);
+  const lines = answerLines(answers, session.job.id);
+  const path = join(around.folder, `${session.job.id}-answers.txt`);
+  try {
+    writeFileSync(path, lines, { flag: 'a' });
+    terminal.tell(
+      `What you gave last is kept in ${relative(around.folder, path)}; when the record can be written to again:`,
+    );
+    terminal.tell(`  splitpin fill … ${session.job.id} --answers ${relative(around.folder, path)}`);
+  } catch {
+    terminal.tell('What you gave last, to be given again:');
+    for (const line of lines.split('\n')) terminal.tell(`  ${line}`);
+  }
+  return { code, written: 0, refused: answers.length };
+}
+
+function tellEnd({ session, around, folder }: Work, written: number): void {
+  const { terminal } = around;
+  const file = relative(around.folder, join(session.machine, session.job.file));
+  terminal.say(
+    written === 0
+      ? `Nothing was written; ${file} is as it was.`
+      : `${count(written, 'entry', 'entries')} written into ${file}.`,
+  );
+  const read = readMachine(session.machine, session.today, {});
+  const now = sessionFor(read, session.job.id, session);
+  const open = now === undefined ? 0 : blanksIn(now).filter((blank) => blank.given === undefined).length;
+  if (open > 0)
+    terminal.say(`${count(open, 'blank')} open; go on at any time: splitpin fill ${folder} ${session.job.id}`);
+  else terminal.say(`See what follows from it: splitpin check ${folder}`);
+}

@@ -60,8 +60,12 @@ export async function bundledPackages(): Promise<readonly string[]> {
 function programInto(folder: string): BuildOptions {
   return {
     ...shared,
-    // The second is what a thread runs that prints.
-    entryPoints: { splitpin: 'src/command/splitpin.ts', 'print-worker': 'src/command/print-worker.ts' },
+    // The others are what threads run: one that prints, one that reads a filled form.
+    entryPoints: {
+      splitpin: 'src/command/splitpin.ts',
+      'print-worker': 'src/command/print-worker.ts',
+      'form-worker': 'src/command/take/form-worker.ts',
+    },
     outdir: folder,
     splitting: true,
     format: 'esm',

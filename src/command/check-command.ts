@@ -17,6 +17,7 @@ export async function checkCommand(folder: string, options: Options, around: Sur
   const { terminal } = around;
   const found = findMachines(resolve(around.folder, folder));
   if (found.value.length === 0) return reportFolderProblems(found.problems, terminal);
+  if (options.watch === true) return (await import('./check-watch.ts')).watchAndCheck(found.value, options, around);
   let worst: ExitCode = exitCodes.fine;
   const all: ReadMachine[] = [];
   for (const path of found.value) {

@@ -55,6 +55,7 @@ ${exits}`,
 Examples
   splitpin check my-bike
   splitpin check my-bike --today 2027-04-01    what will be due then
+  splitpin check my-bike --watch               after every change, a line a problem: file:line:column: …
 ${exits}`,
   print: `
 Examples
@@ -70,8 +71,10 @@ ${exits}`,
 Examples
   splitpin serve my-bike
   splitpin serve workshop --port 9000
+  splitpin serve my-bike --lan           a phone in the same network may read it too, with the key that is printed
 
-Only this computer can reach it. A change in a record is shown at once; while something is wrong, the
+Without --lan only this computer can reach it; with it, whoever has the key can read the whole binder, private
+values too, until you stop it. Nobody can change anything. A change in a record is shown at once; while something is wrong, the
 last good binder stays and the mistake is shown above it. Stop with Ctrl+C.
 ${exits}`,
   work: `

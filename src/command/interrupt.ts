@@ -17,3 +17,10 @@ export function onInterrupt(clear: () => void): () => void {
     for (const { signal, handler } of handlers) process.off(signal, handler);
   };
 }
+
+/** Waits until the process is interrupted. */
+export async function interrupted(): Promise<void> {
+  await new Promise<void>((done) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => done());
+  });
+}

@@ -4,6 +4,8 @@ import { findMachines } from '../disk.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { faultText } from './fault-text.ts';
 import { openLiveBinder, type LiveBinder, type Sent } from './live-binder.ts';
+import { interrupted } from './interrupt.ts';
+import { openLanDoor, type LanDoor } from './lan-door.ts';
 import { liveScript, onlyProblems, withProblems, workshopPage } from './live-pages.ts';
 import { startServer, type LocalServer } from './local-server.ts';
 import type { Options } from './program.ts';
@@ -36,13 +38,16 @@ export async function serveCommand(folder: string, options: Options, around: Sur
     mounts.push({ prefix: found.value.length > 1 ? basename(machine) : '', name: basename(machine), live });
   }
   try {
+    const door = options.lan === true ? openLanDoor() : undefined;
     const server = await startServer(
       Number(options.port ?? '0'),
       (path) => find(path, mounts),
       (cause) => terminal.tell(faultText(cause)),
+      door,
     );
     for (const mount of mounts) await tell(mount, around);
     terminal.say(`Serving ${basename(resolve(around.folder, folder))} at ${server.address}  (Ctrl+C to stop)`);
+    if (door !== undefined) await tellDoor(door, server, around);
     const watches = mounts.map((mount) => follow(mount, server, around));
     const ended = interrupted();
     await Promise.race([ended, warmUp(mounts)]);
@@ -57,6 +62,18 @@ export async function serveCommand(folder: string, options: Options, around: Sur
   } finally {
     for (const { live } of mounts) live.close();
   }
+}
+
+/** The way in for a phone: each address with the key, the first of them as a square code too. */
+async function tellDoor(door: LanDoor, { port }: LocalServer, { terminal }: Surroundings): Promise<void> {
+  const [first, ...others] = door.addresses(port);
+  if (first === undefined) return terminal.tell('This computer is in no network; nobody else can reach it.');
+  const { toString: squareCode } = await import('qrcode');
+  terminal.say(
+    'For a phone in the same network, to read only. Whoever has this address can read the whole binder, private values too:',
+  );
+  for (const address of [first, ...others]) terminal.say('  ' + address);
+  for (const line of (await squareCode(first, { type: 'utf8' })).split('\n')) terminal.say(line);
 }
 
 /** Refreshes one machine after each change, one refresh at a time, and tells the open pages. */
@@ -113,10 +130,4 @@ async function findIn({ live }: Mount, path: string): Promise<Sent | undefined> 
 
 async function warmUp(mounts: readonly Mount[]): Promise<void> {
   for (const { live } of mounts) await live.warmUp();
-}
-
-async function interrupted(): Promise<void> {
-  await new Promise<void>((done) => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => done());
-  });
 }

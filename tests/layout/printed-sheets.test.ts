@@ -5,14 +5,41 @@ import type { PlacedPage } from '../../src/layout/placed.ts';
 import type { Slab } from '../../src/layout/slab.ts';
 import type { Paper, Sheet } from '../../src/sheet/sheet.ts';
 import { binderOf } from '../views/binder.ts';
-import { faults } from './lint-page.ts';
+import { faults, inkOf, mm } from './lint-page.ts';
 import { pagesOf, textOf } from './set-pages.ts';
 
-const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'];
+const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125', 'tests/fixtures/from-the-manual'];
 const papers: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
 
 function on(sheet: Sheet, paper: Paper): readonly PlacedPage[] {
   return pagesOf({ ...sheet, paper, blocks: sheet.blocks });
+}
+
+/** A back has its frame elsewhere than the first page has. */
+function isBack(page: PlacedPage, first: PlacedPage | undefined): boolean {
+  return page.frame.x !== first?.frame.x || page.frame.y !== first.frame.y;
+}
+
+interface Bound {
+  readonly sides?: 'both';
+  readonly binding?: 'top';
+}
+
+/** Content in the punched margin: at least 20 mm at the side that is punched, which changes with the page where both sides are printed. */
+function outOfMargin(page: PlacedPage, back: boolean, { binding }: Bound): readonly string[] {
+  const most = 20 * mm - 0.1;
+  return page.items.flatMap((item) => {
+    if (item.kind !== 'text') return [];
+    const ink = inkOf(item);
+    const free =
+      binding === 'top' ? (back ? page.height - ink.bottom : ink.top) : back ? page.width - ink.right : ink.left;
+    // Cards may be wider than the frame: they are cut out, and not punched with the leaf.
+    const card =
+      item.tag !== undefined && (back || binding === 'top') && ink.right > page.frame.x + page.frame.width + 1;
+    return free >= most || card
+      ? []
+      : [`page ${String(page.number)}: ${item.text} ${String(free / mm)} mm from the punched edge`];
+  });
 }
 
 /** What a page says besides its running head and the foot to be signed. */
@@ -32,6 +59,19 @@ describe.each(machines)('the sheets of %s', (machine) => {
       if (sheet.foot !== 'sign off' || last === undefined) continue;
       expect(textOf(last), sheet.id).toContain('state left in');
       expect(said(last).length, sheet.id).toBeGreaterThan(10);
+    }
+  });
+  it.each(papers)('have no fault on %s printed on both sides, and bound at the top', { timeout: 120_000 }, (paper) => {
+    for (const sheet of sheets) {
+      for (const more of [{ sides: 'both' }, { binding: 'top' }, { sides: 'both', binding: 'top' }] as const) {
+        const pages = pagesOf({ ...sheet, ...more, paper, blocks: sheet.blocks });
+        expect({ sheet: sheet.id, more, faults: pages.flatMap(faults) }).toEqual({ sheet: sheet.id, more, faults: [] });
+        expect(pages.flatMap((page) => outOfMargin(page, isBack(page, pages[0]), more))).toEqual([]);
+        const backs = pages.filter((page) => isBack(page, pages[0])).map((page) => page.number);
+        const even = pages.map((page) => page.number).filter((number) => number % 2 === 0);
+        if ('sides' in more) expect(backs).toEqual(even);
+        else expect(even).toEqual(expect.arrayContaining(backs));
+      }
     }
   });
   it.each(['a4', 'letter'] as const)('have what to look at when it does not start on one side of %s', (paper) => {

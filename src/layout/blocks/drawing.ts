@@ -4,9 +4,10 @@ import { millimetre } from '../paper.ts';
 import type { PlacedItem, Tag } from '../placed.ts';
 import { firm, leading, least, thin } from '../scale.ts';
 import { setLines } from '../set-line.ts';
-import { linesOf, under, widthOf, type Setting } from '../setting.ts';
+import { linesOf, under, type Setting } from '../setting.ts';
 import { spaced, type Slab } from '../slab.ts';
 import { captionSlabs } from './caption.ts';
+import { labelItems } from './drawing-labels.ts';
 
 const checkLine = 100 * millimetre;
 const checkRoom = 38;
@@ -19,11 +20,13 @@ export function drawingSlabs(block: DrawingBlock, setting: Setting): readonly Sl
   const fitting = fit(block, setting);
   if (fitting === undefined) return [...caption, ...captionSlabs(tooLarge, setting, false)];
   const height = fitting.size.height * millimetre;
+  const labels = labelItems(fitting.marks, tag, setting);
   const picture: Slab = {
     height: height + checkRoom,
     before: 4,
     draw: (x, y, out) => {
-      for (const mark of fitting.marks) out.push(...placed(mark, x, y, tag, setting));
+      for (const mark of fitting.marks) if (mark.kind !== 'label') out.push(placed(mark, x, y, tag));
+      for (const label of labels) out.push({ ...label, x: x + label.x, y: y + label.y });
       check(x, y + height, tag, setting, out);
     },
   };
@@ -52,19 +55,13 @@ function turned(mark: DrawingMark, height: number): DrawingMark {
   return moved.kind === 'label' ? { ...moved, anchor: 'middle' } : moved;
 }
 
-function placed(mark: DrawingMark, x: number, y: number, tag: Tag, setting: Setting): readonly PlacedItem[] {
+function placed(mark: Exclude<DrawingMark, { kind: 'label' }>, x: number, y: number, tag: Tag): PlacedItem {
   const at = (length: number): number => length * millimetre;
   if (mark.kind === 'circle')
-    return [{ kind: 'circle', x: x + at(mark.x), y: y + at(mark.y), radius: at(mark.radius), weight: thin, tag }];
-  if (mark.kind === 'line') {
-    const ends = { x1: x + at(mark.x1), y1: y + at(mark.y1), x2: x + at(mark.x2), y2: y + at(mark.y2) };
-    const dash = mark.dashed === true ? { dash: [4, 3] } : {};
-    return [{ kind: 'line', ...ends, weight: mark.heavy === true ? firm : thin, ...dash, tag }];
-  }
-  const width = widthOf(mark.text, least, setting);
-  const back = mark.anchor === 'end' ? width : mark.anchor === 'middle' ? width / 2 : 0;
-  const place = { x: x + at(mark.x) - back, y: y + at(mark.y), width };
-  return [{ kind: 'text', ...place, text: mark.text + ' ', face: 'regular', size: least.size, tag }];
+    return { kind: 'circle', x: x + at(mark.x), y: y + at(mark.y), radius: at(mark.radius), weight: thin, tag };
+  const ends = { x1: x + at(mark.x1), y1: y + at(mark.y1), x2: x + at(mark.x2), y2: y + at(mark.y2) };
+  const dash = mark.dashed === true ? { dash: [4, 3] } : {};
+  return { kind: 'line', ...ends, weight: mark.heavy === true ? firm : thin, ...dash, tag };
 }
 
 /** The line of 100 mm with its ends, and what it is for. */

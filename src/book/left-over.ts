@@ -109,7 +109,19 @@ export function likelyPlaces(book: Book, found: LeftOver): readonly LikelyPlace[
         : [{ fastener, line, missing, job: isClosed(line) ? line.byJob : line.job, because }];
     }),
   );
-  return places.toSorted((a, b) => weightOf(b) - weightOf(a) || (a.job.date.from < b.job.date.from ? 1 : -1));
+  const ranked = places.toSorted((a, b) => weightOf(b) - weightOf(a) || (a.job.date.from < b.job.date.from ? 1 : -1));
+  return newestOfEach(ranked);
+}
+
+/** One fastener that came off and went back in full time and again is one place: its newest work stands for all. */
+function newestOfEach(ranked: readonly LikelyPlace[]): readonly LikelyPlace[] {
+  const shown = new Set<string>();
+  return ranked.filter(({ fastener, line, missing }) => {
+    if (!isClosed(line) || missing > 0) return true;
+    if (shown.has(fastener.id)) return false;
+    shown.add(fastener.id);
+    return true;
+  });
 }
 
 /** What lies on the bench by the newest record that says so; a later `left over: none` takes it away. */

@@ -53,7 +53,9 @@ function held({ book, say }: ViewContext): readonly Text[] {
     .filter((hold) => !hold.clear && hold.released === undefined)
     .toSorted((a, b) => a.point.order - b.point.order);
   if (points.length === 0) return [];
-  const undone = points.flatMap((hold) => hold.checks.filter(({ state }) => state === 'undone'));
+  const undone = points.flatMap((hold) =>
+    hold.checks.filter(({ state, released }) => state === 'undone' && released === undefined),
+  );
   const again = [...new Map(undone.map(({ check }) => [check.id, check.text])).values()];
   const rest = again.length - mostChecks;
   const more = rest > 0 ? [`${say('and')} ${count(rest)} ${say('more')}`] : [];

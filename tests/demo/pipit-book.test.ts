@@ -1,14 +1,15 @@
 // What follows from the Pipit's records on the day of the demo is what its story says.
 import { describe, expect, test } from 'vitest';
+import { asFound, leftOnBench, likelyPlaces } from '../../src/book/left-over.ts';
 import { makeBook } from '../../src/book/make.ts';
 import { readDay } from '../../src/quantity/day-arithmetic.ts';
 import { inUnit } from '../../src/quantity/quantity.ts';
 import { mile } from '../../src/quantity/units.ts';
-import { content, demo, found } from './read-folder.ts';
+import { demo, found } from './read-folder.ts';
 
 const day = readDay('2026-11-14');
 if (!day.ok) throw new Error('the demo’s day');
-const book = makeBook(demo.records, content, day.value);
+const book = makeBook(demo.records, demo.content, day.value);
 
 test('the distance of the machine is counted over both clocks', () => {
   const { clock, machine } = book.odometer.now;
@@ -17,8 +18,11 @@ test('the distance of the machine is counted over both clocks', () => {
   expect(book.odometer.statement.word).toBe('not actual');
 });
 
-test('one thing is still off, and its bag is the one that was never emptied', () => {
-  expect(book.off.open.map((line) => [line.entry.thing, line.entry.bag])).toEqual([['left side panel', '8']]);
+test('one thing is still off, in the bag that was never emptied, and one is with a firm', () => {
+  expect(book.off.open.map((line) => [line.entry.thing, line.state, line.entry.bag ?? line.entry.to])).toEqual([
+    ['left side panel', 'off', '8'],
+    ['first speedometer', 'sent out', 'the clock mender'],
+  ]);
   expect(book.off.bags.filter((bag) => !bag.emptied).map((bag) => bag.bag)).toEqual(['8']);
 });
 
@@ -84,8 +88,11 @@ test('some services are overdue by their months although the miles are few', () 
 
 test('a person is asked to look at few things, and each is meant', () => {
   expect([...new Set(book.queries.map((query) => query.code))].sort()).toEqual([
+    'changed-after-signing',
     'ridden-while-held',
-    'ridden-with-thing-open',
+  ]);
+  expect(book.answered?.map(({ query, answer }) => [query.code, answer.by])).toEqual([
+    ['ridden-with-thing-open', 'owner'],
   ]);
 });
 
@@ -93,7 +100,7 @@ test('the planned job has its blanks, its procedure and the next free bag', () =
   const plan = found(book.plans, (one) => one.job.state === 'planned', 'plan');
   expect(plan.procedures.map((procedure) => procedure.id)).toEqual(['top-end-strip-two-stroke']);
   expect(plan.blanks.length).toBeGreaterThanOrEqual(24);
-  expect(plan.bagFrom).toBe(18);
+  expect(plan.bagFrom).toBe(19);
 });
 
 test('what it cost is less than what may be spent, pistons in euros included', () => {
@@ -101,4 +108,18 @@ test('what it cost is less than what may be spent, pistons in euros included', (
   expect(book.costs.total.currency).toBe('GBP');
   expect(book.costs.total.minor).toBeLessThan(book.costs.limit?.minor ?? 0);
   expect(book.costs.byYear.map((year) => year.year)).toEqual(['2024', '2025', '2026']);
+});
+
+test('it shows a tin that was lost, a check released by hand, a check of its own, and screws left over', () => {
+  const lost = book.off.closed.filter((line) => line.entry.verb === 'lost');
+  expect(lost.map((line) => [line.entry.thing, line.entry.fromBag, line.byJob.id])).toEqual([
+    ['chain-guard-screw', 'small tin', '2025-05-24-chain-and-sprockets'],
+  ]);
+  const road = found(book.holds, (hold) => hold.point.id === 'before-road', 'road');
+  const state = (id: string) => found(road.checks, (one) => one.check.id === id, id);
+  expect(state('lamps-and-horn').released?.release.until).toBe('2027-03-31');
+  expect(road.clear).toBe(false);
+  expect(state('insert-looked-at')).toMatchObject({ state: 'proved', by: { day: '2026-09-19' } });
+  const places = leftOnBench(book)?.things.map((thing) => likelyPlaces(book, asFound(thing))[0]?.fastener.id);
+  expect(places).toEqual(['generator-cover-screw', 'cylinder-base-nut']);
 });

@@ -1,6 +1,7 @@
 // The lines of `work` that are still to be done in a job: what comes off, and what goes back after it.
 import type { Job, Verb, WorkEntry } from '../records/model.ts';
 import type { Book } from './book.ts';
+import { nameInRecord } from './own-words.ts';
 import { plainName } from './names.ts';
 import { closesState, opensState } from './off-states.ts';
 
@@ -63,7 +64,7 @@ export function plannedLines(
 /** What a job that has begun took off by lines of its own; parts of its procedures have ticks of their own. */
 function begunHere(book: Book, job: Job): readonly WorkEntry[] {
   const steps = job.procedures.flatMap((id) => book.content.procedures.get(id)?.steps ?? []);
-  const own = new Set(steps.flatMap((step) => step.off));
+  const own = new Set(steps.flatMap((step) => step.off).map((part) => nameInRecord(book.records.maker, part)));
   return job.work.filter((entry) => ends[entry.verb] !== undefined && !own.has(entry.thing));
 }
 

@@ -25,7 +25,8 @@ export interface Draft {
   /** The data as it will be. */
   tree: Tree;
   readonly edits: RecordEdit[];
-  readonly changes: Change[];
+  /** What the answers change, each with the edit that does it. */
+  readonly changes: { readonly change: Change; readonly by?: RecordEdit }[];
   readonly problems: Problem[];
   /** Lines of `work` of a planned job, by index, that the answers say are done. */
   readonly doneLines: Set<number>;
@@ -49,7 +50,6 @@ export function edit(
   if (after === undefined) {
     refuse(
       draft,
-      blank,
       'record-not-written-to',
       `“${blank.asks}” cannot be written into this record: “${made.key}” stands there in another form.`,
       'Write it by hand.',
@@ -58,7 +58,7 @@ export function edit(
   }
   draft.tree = after;
   draft.edits.push(made);
-  draft.changes.push({ blank: blank.id, asks: blank.asks, ...said });
+  draft.changes.push({ change: { blank: blank.id, asks: blank.asks, ...said }, by: made });
 }
 
 /** Adds an item to a list at the top of the record. */
@@ -67,15 +67,9 @@ export function add(draft: Draft, blank: Pick<Blank, 'id' | 'asks'>, key: string
 }
 
 /** The answer cannot be taken; the problem names the blank. */
-export function refuse(
-  draft: Draft,
-  blank: Pick<Blank, 'id'>,
-  code: ProblemCode,
-  message: string,
-  hint?: string,
-): void {
+export function refuse(draft: Draft, code: ProblemCode, message: string, hint?: string): void {
   const said = hint === undefined ? {} : { hint };
-  const at = { file: draft.job.file, path: ['blank', inRecord(draft.job.id, blank.id)] };
+  const at = { file: draft.job.file, path: [] };
   draft.problems.push({ code, severity: 'problem', at, message, ...said });
 }
 

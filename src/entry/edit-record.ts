@@ -11,15 +11,23 @@ import { spliceFor } from './splice-for.ts';
  * The text with the edits done, one after the other. After each the record is read again and must say what it said before and the
  * edit, nothing else; an edit that cannot be done so is not done and comes back as a problem at the key.
  */
-export function editRecord(record: SourceFile, edits: readonly RecordEdit[]): Outcome<string> {
+export function editRecord(
+  record: SourceFile,
+  edits: readonly RecordEdit[],
+): Outcome<string> & { readonly failed: ReadonlySet<RecordEdit> } {
   const problems: Problem[] = [];
+  const failed = new Set<RecordEdit>();
   let text = record.text;
   for (const edit of edits) {
     const made = edited({ file: record.file, text }, edit);
-    if (made === undefined) problems.push(notEdited(record.file, edit));
-    else text = made;
+    if (made !== undefined) {
+      text = made;
+      continue;
+    }
+    failed.add(edit);
+    problems.push(notEdited(record.file, edit));
   }
-  return { value: text, problems };
+  return { value: text, problems, failed };
 }
 
 function edited(record: SourceFile, edit: RecordEdit): string | undefined {

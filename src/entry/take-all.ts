@@ -44,8 +44,7 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
   for (const { blank, target } of aimed.toSorted((a, b) => turn(a.target) - turn(b.target))) {
     for (const said of answers.get(blank.id) ?? []) {
       if (said.length <= longest) take(draft, { blank, target, said, answers });
-      else
-        refuse(draft, blank, 'answer-unreadable', `${blank.asks}: the answer is longer than a value may be.`, tooLong);
+      else refuse(draft, 'answer-unreadable', `${blank.asks}: the answer is longer than a value may be.`, tooLong);
     }
     left.delete(blank.id);
     const note = noteId(blank.id);
@@ -56,7 +55,6 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
   for (const id of left)
     refuse(
       draft,
-      { id },
       'blank-unknown',
       `“${id}” is no blank of this job’s sheets.`,
       'Print the sheet anew, or write it into the record by hand.',

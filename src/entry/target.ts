@@ -17,7 +17,7 @@ export type Target =
   /** A line of `work` that stands there, at this index, is done. */
   | { readonly kind: 'to do'; readonly index: number }
   /** A line `tightened`: that it was, or what was reached. */
-  | { readonly kind: 'torque'; readonly fastener: string; readonly reached: boolean }
+  | { readonly kind: 'torque'; readonly fastener: string; readonly thing: string; readonly reached: boolean }
   /** A part is here: the state of the line of `parts` at this index. */
   | { readonly kind: 'part'; readonly index: number }
   /** A check is proved, or the value that proves it. */

@@ -1,6 +1,7 @@
 // The target of each blank of a job, by the same ids as its sheets print.
 import { beforeId, checkId, hereId, lineId, partId, reachedId, stepFastenerId, stepId } from '../book/blank-ids.ts';
 import type { Book, JobPlan } from '../book/book.ts';
+import { nameInRecord } from '../book/own-words.ts';
 import { numberedSteps, type NumberedStep } from '../book/numbered-steps.ts';
 import { plannedLines, type PlannedLine } from '../book/planned-lines.ts';
 import type { Job } from '../records/model.ts';
@@ -29,7 +30,7 @@ function ofPlan(book: Book, plan: JobPlan): readonly Pair[] {
       [`${id}/left`, { kind: 'reading', item, position, side: 'left' }],
     ]),
     ...numberedSteps(book, plan, 'steps').flatMap((one) => comingOff(book, job, one)),
-    ...numberedSteps(book, plan, 'assembly').flatMap((one) => goingOn(job, one)),
+    ...numberedSteps(book, plan, 'assembly').flatMap((one) => goingOn(book, job, one)),
     ...plan.procedures.flatMap((one) =>
       one.before.map((_, index): Pair => [beforeId(job.id, one.id, index + 1), { kind: 'tick' }]),
     ),
@@ -48,24 +49,31 @@ function comingOff(book: Book, job: Job, one: NumberedStep): readonly Pair[] {
     ...(step.wayRound === undefined ? {} : { wayRound: step.wayRound }),
     ...(fasteners.length === 0 ? {} : { fasteners }),
   };
-  return step.off.flatMap((thing, index): readonly Pair[] => [
-    [partId(job.id, thing, 'off'), { kind: 'work', line: { verb: 'removed', thing, ...(index === 0 ? beside : {}) } }],
-    [partId(job.id, thing, 'on'), { kind: 'work', line: { verb: 'refitted', thing } }],
-  ]);
+  return step.off.flatMap((part, index): readonly Pair[] => {
+    const thing = nameInRecord(book.records.maker, part);
+    return [
+      [partId(job.id, part, 'off'), { kind: 'work', line: { verb: 'removed', thing, ...(index === 0 ? beside : {}) } }],
+      [partId(job.id, part, 'on'), { kind: 'work', line: { verb: 'refitted', thing } }],
+    ];
+  });
 }
 
-function goingOn(job: Job, one: NumberedStep): readonly Pair[] {
+function goingOn(book: Book, job: Job, one: NumberedStep): readonly Pair[] {
   return [
     [stepId(one.place), { kind: 'tick' }],
     ...one.step.fasteners.flatMap((fastener, index) => [
-      ...torque(job, fastener),
-      [stepFastenerId(one.place, index + 1), { kind: 'torque', fastener, reached: false }] as const,
+      ...torque(book, job, fastener),
+      [stepFastenerId(one.place, index + 1), torqueTarget(book, fastener, false)] as const,
     ]),
   ];
 }
 
-function torque(job: Job, fastener: string): readonly Pair[] {
-  return [[reachedId(job.id, fastener), { kind: 'torque', fastener, reached: true }]];
+function torque(book: Book, job: Job, fastener: string): readonly Pair[] {
+  return [[reachedId(job.id, fastener), torqueTarget(book, fastener, true)]];
+}
+
+function torqueTarget(book: Book, fastener: string, reached: boolean): Target {
+  return { kind: 'torque', fastener, thing: nameInRecord(book.records.maker, fastener), reached };
 }
 
 function ofLines(book: Book, job: Job): readonly Pair[] {
@@ -81,8 +89,8 @@ function ofLines(book: Book, job: Job): readonly Pair[] {
     return [
       [id, tick(line)] as const,
       ...line.fasteners.flatMap((fastener): readonly Pair[] => [
-        ...torque(job, fastener),
-        [`${id}/${fastener}`, { kind: 'torque', fastener, reached: false }],
+        ...torque(book, job, fastener),
+        [`${id}/${fastener}`, torqueTarget(book, fastener, false)],
       ]),
     ];
   });

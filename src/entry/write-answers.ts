@@ -49,9 +49,11 @@ export function writeAnswers(given: AnswersIn): Outcome<AnswersOut> {
   begin(draft);
   const written = editRecord(record, draft.edits);
   const broken = newProblems(record, written.value, book);
-  if (written.problems.length > 0 || broken.length > 0)
-    return { value: unchanged, problems: [...draft.problems, ...written.problems, ...broken] };
-  return { value: { text: written.value, changes: draft.changes }, problems: draft.problems };
+  if (broken.length > 0) return { value: unchanged, problems: [...draft.problems, ...broken] };
+  const changes = draft.changes
+    .filter(({ by }) => by === undefined || !written.failed.has(by))
+    .map(({ change }) => change);
+  return { value: { text: written.value, changes }, problems: [...draft.problems, ...written.problems] };
 }
 
 /** Answers as one clean line each; empty ones are none. The same blank may be answered more than once. */

@@ -44,13 +44,7 @@ function writeIfOpen(draft: Draft, blank: Blank, key: string, said: string): voi
   const was = top(draft, key);
   if (was === undefined || was === 'none' || was === '?' || was === said || draft.instead) set(draft, blank, key, said);
   else
-    refuse(
-      draft,
-      blank,
-      'answer-unreadable',
-      `${blank.asks}: the record says ${was} already.`,
-      'Correct it in the record.',
-    );
+    refuse(draft, 'answer-unreadable', `${blank.asks}: the record says ${was} already.`, 'Correct it in the record.');
 }
 
 /** The day of the work takes the place of the day it was planned for; a job that has begun lasts until then. */
@@ -59,7 +53,6 @@ function writeDate(draft: Draft, blank: Blank, said: string): void {
   if (!read.ok) {
     refuse(
       draft,
-      blank,
       'answer-unreadable',
       `${blank.asks}: ${read.why.message}.`,
       read.why.hint ?? 'Write a day as 2026-11-14.',
@@ -92,7 +85,6 @@ function writeState(draft: Draft, blank: Blank, words: string): void {
   else
     refuse(
       draft,
-      blank,
       'answer-unreadable',
       `“${said.slice(0, 40)}” is not how far a job can be.`,
       'Write under way, done, put aside or waiting for ….',

@@ -1,5 +1,6 @@
 // Answers that are neither readings nor work: parts here, checks, words, rows for what nobody foresaw, what went wrong.
 import { readDay } from '../quantity/day-arithmetic.ts';
+import { nameInRecord } from '../book/own-words.ts';
 import { anchorOf } from './anchor.ts';
 import type { Blank } from './blank.ts';
 import { notDone, notKnown } from './clean-answer.ts';
@@ -57,10 +58,11 @@ function isPlain(draft: Draft, check: string): boolean {
 
 /** A row for what nobody foresaw: the part that came off, with its fasteners and its state; without a part, words and ticks alone. */
 export function writeSpare(draft: Draft, blank: Blank, row: ReadonlyMap<string, string>): void {
-  const part = row.get('part');
+  const said = row.get('part');
+  const part = said === undefined ? undefined : nameInRecord(draft.book.records.maker, said);
   const words = ['fasteners', 'note'].flatMap((key) => row.get(key) ?? []);
   if (part === undefined) {
-    for (const said of words) remark(draft, blank, blank.id, said);
+    for (const one of words) remark(draft, blank, blank.id, one);
     return;
   }
   const there = (verb: string): boolean => linesOf(draft, 'work').some(([, line]) => textIn(line, verb) === part);
@@ -92,7 +94,8 @@ export function writeHonest(draft: Draft, blank: Blank, column: 'missing' | 'bro
 
 /** `barrels, the reborer, 2026-12-05`: what, to whom, promised for. */
 function sentOut(draft: Draft, blank: Blank, said: string): void {
-  const [thing = said, ...others] = said.split(/,\s*/u);
+  const [what = said, ...others] = said.split(/,\s*/u);
+  const thing = nameInRecord(draft.book.records.maker, what);
   if (linesOf(draft, 'work').some(([, line]) => textIn(line, 'sent out') === thing)) return;
   const day = others.find((one) => readDay(one).ok);
   const to = others.filter((one) => one !== day).join(', ');

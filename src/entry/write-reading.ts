@@ -20,7 +20,7 @@ export function writeReading(draft: Draft, blank: Blank, target: ReadingTarget, 
   const value =
     said === '?' ? ({ kind: 'words', text: '?' } as const) : readBoxValue(said, blank.unit ?? '', dimension);
   if (value.kind === 'refused') {
-    refuse(draft, blank, 'answer-unreadable', `${blank.asks}: ${value.message}.`, value.hint);
+    refuse(draft, 'answer-unreadable', `${blank.asks}: ${value.message}.`, value.hint);
     return;
   }
   const fitting = linesOf(draft, 'readings').filter(

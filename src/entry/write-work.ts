@@ -12,13 +12,7 @@ export function saysYes(draft: Draft, blank: Blank, said: string): boolean {
   const tick = tickSaid(said);
   if (tick === 'yes') return true;
   if (tick === undefined)
-    refuse(
-      draft,
-      blank,
-      'answer-unreadable',
-      `${blank.asks}: “${said.slice(0, 40)}” is not a tick.`,
-      'Write yes, no or `-`.',
-    );
+    refuse(draft, 'answer-unreadable', `${blank.asks}: “${said.slice(0, 40)}” is not a tick.`, 'Write yes, no or `-`.');
   else remark(draft, blank, blank.id, tick === 'no' ? notDone : notKnown);
   return false;
 }
@@ -63,7 +57,7 @@ function doneLine(draft: Draft, blank: Blank, index: number): void {
   if (draft.planned) {
     if (draft.doneLines.has(index)) return;
     draft.doneLines.add(index);
-    draft.changes.push({ blank: blank.id, asks: blank.asks, becomes: 'done' });
+    draft.changes.push({ change: { blank: blank.id, asks: blank.asks, becomes: 'done' } });
     return;
   }
   if (line !== undefined && textIn(line, 'done') === 'no')
@@ -87,8 +81,8 @@ export function writeTorque(
   if (!target.reached) {
     if (!saysYes(draft, blank, said)) return;
     tick(draft, blank);
-    if (tightened(draft, target.fastener).length === 0)
-      add(draft, blank, 'work', { tightened: target.fastener }, 'tightened');
+    if (tightened(draft, target.thing).length === 0)
+      add(draft, blank, 'work', { tightened: target.thing }, 'tightened');
     return;
   }
   if (said === '-' || said === '?') {
@@ -100,7 +94,6 @@ export function writeTorque(
   if (value?.kind === 'refused') {
     refuse(
       draft,
-      blank,
       'answer-unreadable',
       `${blank.asks}: ${value.message}.`,
       value.hint ?? `Write a torque, or one of: ${results.join(', ')}.`,
@@ -114,7 +107,7 @@ export function writeTorque(
   writeReached(
     draft,
     blank,
-    target.fastener,
+    target.thing,
     value === undefined ? { result: how ?? 'reached' } : { to: value.text, result: 'reached' },
   );
 }

@@ -71,7 +71,6 @@ export const codes = {
   'blank-unknown': 'problem',
   'answer-unreadable': 'problem',
   'record-not-written-to': 'problem',
-  'record-changed-meanwhile': 'problem',
   'calculation-unlikely': 'query',
   'torque-unit-slip': 'query',
   'torque-above-strength': 'query',
@@ -138,6 +137,7 @@ export const codes = {
   'done-in-the-future': 'query',
   'signed-before-its-work': 'query',
   'planned-but-filled-in': 'query',
+  'read-twice-differently': 'query',
   'private-in-open-text': 'query',
 } as const satisfies Record<string, 'problem' | 'query'>;
 

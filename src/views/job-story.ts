@@ -8,6 +8,7 @@ import { jobMoney } from './job/money.ts';
 import { jobParts } from './job/parts.ts';
 import { jobPhotos } from './job/photos.ts';
 import { jobReadings } from './job/readings.ts';
+import { jobRemarks } from './job/remarks.ts';
 import { jobRun } from './job/run.ts';
 import { jobWork } from './job/work.ts';
 import { defineView } from './view.ts';
@@ -32,6 +33,7 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     jobReadings(context, job, within),
     jobParts(context, job, within),
     jobFindings(context, job, within),
+    jobRemarks(context, job, within),
     jobRun(context, job, within),
     jobMoney(context, job, within),
     jobPhotos(job),

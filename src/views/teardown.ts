@@ -2,6 +2,7 @@
 import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
+import { nameInRecord } from '../book/own-words.ts';
 import { noteId, partId, spareId, stepId } from '../book/blank-ids.ts';
 import { endOf } from '../book/planned-lines.ts';
 import { count, times } from './wording/count.ts';
@@ -48,7 +49,7 @@ function table(context: ViewContext): Block {
       column(say('Step'), 1, 'right'),
       column(say('Part, and what to do'), 10),
       column(say('Bag'), 1.2),
-      column(say('Condition, photo no.'), 5),
+      column(say('Condition, photo no.'), 4.5),
     ],
     rows: steps
       .flatMap((one, index) => [
@@ -104,9 +105,10 @@ function spareRow(context: ViewContext, name: string): Row {
 /** Ids of the ticks of a part: permanent, by record and part. */
 function ticks(context: ViewContext, part: string): readonly Cell[] {
   const { job, plan, say } = context;
+  const thing = nameInRecord(context.book.records.maker, part);
   const work = job?.state === 'planned' ? [] : (plan?.job.work ?? []);
   const done = (verbs: readonly string[]): boolean =>
-    work.some((one) => one.thing === part && verbs.includes(one.verb));
+    work.some((one) => one.thing === thing && verbs.includes(one.verb));
   const id = job?.id ?? '';
   return [
     {
@@ -124,6 +126,9 @@ function ticks(context: ViewContext, part: string): readonly Cell[] {
 function fastenersOf(context: ViewContext, ids: readonly string[]): Text | undefined {
   const named = ids.map((id) => fastenerNamed(context.book, id));
   const unknown = context.say('size beside');
+  const [only, another] = named;
+  // The step says what it is about; one kind of fastener alone needs its name only where it has no size.
+  if (only !== undefined && another === undefined && only.size !== '') return fastenersText(context, [only.size]);
   return fastenersText(
     context,
     named.map(({ name, size }) => (size === '' ? `${name} (${unknown})` : `${size} ${name}`)),
@@ -175,7 +180,6 @@ function honest({ say, job }: ViewContext): readonly Block[] {
   return [
     {
       type: 'grid',
-      caption: say('Missing, broken, sent out'),
       id: `${job?.id ?? ''}/honest`,
       columns: heads.map((head) => column(say(head), 4)),
       rows: 2,

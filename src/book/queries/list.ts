@@ -32,6 +32,7 @@ import { headTorqueHot, notTightenedAgain, strippedNotRepaired } from './tighten
 import { tightenedInOtherUnit, torqueDoesNotFit } from './torque.ts';
 import { checkedByItsOwnHand, twoPeopleDisagree } from './same-day.ts';
 import { jobsInTheWay } from './jobs-in-the-way.ts';
+import { readTwiceDifferently } from './two-answers.ts';
 import { unitSlip } from './unit-slip.ts';
 import { betterThanNew, leftPastLimit, wearBackwards } from './wear.ts';
 
@@ -72,6 +73,7 @@ export const looks: readonly Look[] = [
   tightenedNeverLoose,
   wearBackwards,
   betterThanNew,
+  readTwiceDifferently,
   conditionOfReading,
   checkWithoutEvidence,
   serviceWithoutReading,

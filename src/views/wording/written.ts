@@ -1,5 +1,6 @@
 // What the record of an open job says already at a place of its sheet: a tick, words beside it, a torque that was reached.
 import { inRecord, reachedId } from '../../book/blank-ids.ts';
+import { nameInRecord } from '../../book/own-words.ts';
 import type { Cell } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
 import { writtenText } from './value.ts';
@@ -37,6 +38,7 @@ export function reachedText(context: ViewContext, fastener: string): string | un
   if (job === undefined) return undefined;
   const words = remarkAt(context, reachedId(job.id, fastener));
   if (job.state === 'planned') return words;
-  const last = job.work.findLast((entry) => entry.verb === 'tightened' && entry.thing === fastener);
+  const thing = nameInRecord(context.book.records.maker, fastener);
+  const last = job.work.findLast((entry) => entry.verb === 'tightened' && entry.thing === thing);
   return last?.torque === undefined ? (last?.result ?? words) : writtenText(last.torque);
 }

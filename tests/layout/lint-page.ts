@@ -1,5 +1,5 @@
 // What must be true of every page: nothing off the paper, nothing in the margins, no text over text, nothing too small.
-import type { PlacedItem, PlacedPage, TextItem } from '../../src/layout/placed.ts';
+import type { BoxItem, PlacedItem, PlacedPage, TextItem } from '../../src/layout/placed.ts';
 import { drawPlot } from '../../src/plots/plot.ts';
 import { widthOf } from '../../src/pdf/faces.ts';
 
@@ -95,6 +95,7 @@ export function faults(page: PlacedPage): readonly string[] {
       place.left < edge || place.top < edge || place.right > page.width - edge || place.bottom > page.height - edge;
     if (out) found.push('in the unprintable edge: ' + describe(item));
     if (item.kind === 'fill' && item.grey > 0.15 && item.width > 4) found.push('too dark: ' + describe(item));
+    if (item.kind === 'box') found.push(...boxFaults(item).map((fault) => fault + ': ' + describe(item)));
   }
   const all = texts(page);
   for (const item of all) if (item.size < 9) found.push('under 9 points: ' + item.text);
@@ -106,8 +107,31 @@ export function faults(page: PlacedPage): readonly string[] {
     if (ink.left < page.frame.x - 0.5 || ink.right > page.width - edge)
       found.push('outside the frame, across: ' + describe(item));
   }
-  found.push(...overlaps(all), ...crossed(all, page.items));
+  found.push(...overlaps(all), ...crossed(all, page.items), ...lowRows(page.items));
   return found;
+}
+
+/** Boxes to tick of 5 to 6 mm, boxes to write in of at least 25 by 9 mm. */
+function boxFaults({ use, width, height }: BoxItem): readonly string[] {
+  const [across, down] = [width / mm, height / mm];
+  if (use === 'tick' && (across < 5 || across > 6 || Math.abs(across - down) > 0.01))
+    return ['a box to tick of another size'];
+  if (use === 'write' && (across < 25 || down < 9)) return ['a box too small to write in'];
+  return [];
+}
+
+/** Boxes to tick one under the other stand in rows of 8 mm or more: a glove and a greasy pen need that. */
+function lowRows(items: readonly PlacedItem[]): readonly string[] {
+  const ticks = items.filter((item) => item.kind === 'box').filter((box) => box.use === 'tick');
+  const columns = new Map<number, BoxItem[]>();
+  for (const tick of ticks) columns.set(Math.round(tick.x), [...(columns.get(Math.round(tick.x)) ?? []), tick]);
+  return [...columns.values()].flatMap((column) => {
+    const sorted = column.toSorted((a, b) => a.y - b.y);
+    return sorted.flatMap((box, index) => {
+      const above = sorted[index - 1];
+      return above !== undefined && (box.y - above.y) / mm < 8 ? ['rows too low: ' + describe(box)] : [];
+    });
+  });
 }
 
 function overlaps(items: readonly TextItem[]): readonly string[] {

@@ -9,7 +9,6 @@ const folders = [
   ['tests/fixtures/from-the-manual', 4],
 ] as const;
 
-
 test('content gives no problem and has every shelf', () => {
   expect(contentProblems).toEqual([]);
   expect(content.holdPoints.map((point) => point.id)).toEqual([

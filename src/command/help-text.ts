@@ -77,6 +77,14 @@ Without --lan only this computer can reach it; with it, whoever has the key can 
 values too, until you stop it. Nobody can change anything. A change in a record is shown at once; while something is wrong, the
 last good binder stays and the mistake is shown above it. Stop with Ctrl+C.
 ${exits}`,
+  upgrade: `
+Examples
+  splitpin upgrade my-bike               shows what would change, asks, keeps a copy of each file as it was
+  splitpin upgrade my-bike --editor      also lets editors that know YAML complete and check what you write
+
+Only the lines that must change are changed; comments and everything else stay byte for byte. The copies lie
+in .before-upgrade/ in the machine folder.
+${exits}`,
   work: `
 Examples
   splitpin work                                       every calculation, a line each

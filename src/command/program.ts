@@ -7,6 +7,7 @@ import type { AddOptions } from './add-command.ts';
 import { describeFill } from './describe-fill.ts';
 import { describeIntake } from './describe-intake.ts';
 import { describeTake } from './describe-take.ts';
+import { describeUpgrade } from './describe-upgrade.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { helpAfter } from './help-text.ts';
 import type { EveningOptions } from './evening-command.ts';
@@ -16,6 +17,7 @@ import { programVersion } from './program-version.ts';
 import type { TakeChoices } from './take-command.ts';
 import type { Terminal } from './terminal.ts';
 import { isDay } from './today.ts';
+import type { UpgradeOptions } from './upgrade-command.ts';
 
 /** What a command was asked to do. Every option that was not given is absent. */
 export interface Options {
@@ -45,6 +47,7 @@ export interface Commands {
   readonly take: (folder: string, things: readonly string[], choices: TakeChoices) => Promise<ExitCode>;
   readonly add: (folder: string, procedures: readonly string[], options: AddOptions) => Promise<ExitCode>;
   readonly fill: (folder: string, job: string | undefined, options: FillOptions) => Promise<ExitCode>;
+  readonly upgrade: (folder: string, options: UpgradeOptions) => Promise<ExitCode>;
   readonly build: (folder: string, options: Options) => Promise<ExitCode>;
   readonly check: (folder: string, options: Options) => Promise<ExitCode>;
   readonly print: (folder: string, wanted: string, options: Options) => Promise<ExitCode>;
@@ -66,6 +69,7 @@ export async function runProgram(words: readonly string[], commands: Commands, t
     take: async (folder, things, choices) => keep(commands.take(folder, things, choices)),
     add: async (folder, procedures, options) => keep(commands.add(folder, procedures, options)),
     fill: async (folder, job, options) => keep(commands.fill(folder, job, options)),
+    upgrade: async (folder, options) => keep(commands.upgrade(folder, options)),
     build: async (folder, options) => keep(commands.build(folder, options)),
     check: async (folder, options) => keep(commands.check(folder, options)),
     print: async (folder, wanted, options) => keep(commands.print(folder, wanted, options)),
@@ -142,6 +146,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .action(actions.serve);
   describeEvening(command, today, actions);
   describeNext(command, today, actions.next);
+  describeUpgrade(command, [today()], actions.upgrade);
   describeWork(program, actions);
   return program;
 }

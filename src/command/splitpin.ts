@@ -32,6 +32,8 @@ try {
         (await import('./add-command.ts')).addCommand(folder, procedures, options, surroundings, asker()),
       fill: async (folder, job, options) =>
         (await import('./fill-command.ts')).fillCommand(folder, job, options, surroundings, asker()),
+      upgrade: async (folder, options) =>
+        (await import('./upgrade-command.ts')).upgradeCommand(folder, options, surroundings, asker()),
       build: async (folder, options) =>
         (await import('./build-command.ts')).buildCommand(folder, options, surroundings),
       check: async (folder, options) =>

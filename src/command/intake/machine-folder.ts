@@ -51,7 +51,7 @@ function isKnown(value: string | undefined): value is string {
 }
 
 function machineText(facts: Facts, name: string, today: string): string {
-  const value = (key: string): string => scalarText(facts[key] ?? '?');
+  const value = (key: string): string => scalarOr(facts[key]);
   const lines = [
     '# yaml-language-server: $schema=.schema/machine.json',
     'splitpin: 1',
@@ -66,7 +66,7 @@ function machineText(facts: Facts, name: string, today: string): string {
       'features:',
       features.some((key) => facts[key] === undefined),
     ),
-    ...features.map((key) => `  ${key}: ${facts[key] ?? '?'}`),
+    ...features.map((key) => `  ${key}: ${facts[key] ?? notKnown}`),
     ...clockLines(facts, today),
     `paper: ${facts['paper'] ?? 'a4'}`,
     currencyLine(facts['currency']),
@@ -74,13 +74,20 @@ function machineText(facts: Facts, name: string, today: string): string {
   return lines.join('\n') + '\n';
 }
 
+/** In quotes: a bare `?` is read here as well, but editors that know YAML take it for the beginning of a key. */
+const notKnown = '"?"';
+
+function scalarOr(value: string | undefined): string {
+  return isKnown(value) ? scalarText(value) : notKnown;
+}
+
 /** A number with the way it is known, which is the owner's to say. */
 function stamped(number: string | undefined): string {
-  return isKnown(number) ? `${scalarText(number)}, known by: said at the intake` : '?';
+  return isKnown(number) ? `${scalarText(number)}, known by: said at the intake` : notKnown;
 }
 
 function heading(line: string, open: boolean): readonly string[] {
-  return [open ? `${line} # ? is what nobody has looked at yet: look, and write it` : line];
+  return [open ? `${line} # "?" is what nobody has looked at yet: look, and write it` : line];
 }
 
 /** What the clock read on the day it came; nobody has said what it counted before. */

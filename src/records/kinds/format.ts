@@ -10,8 +10,14 @@ export const format: Shape<number> = {
   read: (tree, spot, desk) => {
     const words = scalar(tree, spot, desk);
     if (words === undefined || words === String(formatVersion)) return words === undefined ? undefined : formatVersion;
-    const message = `Format version “${words}” is not known to this program.`;
-    return refuse(desk, spot, 'format-unknown', message, 'Write `splitpin: 1`, or use a newer program.');
+    const later = /^\d+$/u.test(words) && Number(words) > formatVersion;
+    const message = later
+      ? `Format version ${words} is later than this program, which reads version ${String(formatVersion)}.`
+      : `“${words}” is no version of the format.`;
+    const hint = later
+      ? 'Use a newer program; this one would understand only a part of it.'
+      : 'Write `splitpin: 1`, or let `splitpin upgrade` do it.';
+    return refuse(desk, spot, 'format-unknown', message, hint);
   },
   told: { kind: 'choice', words: [String(formatVersion)] },
 };

@@ -1,6 +1,6 @@
 // Two signatures with their dates: who hands over and who takes over. A signed sheet is not used again.
 import type { Block } from '../sheet/sheet.ts';
-import { heading, paragraphs } from './wording/blocks.ts';
+import { paragraphs } from './wording/blocks.ts';
 import { defineView } from './view.ts';
 
 export const bothHands = defineView({
@@ -9,12 +9,7 @@ export const bothHands = defineView({
   needs: 'machine',
   options: [],
   blocks: ({ say }): readonly Block[] => [
-    heading(2, say('Signed by both'), 'signed-by-both'),
-    paragraphs(
-      say(
-        'A correction is one line through, still readable, with initials and date. Once signed, a change needs a new sheet.',
-      ),
-    ),
+    paragraphs(say('Signed by both. A correction is one line through, initials, date; once signed, a new sheet.')),
     { type: 'signature', lines: [{ role: say('Hands over') }, { role: say('Takes over') }] },
   ],
 });

@@ -44,9 +44,9 @@ function faults({ book, say }: ViewContext): readonly Block[] {
     );
   });
   return [
-    heading(2, say('Known and not put right'), 'known-and-not-put-right'),
     {
       type: 'table',
+      caption: say('Known and not put right'),
       columns: [
         column(say('Shown'), 1, 'centre'),
         column(say('Weight'), 3),
@@ -67,7 +67,7 @@ function found({ say }: ViewContext): readonly Block[] {
       type: 'grid',
       caption: say('Found by both on the day'),
       columns: [column(say('What'), 7), column(say('Agreed'), 5)],
-      rows: 3,
+      rows: 2,
     },
   ];
 }

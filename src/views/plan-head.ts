@@ -6,7 +6,7 @@ import type { Cell } from '../sheet/sheet.ts';
 import { beforeId, hereId } from '../book/blank-ids.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
 import { partCells, partColumns } from './job/parts.ts';
-import { column, fact, heading, row, stack } from './wording/blocks.ts';
+import { column, fact, heading, joined, row, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { spanText } from './wording/day.ts';
@@ -27,12 +27,20 @@ export const planHead = defineView({
     return stack(
       {
         type: 'facts',
-        across: 2,
+        across: 1,
         facts: [
           ...fact(say('For'), job.purpose),
-          ...fact(say('Planned for'), spanText(job.date)),
-          ...fact(say('Procedures'), procedures.map((one) => ours(context, one.at, one.title)).join('; ')),
-          ...fact(say('Time'), minutes(context, procedures)),
+          ...fact(
+            say('Planned for'),
+            joined(
+              [
+                spanText(job.date),
+                ...procedures.map((one) => ours(context, one.at, one.title)),
+                minutes(context, procedures),
+              ],
+              '; ',
+            ),
+          ),
           ...fact(
             say('Tools'),
             procedures.flatMap((one) => one.tools.map((tool) => ours(context, one.at, tool))).join(', '),
@@ -95,7 +103,7 @@ function partsNeeded({ say }: ViewContext, job: Job): readonly Block[] {
       columns: [column(say('Here'), 1, 'centre'), ...partColumns(say, needed)],
       rows: needed.map((part) => row(hereTick(say, job, part), ...partCells(say, part, needed))),
       empty: '',
-      use: 'work',
+      use: 'read',
     },
   ];
 }

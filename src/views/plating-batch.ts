@@ -1,7 +1,7 @@
 // A batch for plating or blasting: fasteners of parts that are off, or will come off, by thread and length, counted out, counted back, sorted to their holes.
 import type { Fastener } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
-import { column, heading, joined, paragraphs, row } from './wording/blocks.ts';
+import { column, joined, paragraphs, row } from './wording/blocks.ts';
 import { count, times } from './wording/count.ts';
 import { threadText } from './wording/fastener.ts';
 import { grouped } from './wording/grouped.ts';
@@ -112,9 +112,9 @@ function table(context: ViewContext): Block {
 
 function rest({ say }: ViewContext): readonly Block[] {
   return [
-    heading(2, say('Besides'), 'besides'),
     {
       type: 'grid',
+      caption: say('Besides'),
       columns: [
         column(say('Thread × length'), 3),
         column(say('From which holes'), 5),
@@ -122,7 +122,7 @@ function rest({ say }: ViewContext): readonly Block[] {
         column(say('Back'), 1.6),
         column(say('To whom, promised for'), 4),
       ],
-      rows: 8,
+      rows: 3,
     },
   ];
 }

@@ -26,9 +26,9 @@ export const pocketCard = defineView({
     const torques = wanted === 'settings' ? [] : cards(context, say('Torque'), torqueLines(context));
     const settings = wanted === 'torque' ? [] : cards(context, say('Settings'), settingLines(context));
     const oil = wanted === 'torque' ? [] : cards(context, say('Oil in the petrol'), canLines(context));
-    const air = wanted === 'torque' ? [] : cards(context, say('Mixture in other air'), airLines(context));
-    const all = [...settings, ...oil, ...air, ...torques];
-    return [{ type: 'cards', size: { width: card.width, height: card.height }, hole: true, cards: all }];
+    // Torque first: it is asked for with the tool in the hand. Mixture in other air is on the settings card.
+    const all = [...torques, ...oil, ...settings];
+    return [{ type: 'cards', size: { width: card.width, height: card.height }, hole: true, small: true, cards: all }];
   },
 });
 
@@ -87,9 +87,9 @@ function torqueWords(
   units: Machine['units'],
 ): Exclude<Text, string> {
   if (value === undefined) return [say('not known')];
-  const others = torqueInOtherUnits(value, units).join('; ');
+  const [other] = torqueInOtherUnits(value, units);
   const threads = fastener.threads === undefined ? '' : `, ${say(fastener.threads)}`;
-  return [{ kind: 'strong', text: torqueAsWritten(value, units) }, ` (${others})${threads}`];
+  return [{ kind: 'strong', text: torqueAsWritten(value, units) }, ` (${other ?? ''})${threads}`];
 }
 
 function settingLines({ book, say }: ViewContext): readonly Text[] {

@@ -8,6 +8,9 @@ import type { ViewContext } from './view.ts';
 
 const card = { width: 86, height: 54 } as const;
 
+/** So many letters fill one side of the card; what is asked for last is left off, and the card has no second front. */
+const mostLetters = 400;
+
 /** What is looked up away from home, in the order of asking. */
 const asked = [
   'plug',
@@ -56,8 +59,14 @@ function settingsText({ book, say }: ViewContext): Text {
     .filter(({ name }) => rank(name) >= 0)
     .toSorted((one, other) => rank(one.name) - rank(other.name));
   if (wanted.length === 0) return say('No setting is recorded.');
-  return wanted.flatMap(({ name, value }, index) => [
+  const told = wanted.map(({ name, value }) => ({ name, text: valueText(value) ?? say('not known') }));
+  let letters = 0;
+  const fitting = told.filter(({ name, text }) => {
+    letters += name.length + text.length + 4;
+    return letters <= mostLetters;
+  });
+  return fitting.flatMap(({ name, text }, index) => [
     `${index === 0 ? '' : ' · '}${name} `,
-    { kind: 'strong' as const, text: valueText(value) ?? say('not known') },
+    { kind: 'strong' as const, text },
   ]);
 }

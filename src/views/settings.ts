@@ -52,7 +52,9 @@ function settingBlocks(context: ViewContext): readonly Block[] {
         const value = valueText(one.value);
         return row(
           one.name,
-          value === undefined ? { box: 'write', id: `setting/${one.id}` } : { text: value, big: true },
+          value === undefined
+            ? { box: 'write', id: `setting/${one.id}` }
+            : { text: value, big: one.value.kind === 'read' },
           one.range === undefined ? '' : printRange(one.range),
           conditionText(one.condition),
           from(context, one.source, all),

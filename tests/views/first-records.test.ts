@@ -107,9 +107,9 @@ parts:
   it('is printed for taking apart, with its parts and with lines to write on', () => {
     const said = sheetSays(binder, 'teardown-2026-11-28-clutch-cover');
     expect(said).toContain('[ ] | [ ] | 1 | gearbox oil: drain');
-    expect(said).toMatch(/\[ \] \| \[ \] \| 2 \| clutch cover: remove \| 4 × 5\/16 BSF Clutch cover screws/);
+    expect(said).toMatch(/\[ \] \| \[ \] \| 2 \| clutch cover: remove\. Fasteners: 4 × 5\/16 BSF Clutch cover screws/);
     expect(said).toMatch(/\[ \] \| clutch cover gasket/);
-    expect(said.match(/^\[ \] \| \[ \] \| {2}\| _____ \| _____/gm)).toHaveLength(6);
+    expect(said.match(/^\[ \] \| \[ \] \| {2}\| _____ \| {2}\| _____/gm)).toHaveLength(6);
   });
   it('is printed for going together, with the torque of its fasteners', () => {
     const said = sheetSays(binder, 'assembly-2026-11-28-clutch-cover');

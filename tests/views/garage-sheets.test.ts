@@ -64,7 +64,7 @@ describe('labels and tags', () => {
   test('are about as large as a shipping tag, with a hole', () => {
     for (const block of all.flatMap((binder) => cardsOf(binder, 'tags'))) {
       expect(block.hole).toBe(true);
-      expect(block.size).toEqual({ width: 60, height: 116 });
+      expect(block.size).toEqual({ width: 60, height: 110 });
     }
   });
 });

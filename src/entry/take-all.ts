@@ -1,5 +1,5 @@
 // Every answer to its target, in the printed order of the blanks; notes after their blank; what belongs to no blank is named.
-import { noteId } from '../book/blank-ids.ts';
+import { inRecord, noteId } from '../book/blank-ids.ts';
 import { closesState } from '../book/off-states.ts';
 import type { Blank } from './blank.ts';
 import { refuse, remark, type Draft } from './draft.ts';
@@ -56,7 +56,7 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
     refuse(
       draft,
       'blank-unknown',
-      `“${id}” is no blank of this job’s sheets.`,
+      `“${inRecord(job.id, id)}” is no blank of this job’s sheets.`,
       'Print the sheet anew, or write it into the record by hand.',
     );
 }

@@ -24,7 +24,7 @@ export function inFolder<T>(files: readonly Fenced[], use: (folder: string) => T
 }
 
 function lay(folder: string, { language, file, text }: Fenced): void {
-  if (language === 'calculation' || language === 'closed') return;
+  if (language === 'calculation' || language === 'closed' || language === 'answers') return;
   if (language === 'none') rmSync(join(folder, 'machine.yaml'));
   else if (language === 'link') symlinkSync(text.trim(), made(folder, file));
   else if (language === 'large') put(folder, file, 'x'.repeat(Number(text)));

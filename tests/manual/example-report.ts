@@ -4,6 +4,9 @@ import { makeBook } from '../../src/book/make.ts';
 import { lookOverWorkshop } from '../../src/book/workshop-looks.ts';
 import { claimOutput } from '../../src/cache/claim.ts';
 import { workOut } from '../../src/calc/work.ts';
+import { composeSheets } from '../../src/compose/sheets.ts';
+import { sheetsOfJob } from '../../src/entry/sheets-of-job.ts';
+import { writeAnswers } from '../../src/entry/write-answers.ts';
 import { readContentFolder, readMachineFolder } from '../../src/disk.ts';
 import { checkPhoto } from '../../src/photos/check-photo.ts';
 import { codes } from '../../src/problem/codes.ts';
@@ -55,6 +58,8 @@ function asked(entry: Entry, folder: string): readonly Problem[] {
     return problem === undefined ? [] : [problem];
   }
   if (first.language === 'out') return claimOutput(join(folder, '..', first.file), folder).problems;
+  const answers = entry.files.find(({ language }) => language === 'answers');
+  if (answers !== undefined) return answered(folder, answers);
   return [...read(folder), ...between(entry, folder)];
 }
 
@@ -81,6 +86,24 @@ function read(folder: string): readonly Problem[] {
   const own = withOwnContent(content.value, disk.value.files);
   const book = makeBook(records.value, own.value, today.value);
   return [...problems, ...own.problems, ...checkContentReferences(records.value, own.value), ...book.queries];
+}
+
+/** What is said of answers to the sheets of a job. */
+function answered(folder: string, { file, text }: Fenced): readonly Problem[] {
+  const disk = readMachineFolder(folder).value;
+  const records = disk === undefined ? undefined : readRecords(disk.files, disk.assets, disk.shared).value;
+  const record = disk?.files.find((one) => one.file === file);
+  if (records === undefined || record === undefined || !today.ok) throw new Error(`${file} is not to be read`);
+  const book = makeBook(records, content.value, today.value);
+  const job = [...book.jobs.values()].find((one) => one.file === file);
+  if (job === undefined) throw new Error(`${file} is no job`);
+  const sheet = sheetsOfJob(composeSheets(book, {}).value, job.id);
+  const lines = text.trimEnd().split('\n');
+  const answers = lines.map((line) => ({
+    blank: `${job.id}/${line.slice(0, line.indexOf(':'))}`,
+    value: line.slice(line.indexOf(':') + 1),
+  }));
+  return writeAnswers({ record, book, job, sheet, answers, today: today.value }).problems;
 }
 
 /** A calculation's doubts, one a line. */

@@ -4,6 +4,7 @@ import { lines, stack } from './wording/blocks.ts';
 import { sheetsOf } from './wording/sheet-names.ts';
 import { jobChecks, jobFacts } from './job/facts.ts';
 import { jobFindings } from './job/findings.ts';
+import { jobLeft } from './job/left.ts';
 import { jobMoney } from './job/money.ts';
 import { jobParts } from './job/parts.ts';
 import { jobPhotos } from './job/photos.ts';
@@ -29,6 +30,7 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     planned(context),
     words(context, job),
     jobWork(context, job, within),
+    jobLeft(context, job, within),
     jobChecks(context, job, within),
     jobReadings(context, job, within),
     jobParts(context, job, within),

@@ -99,14 +99,19 @@ test('15: back at it, and what was left half way is gone on with', () => {
     '2025-05-10-strip': `title: Engine apart
 kind: strip
 state: put aside
-work: [{filled: fuel tank, quantity: 5 l, ratio: 25:1}]
+work: [{filled: fuel tank, quantity: 5 l, ratio: 25:1}, {removed: barrel, bag: 3}]
 readings: [{item: bore, found: 56.05 mm, condition: cold}]
 next: crank seals out`,
-    '2026-07-18-on': 'kind: assembly\ncontinues: 2025-05-10-strip',
+    '2026-07-18-on': 'kind: assembly\ncontinues: 2025-05-10-strip\nwork: [{refitted: barrel, from bag: 3}]',
     '2026-07-19-ride': 'kind: ride\nride: {weather: dry}',
   };
-  const sheet = evening('2026-07-20', jobs, { maker: wagtailBook() }).sheet('state-left-in');
+  const made = evening('2026-07-20', jobs, { maker: wagtailBook() });
+  const sheet = made.sheet('state-left-in');
   expect(sheet).toContain('Next: not written down');
   expect(sheet).not.toContain('Still holds');
   expect(sheet).not.toContain('goes stale');
+  // What was open on that evening stands with its record for good, whatever was done since.
+  const left = made.page('jobs/2025-05-10-strip.html');
+  expect(left).toMatch(/Off, loose, empty or open when it was left[^]*barrel \| off \| bag 3 \| 10 May 2025/u);
+  expect(sheet).not.toContain('barrel');
 });

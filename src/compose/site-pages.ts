@@ -1,6 +1,7 @@
 // The pages of the site that every machine has, each a few views under one title.
-import type { Block } from '../sheet/sheet.ts';
+import type { Block, Page } from '../sheet/sheet.ts';
 import { viewNamed } from '../views/list.ts';
+import { nextTestBench } from '../views/next-test-bench.ts';
 import type { ViewContext } from '../views/view.ts';
 import type { PageSpec } from './pages.ts';
 
@@ -9,6 +10,8 @@ interface Plain {
   readonly title: string;
   readonly section?: string;
   readonly views: readonly (string | readonly [string, Readonly<Record<string, string>>])[];
+  /** What its script works with, where it has one. */
+  readonly bench?: (context: ViewContext) => Page['bench'];
   /** Id of the sheet that holds the same for the printer. */
   readonly sheet?: string;
 }
@@ -26,6 +29,7 @@ const front: readonly Plain[] = [
   { file: 'off.html', title: 'What is off', views: ['what-is-off', 'left-over'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table', 'wrench-adaptor'], sheet: 'torque-table' },
+  { file: 'next-test.html', title: 'Next test', views: ['next-test'], sheet: 'next-test', bench: nextTestBench },
   {
     file: 'settings.html',
     title: 'Settings and fluids',
@@ -35,7 +39,7 @@ const front: readonly Plain[] = [
   {
     file: 'service.html',
     title: 'Service',
-    views: [['service-due', { of: 'why' }], 'service-visits'],
+    views: [['service-due', { of: 'why' }], 'service-visits', ['running-in-plan', { of: 'open' }]],
     sheet: 'service-due',
   },
 ];
@@ -71,7 +75,14 @@ function sitePage(context: ViewContext, plain: Plain, printed: ReadonlySet<strin
   const title = context.say(plain.title);
   const section = context.say(plain.section ?? plain.title);
   const pdf = plain.sheet !== undefined && printed.has(plain.sheet) ? { pdf: `print/${plain.sheet}.pdf` } : {};
-  return { file, title, section, make: () => ({ file, title, section, blocks: blocksOf(context, plain), ...pdf }) };
+  const page = { file, title, section };
+  return {
+    ...page,
+    make: () => {
+      const bench = plain.bench?.(context);
+      return { ...page, blocks: blocksOf(context, plain), ...pdf, ...(bench === undefined ? {} : { bench }) };
+    },
+  };
 }
 
 function blocksOf(context: ViewContext, plain: Plain): readonly Block[] {

@@ -2,6 +2,7 @@
 import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
 import type { Day } from '../quantity/day.ts';
+import type { Written } from '../quantity/quantity.ts';
 import type { FaultTables } from './fault-model.ts';
 import type { Features, Interval, JobKind, ServiceLine, Source } from './model.ts';
 
@@ -107,6 +108,12 @@ export interface FormLine {
   readonly firstUsedFrom?: Day;
   readonly firstUsedBefore?: Day;
   readonly caution?: string;
+  /** Running in: how far it holds, or at which distances and after how many heat cycles it is done; what it counts from, what a record names it by. */
+  readonly until?: Written<'distance ridden'>;
+  readonly distances?: readonly Written<'distance ridden'>[];
+  readonly cycles?: number;
+  readonly newPart?: string;
+  readonly by?: readonly string[];
   readonly applies: Applies;
   readonly at: Place;
 }

@@ -10,6 +10,7 @@ import { characterGrid } from './character-grid.ts';
 import { costs } from './costs.ts';
 import { coverage } from './coverage.ts';
 import { evening } from './evening.ts';
+import { distancePlot } from './distance-plot.ts';
 import { figureRules } from './figure-rules.ts';
 import { form } from './form.ts';
 import { historyCover } from './history-cover.ts';
@@ -27,12 +28,14 @@ import { machineHead } from './machine-head.ts';
 import { measurements } from './measurements.ts';
 import { measures } from './measures.ts';
 import { measuring } from './measuring.ts';
+import { nextTest } from './next-test.ts';
 import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
 import { odometerSaid } from './odometer-said.ts';
 import { oddMinutes } from './odd-minutes.ts';
 import { oilInFuel } from './oil-in-fuel.ts';
 import { comesFirst, orderOfWork } from './order-of-work.ts';
+import { originality } from './originality.ts';
 import { papers } from './papers.ts';
 import { partHeading } from './part-heading.ts';
 import { parts } from './parts.ts';
@@ -47,6 +50,7 @@ import { rideLog } from './ride-log.ts';
 import { roadRules } from './road-rules.ts';
 import { runLog } from './run-log.ts';
 import { runningInCard } from './running-in-card.ts';
+import { runningInPlan } from './running-in-plan.ts';
 import { screwTemplate } from './screw-template.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
@@ -65,6 +69,7 @@ import { tags } from './tags.ts';
 import { teardown } from './teardown.ts';
 import { timingStrip } from './timing-strip.ts';
 import { todayHead } from './today-head.ts';
+import { thingIndex } from './thing-index.ts';
 import { tighteningOrderView } from './tightening-order.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
@@ -90,6 +95,7 @@ export const views: readonly View[] = [
   costs,
   coverage,
   evening,
+  distancePlot,
   figureRules,
   form,
   historyCover,
@@ -107,12 +113,14 @@ export const views: readonly View[] = [
   measurements,
   measures,
   measuring,
+  nextTest,
   noStartCard,
   note,
   odometerSaid,
   oddMinutes,
   oilInFuel,
   orderOfWork,
+  originality,
   papers,
   partHeading,
   parts,
@@ -127,6 +135,7 @@ export const views: readonly View[] = [
   roadRules,
   runLog,
   runningInCard,
+  runningInPlan,
   screwTemplate,
   serviceDue,
   serviceSheet,
@@ -143,6 +152,7 @@ export const views: readonly View[] = [
   tables,
   tags,
   teardown,
+  thingIndex,
   timingStrip,
   todayHead,
   torqueTable,

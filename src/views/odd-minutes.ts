@@ -1,7 +1,9 @@
 // Odd minutes: what stands in no job and is small enough to need no plan.
+import { calledFor } from '../book/plan/called-for.ts';
 import { oddMinutes as oddMinutesOf } from '../book/plan/odd-minutes.ts';
 import type { ChecklistBlock } from '../sheet/sheet.ts';
 import { heading } from './wording/blocks.ts';
+import { reasonText } from './wording/called-for.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -35,10 +37,20 @@ function items(context: ViewContext): ChecklistBlock['items'] {
       text: ours(context, check.at, check.text),
       why: looks === undefined ? '' : ours(context, looks.point.at, looks.point.title),
     })),
+    ...tightened(context),
     ...due.slice(0, most).map(({ service, state }) => ({
       id: `odd/${service.id}`,
       text: `${ours(context, service.at, service.item)}: ${say(service.action)}`,
       why: say(state),
     })),
   ];
+}
+
+/** What heat or a ride calls to be tightened again, cold; what the schedule asks stands with the other services. */
+function tightened({ book, say }: ViewContext): ChecklistBlock['items'] {
+  return calledFor(book).flatMap(({ row, reason }) => {
+    if (row === undefined || reason.why === 'due' || reason.why === 'going together') return [];
+    const text = `${row.fastener.name}: ${reason.why === 'run hot since' ? say('tighten again, stone cold') : say('see that it is tight')}`;
+    return [{ id: `odd/${row.fastener.id}`, text, why: reasonText(say, reason) }];
+  });
 }

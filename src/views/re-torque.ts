@@ -1,9 +1,10 @@
 // Tightening again: only what heat and distance call for, in order, with value, threads and a box; valve clearances after the head of a four-stroke.
+import { calledFor, holdsTheHead } from '../book/plan/called-for.ts';
+import type { CalledFor } from '../book/plan/called-for.ts';
 import { printRange } from '../figure/print.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
-import { calledFor, holdsTheHead, reasonText } from './wording/called-for.ts';
-import type { CalledFor } from './wording/called-for.ts';
+import { reasonText } from './wording/called-for.ts';
 import { fastenerSize } from './wording/fastener.ts';
 import { filled } from './wording/filled.ts';
 import { ours } from './wording/ours.ts';

@@ -3,6 +3,7 @@ import type { Book } from '../book.ts';
 import type { Asked, Evening } from './evening.ts';
 import { eveningOf } from './evening.ts';
 import { minutesText } from './estimate.ts';
+import { calledFor } from './called-for.ts';
 import { besideTime } from './beside-time.ts';
 import { oddMinutes } from './odd-minutes.ts';
 import { freesText, obstacleText, readyText, unlockText } from './plan-text.ts';
@@ -50,8 +51,19 @@ function oddLines(book: Book): readonly string[] {
   return [
     ...firstSteps.slice(0, most).map(({ step, waiting }) => `${step.step}: ${waiting[0]?.why ?? ''}`),
     ...(looks?.checks ?? []).slice(0, most).map(({ check }) => `${looks?.point.title ?? ''}: ${check.text}`),
+    ...tightenedLines(book),
     ...due.slice(0, most).map(({ service, state }) => `${service.item}: ${service.action} (${state})`),
   ];
+}
+
+/** Head and wheels after heat and rides; the schedule's own stand with the services. */
+function tightenedLines(book: Book): readonly string[] {
+  return calledFor(book).flatMap(({ row, reason }) => {
+    if (row === undefined || (reason.why !== 'run hot since' && reason.why !== 'ridden since')) return [];
+    return [
+      `${row.fastener.name}: tighten again, stone cold (${reason.why.replace('since', 'on')} ${reason.job.date.from})`,
+    ];
+  });
 }
 
 /** What a person asks standing in the garage door, answered in lines. */

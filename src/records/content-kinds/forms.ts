@@ -3,8 +3,8 @@ import type { Form } from '../content-model.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
 import { bookSource } from '../kinds/source-of.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
-import { day } from '../shapes/measured.ts';
-import { id, list, text } from '../shapes/plain.ts';
+import { day, quantity } from '../shapes/measured.ts';
+import { id, list, number, text } from '../shapes/plain.ts';
 import { andThen } from '../shapes/shape.ts';
 import { applies } from './applies.ts';
 
@@ -23,6 +23,13 @@ const line = andThen(
     firstUsedFrom: may(day, 'asked for only of machines first used on this day or later', { example: '1972-01-01' }),
     firstUsedBefore: may(day, 'asked for only of machines first used before this day', { example: '1936-01-01' }),
     caution: may(id, 'id of a caution'),
+    until: may(quantity('distance ridden', '500 km'), 'running in: how far it holds'),
+    distances: may(list(quantity('distance ridden', '50 km')), 'running in: at which distances it is done', {
+      example: '[50 km, 300 km]',
+    }),
+    cycles: may(number(1, 99, 'whole'), 'running in: after how many heat cycles it is done'),
+    newPart: may(text, 'the new part it counts from; the engine’s own, when not written', { example: 'chain' }),
+    by: may(list(text), 'checks, services, readings or fasteners that are this', { example: '[spokes]' }),
     applies: or(applies, {}, 'machines it is for'),
   }),
   ({ line: words, ...rest }) => ({ text: words, ...rest }),

@@ -122,3 +122,40 @@ describe('states', () => {
     expect(text).toContain('memory');
   });
 });
+
+describe('the history', () => {
+  test('has originality, distance over time, workings and an index, for each machine', () => {
+    for (const binder of [pipit, tern, finch]) {
+      const text = words(binder, 'history');
+      for (const head of [
+        '## Originality',
+        '# Workings and index',
+        '## Index',
+        '# Work log',
+        '## Papers',
+        '## Settings',
+      ])
+        expect(text).toContain(head);
+    }
+    expect(words(pipit, 'history')).toContain('plot Distance over time');
+  });
+  test('the originality table names what took the place of what, and no part that is said to be original', () => {
+    const text = words(pipit, 'history');
+    const table = text.slice(text.indexOf('## Originality'), text.indexOf('## Costs'));
+    const named = pipit.book.parts.filter(({ part }) => part.state === 'fitted' && part.class !== 'original');
+    expect(named.length).toBeGreaterThan(5);
+    for (const { part } of named) if (part.movedTo === undefined) expect(table).toContain(part.part);
+    for (const { changed, fastener } of pipit.book.torque)
+      if (changed !== undefined) expect(table).toContain(fastener.name);
+  });
+  test('the index names a thing once, with all records that worked on it or read it', () => {
+    const text = words(pipit, 'history');
+    const index = text.slice(text.indexOf('## Index'));
+    expect(index.match(/^Compression pressure \|/gm)).toHaveLength(1);
+    const read = pipit.book.records.jobs.filter(
+      (job) => job.state !== 'planned' && job.readings.some(({ item }) => item === 'compression'),
+    );
+    const line = index.split('\n').find((one) => one.startsWith('Compression pressure |')) ?? '';
+    expect(line.split('; ')).toHaveLength(read.length);
+  });
+});

@@ -66,6 +66,10 @@ export function byPeriod(
   readings: readonly ClockReading[],
 ): ReadonlyMap<InstrumentPeriod, readonly ClockReading[]> {
   const found = new Map<InstrumentPeriod, ClockReading[]>(periods.map((period) => [period, []]));
+  const [sole] = periods;
+  // One clock since it was new, and nothing to choose between.
+  if (sole !== undefined && periods.length === 1)
+    return new Map([[sole, readings.filter((one) => covers(sole, one.day))]]);
   for (const reading of readings) {
     const [first, ...others] = periods.filter((period) => covers(period, reading.day));
     if (first === undefined) continue;

@@ -62,7 +62,14 @@ function leftAfter(lines: readonly Open[], entry: WorkEntry): ReadonlyMap<Open, 
 /** Closes what the entry closes; false when nothing was open. */
 function close(shelf: Shelf, at: string, entry: WorkEntry, job: Job, closed: ClosedLine[]): boolean {
   const lines = shelf.get(at) ?? [];
-  if (lines.length === 0) return false;
+  const [only, ...others] = lines;
+  if (only === undefined) return false;
+  // One line and no count to take off it: nearly every entry of a log.
+  if (others.length === 0 && (entry.count === undefined || only.left === undefined)) {
+    closed.push({ ...only.line, by: entry, byJob: job });
+    shelf.delete(at);
+    return true;
+  }
   const left = leftAfter(lines, entry);
   const still: Open[] = [];
   for (const one of lines) {

@@ -31,15 +31,27 @@ export type AtRecord = (job: Job, board: Board) => void;
 /** Verdict of the reading of a record, item and position, corrections applied. */
 export type Judge = (item: string, job: Job, position: string) => SeriesPoint | undefined;
 
-/** From what undoes to the checks undone. */
-function undoneBy(checks: readonly Check[], ground: Ground): ReadonlyMap<string, readonly string[]> {
-  const found = new Map<string, string[]>();
+/** Where one check stands while the records are walked; every tick and every piece of work comes to it directly. */
+interface Cell {
+  proof: Proof | undefined;
+  undone: Standing['undone'] | undefined;
+}
+
+/** From what undoes to the cells of the checks undone. */
+function undoneBy(
+  checks: readonly Check[],
+  cells: ReadonlyMap<string, Cell>,
+  ground: Ground,
+): ReadonlyMap<string, readonly Cell[]> {
+  const found = new Map<string, Cell[]>();
   for (const check of checks) {
+    const cell = cells.get(check.id);
+    if (cell === undefined) continue;
     for (const thing of new Set([check.id, ...check.undoneBy])) {
       const key = ground.key(thing);
-      const list = found.get(key) ?? [];
-      list.push(check.id);
-      found.set(key, list);
+      const list = found.get(key);
+      if (list === undefined) found.set(key, [cell]);
+      else list.push(cell);
     }
   }
   return found;
@@ -94,36 +106,37 @@ function proofByReading(
   return { job, value, ...(but === undefined ? {} : { but }) };
 }
 
+function standingOf(cell: Cell | undefined): Standing {
+  if (cell?.proof === undefined) return {};
+  return cell.undone === undefined ? { proof: cell.proof } : { proof: cell.proof, undone: cell.undone };
+}
+
 /**
  * Walks the records once and keeps, for every check, its last proof and what undid it. Within one record: what was
  * found, then the work, then what was left, then the checks ticked, then its ride or start. A reading with no value left
  * counts as found: in a record that also did work, what counts after it is written as `left`.
  */
 export function standings(checks: readonly Check[], ground: Ground, judge: Judge, atRecord: AtRecord): Board {
-  const undoes = undoneBy(checks, ground);
-  const byKey = new Map(checks.map((check) => [ground.key(check.id), check.id]));
-  const now = new Map<string, Standing>();
-  // Proofs that nothing has undone yet: most touches find none.
-  const standing = new Map<string, Proof>();
-  const board: Board = { standing: (check) => now.get(check) ?? {} };
+  const cells = new Map<string, Cell>(checks.map((check) => [check.id, { proof: undefined, undone: undefined }]));
+  const undoes = undoneBy(checks, cells, ground);
+  const byKey = new Map([...cells].map(([check, cell]) => [ground.key(check), cell]));
+  const board: Board = { standing: (check) => standingOf(cells.get(check)) };
   const reach = makeReach(ground);
   const toucher =
     (job: Job): Touch =>
     (keys, thing, how) => {
       for (const key of keys) {
-        for (const check of undoes.get(key) ?? []) undo(check, job, thing, how);
+        const touched = undoes.get(key);
+        if (touched === undefined) continue;
+        for (const cell of touched) {
+          if (cell.proof !== undefined) cell.undone ??= { job, what: thing + how };
+        }
       }
     };
-  const undo = (check: string, job: Job, thing: string, how: string): void => {
-    const proof = standing.get(check);
-    if (proof === undefined) return;
-    standing.delete(check);
-    now.set(check, { proof, undone: { job, what: thing + how } });
-  };
-  const prove = (check: string | undefined, proof: Proof | undefined): void => {
-    if (check === undefined || proof === undefined) return;
-    now.set(check, { proof });
-    standing.set(check, proof);
+  const prove = (cell: Cell | undefined, proof: Proof | undefined): void => {
+    if (cell === undefined || proof === undefined) return;
+    cell.proof = proof;
+    cell.undone = undefined;
   };
   const proveBy = (reading: Reading, values: readonly ReadingValue[], job: Job): void => {
     const check = byKey.get(ground.key(reading.item));

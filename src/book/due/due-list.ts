@@ -31,7 +31,8 @@ interface Desk {
 /** What the interval says, before storage, wear and hard use have their word. */
 interface Counted {
   readonly state: DueState;
-  readonly why?: string;
+  /** The sentence, put together when it is asked for: a list of two hundred lines prints a few of them. */
+  readonly why?: () => string | undefined;
   readonly figures: Partial<Pick<DueLine, 'dueDay' | 'dueAt' | 'dueOnClock' | 'left' | 'projected'>>;
   /** Share of the interval used; orders lines of one state. */
   readonly used: number;
@@ -43,7 +44,7 @@ function countStep(step: Step, line: ServiceLine, desk: Desk): Counted {
   const left = bounds.find((one) => one.kind === 'distance')?.left ?? 0;
   const projected = projectedDays(left, desk.pace, desk.ground.today);
   const figures = projected === undefined ? known : { ...known, projected };
-  const why = stepSentence(step, bounds, figures, desk.odometer.unit);
+  const why = (): string => stepSentence(step, bounds, figures, desk.odometer.unit);
   const state = bounds.reduce<DueState | undefined>(
     (worst, one) => (worst === undefined ? one.state : worse(worst, one.state)),
     undefined,
@@ -53,11 +54,11 @@ function countStep(step: Step, line: ServiceLine, desk: Desk): Counted {
 
 function counted(next: Next, line: ServiceLine, desk: Desk): Counted {
   if (next.kind === 'step') return countStep(next.step, line, desk);
-  if (next.kind === 'once') return { state: 'done once', why: 'done; once only', figures: {}, used: 0 };
+  if (next.kind === 'once') return { state: 'done once', why: () => 'done; once only', figures: {}, used: 0 };
   if (next.kind === 'none') return { state: 'not due', figures: {}, used: 0 };
   return {
     state: line.unknown === 'due now' ? 'due' : 'not known',
-    why: unknownHistory[line.unknown],
+    why: () => unknownHistory[line.unknown],
     figures: {},
     used: 0,
   };
@@ -82,9 +83,10 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
   const triggers = triggersOf(line, happened, last, desk.series, ground);
   const state = triggers.reduce((worst, one) => worse(worst, one.state), step.state);
   const ordered = triggers.toSorted((a, b) => rankOf(a.state) - rankOf(b.state)).map((one) => one.why);
-  const whys = [...ordered, step.why, paceWords(step.figures.projected), frameNote(line, desk)].filter(
-    (one) => one !== undefined,
-  );
+  const sentence = (): string =>
+    [...ordered, step.why?.(), paceWords(step.figures.projected), frameNote(line, desk)]
+      .filter((one) => one !== undefined)
+      .join('; ');
   const distance =
     last === undefined
       ? undefined
@@ -93,12 +95,15 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
     last === undefined
       ? undefined
       : { job: last.job, day: last.day, ...(distance === undefined ? {} : { machineDistance: distance }) };
+  let told: string | undefined;
   const due: DueLine = {
     service: line,
     state,
     ...(lastDone === undefined ? {} : { lastDone }),
     ...step.figures,
-    why: whys.join('; '),
+    get why() {
+      return (told ??= sentence());
+    },
   };
   return { line: due, used: step.used };
 }

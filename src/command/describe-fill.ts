@@ -1,6 +1,7 @@
 // How `add` and `fill` are asked for: their options, and what stands below their help.
 import type { Command, Option } from 'commander';
 import type { AddOptions } from './add-command.ts';
+import { exits } from './help-text.ts';
 import type { FillOptions } from './fill-command.ts';
 
 const addHelp = `
@@ -12,7 +13,8 @@ Examples
   splitpin add my-bike list                              the procedures that there are for this machine
 
 The record gets its procedures, what is to be read, parts that go in new, the next bag numbers that are free, and the
-steps as a comment. It can be printed and filled in at once.`;
+steps as a comment. It can be printed and filled in at once.
+${exits}`;
 
 const fillHelp = `
 Examples
@@ -25,7 +27,8 @@ Examples
 At a question: a value (0,35 and 0.35 and 14 thou alike; without a unit it is in the unit of the box), ? for not known,
 - for not done, Enter for later, a note after ; and q to stop. Every answer is written down at once, and only what
 was answered: all else in the record stays as it is. Through a pipe each line answers the next question.
-Two hands that write two values are both kept; --again asks what is there already, and what you give takes its place.`;
+Two hands that write two values are both kept; --again asks what is there already, and what you give takes its place.
+${exits}`;
 
 interface Runs {
   readonly add: (folder: string, procedures: readonly string[], options: AddOptions) => Promise<void>;

@@ -1,6 +1,6 @@
 // What stands below the help of each command: examples, and what the exit codes mean.
 
-const exits = `
+export const exits = `
 Exit codes
   0   all is well (there may be queries for a person to look at)
   1   something must be put right first; no output was changed
@@ -12,6 +12,8 @@ export const helpAfter = {
   program: `
 Examples
   splitpin intake                        a new machine: a dozen questions, and its first sheets
+  splitpin add my-bike wheel-rear-out    plan a job, ready to print
+  splitpin fill my-bike rear-wheel       type in what was written on its sheets
   splitpin check my-bike                 look for mistakes
   splitpin build my-bike                 make the binder in out/my-bike
   splitpin print my-bike torque-table    one sheet, now
@@ -63,6 +65,7 @@ Examples
   splitpin print my-bike 2026-11-top-end       every sheet of that job
   splitpin print my-bike all --both-sides      every sheet, for a printer that turns the leaf
   splitpin print my-bike teardown --form       to fill in on a screen; splitpin take reads it back
+  splitpin print my-bike tags --paper tag      each tag on a tag of 60 by 120 mm; card: a bank card
   splitpin print my-bike list                  the names of all sheets
 
 A mistake in another record does not keep a sheet back: the sheet names what was left out, and why.

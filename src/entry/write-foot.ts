@@ -59,11 +59,12 @@ function writeDate(draft: Draft, blank: Blank, said: string): void {
     );
     return;
   }
-  const { date } = draft.job;
-  if (draft.planned || date.whole !== undefined) {
+  const stands = readDaySpan(top(draft, 'date') ?? '');
+  if (draft.planned || !stands.ok || stands.value.whole !== undefined) {
     set(draft, blank, 'date', said);
     return;
   }
+  const date = stands.value;
   const from = read.value.from < date.from ? read.value.from : date.from;
   const to = read.value.to > date.to ? read.value.to : date.to;
   if (from === date.from && to === date.to) return;

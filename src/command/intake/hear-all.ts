@@ -66,7 +66,7 @@ export function answersIn(text: string): AllAnswers {
     const strange = answers.find(([key, value]) => !known.has(key) || (typeof value !== 'string' && value !== null));
     if (strange !== undefined)
       return { ok: false, why: `“${strange[0]}” is not one of the questions: ${[...known].join(', ')}.` };
-    return { ok: true, answers: Object.fromEntries(answers.map(([key, value]) => [key, String(value ?? '')])) };
+    return { ok: true, answers: Object.fromEntries(answers.map(([key, value]) => [key, typeof value === 'string' ? value : ''])) };
   } catch (cause) {
     if (!(cause instanceof YAMLParseError)) throw cause;
     return { ok: false, why: cause.message };

@@ -18,7 +18,7 @@ export function decodeText(bytes: Uint8Array): Decoded | undefined {
   const order = bareUtf16(bytes);
   if (order !== undefined) return strictly(order, bytes, 'UTF-16');
   if (bytes.includes(0)) return undefined;
-  return strictly('utf-8', bytes, 'UTF-8') ?? strictly('windows-1252', bytes, 'Windows-1252');
+  return strictly('utf-8', bytes, 'UTF-8') ?? { text: western(bytes), encoding: 'Windows-1252' };
 }
 
 function strictly(encoding: string, bytes: Uint8Array, name: string): Decoded | undefined {
@@ -39,4 +39,13 @@ function bareUtf16(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
   const many = head.length / 4;
   if (odd > many && even === 0) return 'utf-16le';
   return even > many && odd === 0 ? 'utf-16be' : undefined;
+}
+
+/** Windows-1252 from 0x80 to 0x9f, as the Encoding Standard has it; below and above it is Latin-1. Decoders of some Nodes leave these out. */
+const upper = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+
+function western(bytes: Uint8Array): string {
+  return Buffer.from(bytes)
+    .toString('latin1')
+    .replaceAll(/[\u0080-\u009f]/gu, (character) => upper.charAt(character.charCodeAt(0) - 0x80));
 }

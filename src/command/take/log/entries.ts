@@ -111,7 +111,7 @@ const signs: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR' };
 export function currencyIn(words: string, own: string): string | undefined {
   const code = /^[A-Z]{3}$/iu.exec(words)?.[0];
   if (code !== undefined) return code.toUpperCase();
-  if (words === '$' && /D$/u.test(own)) return own;
+  if (words === '$' && own.endsWith('D')) return own;
   return signs[words];
 }
 

@@ -60,6 +60,8 @@ const reasons: Readonly<Record<string, string>> = {
   INVALID_OPENING_QUOTE:
     'a quote stands in the middle of a cell; put the whole cell in quotes and write this one twice',
   CSV_INVALID_CLOSING_QUOTE: 'something follows a closing quote; a quote that belongs to the text is written twice',
+  CSV_NON_TRIMABLE_CHAR_AFTER_CLOSING_QUOTE:
+    'something follows a closing quote; a quote that belongs to the text is written twice',
   CSV_MAX_RECORD_SIZE: 'this row is longer than a row can be; look for a quote that is never closed',
 };
 

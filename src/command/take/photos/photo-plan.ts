@@ -19,7 +19,7 @@ export function alreadyHere(photos: readonly DatedPhoto[], assets: readonly Asse
   for (const asset of assets) bySize.set(asset.size, [...(bySize.get(asset.size) ?? []), asset]);
   const same = (photo: DatedPhoto): boolean => {
     const alike = bySize.get(photo.size) ?? [];
-    return alike.length > 0 && alike.some((asset) => hashOf(asset.absolute) === hashOf(photo.absolute));
+    return alike.some((asset) => hashOf(asset.absolute) === hashOf(photo.absolute));
   };
   return new Set(photos.filter(same).map((photo) => photo.name));
 }

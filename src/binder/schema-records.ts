@@ -282,6 +282,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       after: texts,
       answers: list(ref('answer')),
       bagsFrom: whole,
+      tests: list(object({ test: text, saw: text, at: place }, { note: text })),
       toDo: list(ref('work')),
       ticks: texts,
       remarks: list(object({ blank: text, says: text, at: place }, { by: text })),

@@ -22,7 +22,7 @@ import type { UpgradeOptions } from './upgrade-command.ts';
 /** What a command was asked to do. Every option that was not given is absent. */
 export interface Options {
   readonly out?: string;
-  readonly paper?: 'a4' | 'letter' | 'a5' | 'half-letter';
+  readonly paper?: 'a4' | 'letter' | 'a5' | 'half-letter' | 'tag' | 'card';
   readonly today?: string;
   /** Leaves are printed on both sides. */
   readonly bothSides?: boolean;
@@ -129,7 +129,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
   command('print', 'make the PDF of one sheet, or of every sheet of one job, whatever else is wrong')
     .argument('<sheet-or-job>', 'name of a sheet or of a job record, or `all`')
     .option('-o, --out <folder>', 'where to (default: out/<machine>-print in the current folder)')
-    .addOption(paper())
+    .addOption(paper(['tag', 'card']))
     .addOption(today())
     .addOption(bothSides())
     .option('--workings', 'print the working of every computed figure as well')
@@ -163,13 +163,10 @@ function describeWork(program: Command, actions: Actions): void {
     .action(actions.work);
 }
 
-function paper(): Option {
-  return new Option('--paper <size>', 'paper of every sheet (default: the machine’s own)').choices([
-    'a4',
-    'letter',
-    'a5',
-    'half-letter',
-  ]);
+/** Tags and cards take only what of a sheet is printed one to a side, so a whole binder is not made of them. */
+function paper(more: readonly ('tag' | 'card')[] = []): Option {
+  const sizes = ['a4', 'letter', 'a5', 'half-letter', ...more];
+  return new Option('--paper <size>', 'paper of every sheet (default: the machine’s own)').choices(sizes);
 }
 
 function bothSides(): Option {

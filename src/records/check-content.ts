@@ -1,6 +1,7 @@
 // Content against itself: every caution that is named exists, and every id is given once.
 import type { Problem } from '../problem/problem.ts';
 import type { Content, Procedure } from './content-model.ts';
+import { cautionsOfFaults, checkFaults } from './check-faults.ts';
 import { checkOrder } from './check-order.ts';
 import { below, unknownReference } from './reference.ts';
 
@@ -14,14 +15,14 @@ export function checkContent(content: Content): readonly Problem[] {
   const cited = [
     ...[...content.procedures.values()].flatMap(ofProcedure),
     ...content.holdPoints.flatMap((point) => point.checks).flatMap(ofOne),
-    ...content.noStart.flatMap(ofOne),
+    ...cautionsOfFaults(content.faults),
     ...(content.forms ?? []).flatMap((form) => form.lines).flatMap(ofOne),
     ...content.sheets.flatMap((sheet) => sheet.views).flatMap(ofView),
   ];
   const unknown = cited
     .filter(({ caution }) => !content.cautions.has(caution))
     .map(({ caution, at }) => unknownReference(caution, at, 'caution', content.cautions.keys()));
-  return [...unknown, ...checkOrder(content.orders ?? [])];
+  return [...unknown, ...checkOrder(content.orders ?? []), ...checkFaults(content)];
 }
 
 function ofProcedure(procedure: Procedure): readonly Cited[] {

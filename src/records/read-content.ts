@@ -13,6 +13,7 @@ import { proceduresKind } from './content-kinds/procedures.ts';
 import { schedulesKind } from './content-kinds/schedules.ts';
 import { sheetsKind } from './content-kinds/sheets.ts';
 import type { Content } from './content-model.ts';
+import { faultTables } from './fault-tables.ts';
 import type { RecordKind } from './kinds/record-kind.ts';
 import { readFile, type FileReading } from './read-file.ts';
 
@@ -34,7 +35,7 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
     procedures: byId(procedures),
     holdPoints: values(holdPointsKind).toSorted((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     schedules: values(schedulesKind),
-    noStart: values(faultsKind).flat(),
+    faults: faultTables(values(faultsKind)),
     forms: values(formsKind),
     orders: values(orderKind),
     sheets: values(sheetsKind),
@@ -46,8 +47,9 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
   const services = value.schedules.map((schedule) => schedule.services);
   const forms = value.forms ?? [];
   const steps = (value.orders ?? []).flatMap((order) => order.steps);
+  const { causes = [], tests = [] } = value.faults ?? {};
   const formLines = forms.map((form) => form.lines);
-  const named = [cautions, procedures, value.holdPoints, checks, value.sheets, steps, forms, ...formLines, ...services];
+  const named = [cautions, causes, tests, procedures, value.holdPoints, checks, value.sheets, steps, forms, ...formLines, ...services];
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checkContent(value)] };
 }
 

@@ -18,6 +18,7 @@ export function siteAssets(): readonly SiteAsset[] {
   return [
     { file: 'assets/splitpin.css', absolute: join(templates, 'splitpin.css') },
     { file: 'assets/splitpin.js', absolute: join(templates, 'splitpin.js') },
+    { file: 'assets/next-test.js', absolute: join(templates, 'next-test.js') },
     { file: 'assets/LICENCE-OFL.txt', absolute: join(fonts, 'LICENCE-OFL.txt') },
     { file: 'assets/LICENCE-DejaVu.txt', absolute: join(fonts, 'LICENCE-DejaVu.txt') },
     ...faces.map((face) => ({ file: `assets/${face}.woff2`, absolute: join(fonts, `${face}.woff2`) })),

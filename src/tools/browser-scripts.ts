@@ -10,6 +10,22 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 /** Names of the programs; a new one is its file below src/bench and one name here. */
 export const browserScripts = ['phone'] as const;
 
+/** Programs that every site carries as a file of its own: src/bench/<name>.ts as templates/<name>.js, left readable. */
+export const siteScripts = ['next-test'] as const;
+
+/** File of such a program. */
+export function siteScript(name: string): string {
+  return join(root, 'templates', `${name}.js`);
+}
+
+/** Its text: the same sources give the same text. */
+export async function siteScriptText(name: string): Promise<string> {
+  const script = await bundled(name, false);
+  const path = siteScript(name);
+  const text = `// Made by src/tools/browser-scripts.ts from src/bench/${name}.ts; not edited by hand.\n/* oxlint-disable */\n${script}`;
+  return format(text, { ...(await resolveConfig(path)), filepath: path });
+}
+
 /** File of the module that keeps a script. */
 export function scriptModule(name: string): string {
   return join(root, 'src/render/scripts', `${name}.ts`);
@@ -23,7 +39,7 @@ export async function scriptModuleText(name: string): Promise<string> {
   return format(text, { ...(await resolveConfig(path)), filepath: path });
 }
 
-async function bundled(name: string): Promise<string> {
+async function bundled(name: string, minify = true): Promise<string> {
   const made = await build({
     absWorkingDir: root,
     entryPoints: [`src/bench/${name}.ts`],
@@ -35,7 +51,7 @@ async function bundled(name: string): Promise<string> {
     target: 'es2020',
     charset: 'ascii',
     legalComments: 'none',
-    minify: true,
+    minify,
     logLevel: 'warning',
   });
   const [file] = made.outputFiles;
@@ -46,4 +62,5 @@ async function bundled(name: string): Promise<string> {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   mkdirSync(join(root, 'src/render/scripts'), { recursive: true });
   for (const name of browserScripts) writeFileSync(scriptModule(name), await scriptModuleText(name));
+  for (const name of siteScripts) writeFileSync(siteScript(name), await siteScriptText(name));
 }

@@ -291,7 +291,6 @@ export function content(more: Partial<Content> & { procedureList?: readonly Proc
     procedures: new Map(procedureList.map((one) => [one.id, one])),
     holdPoints: [],
     schedules: [],
-    noStart: [],
     sheets: [],
     words: [],
     pages: new Map(),

@@ -5,10 +5,12 @@ import { isOwnContent } from '../../source/machine-files.ts';
 import { checkContent } from '../check-content.ts';
 import { givenTwice } from '../check-ids.ts';
 import { cautionsKind } from '../content-kinds/cautions.ts';
+import { faultsKind } from '../content-kinds/faults.ts';
 import { orderKind } from '../content-kinds/order.ts';
 import { schedulesKind } from '../content-kinds/schedules.ts';
 import type { Content } from '../content-model.ts';
 import type { RecordKind } from '../kinds/record-kind.ts';
+import { addedFaults } from '../fault-tables.ts';
 import { readFile } from '../read-file.ts';
 import { addCautions } from './own-cautions.ts';
 import { addHoldPoints, ownHoldPointsKind } from './own-hold-points.ts';
@@ -34,6 +36,7 @@ export function withOwnContent(content: Content, files: readonly SourceFile[]): 
   const cautions = all(cautionsKind).flat();
   const schedules = all(schedulesKind);
   const orders = all(orderKind);
+  const faults = addedFaults(content.faults, all(faultsKind));
   const known = new Set(content.schedules.flatMap((one) => one.services.map((line) => line.id)));
   const lines = schedules.flatMap((one) => one.services);
   const twice = lines.filter((line) => known.has(line.id));
@@ -57,9 +60,10 @@ export function withOwnContent(content: Content, files: readonly SourceFile[]): 
       ...schedules.map((one) => ({ ...one, services: one.services.filter((line) => !known.has(line.id)) })),
     ],
     orders: [...(content.orders ?? []), ...orders],
+    faults,
   };
   const steps = (value.orders ?? []).flatMap((order) => order.steps);
-  const named = [cautions, lines, steps];
+  const named = [cautions, lines, steps, faults.causes, faults.tests];
   const mine = new Set(own.map(({ file }) => file));
   const checked = checkContent(value).filter(({ at }) => mine.has(at.file));
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checked] };

@@ -1,0 +1,61 @@
+// The lines of the no-start card: each sign that stands on it alone, with the causes that lead after it and the tests that tell most.
+import { causeOdds } from '../../calc/faults/cause-odds.ts';
+import { weigh } from '../../calc/faults/evidence.ts';
+import { nextTests } from '../../calc/faults/next-tests.ts';
+import type { OddsTable } from '../../calc/faults/odds-table.ts';
+import type { CardPart, FaultTables } from '../../records/fault-model.ts';
+import type { Book } from '../book.ts';
+import { machineFaults } from './machine-faults.ts';
+import { lowerFirst } from './next-words.ts';
+import { oddsOfMachine } from './odds-of-machine.ts';
+
+export interface CardLine {
+  readonly part: CardPart;
+  readonly saw: string;
+  readonly means: string;
+  readonly next: string;
+  readonly caution?: string;
+}
+
+const mostCauses = 3;
+const mostTests = 2;
+
+/** For a machine that has stood, as the card is for a first start; held tests are on it too, since its reader is at the hold point. */
+export function cardLines(book: Book): readonly CardLine[] {
+  const faults = machineFaults(book.content, book.records.machine.features);
+  const nothing = { cured: new Map<string, string>(), moved: new Map<string, string>(), since: () => false };
+  const made = oddsOfMachine(faults, book, 'long stored', nothing, true);
+  const table = { ...made, runs: true, tests: made.tests.map((test) => ({ ...test, held: [] })) };
+  const outcomes = faults.tests.flatMap((test) =>
+    test.outcomes.map((one) => ({ ...one, refs: [`${test.id}=${one.saw}`] })),
+  );
+  const rows = faults.together.map((row) => ({ ...row, refs: row.saw, words: row.words ?? '', means: undefined }));
+  return [...outcomes, ...rows].flatMap(({ card, words, refs, means, caution }): readonly CardLine[] => {
+    if (card === undefined || words === '') return [];
+    const line = {
+      part: card,
+      saw: words,
+      means: means ?? meansOf(table, faults, refs),
+      next: nextOf(table, faults, refs),
+    };
+    return [caution === undefined ? line : { ...line, caution }];
+  });
+}
+
+/** The causes that it speaks for, the likeliest first. */
+function meansOf(table: OddsTable, faults: FaultTables, refs: readonly string[]): string {
+  const names = new Map(faults.causes.map((cause) => [cause.id, cause.cause]));
+  const raised = causeOdds(weigh(table, refs)).filter((one) => one.parts.some(({ times }) => times > 1));
+  return raised
+    .slice(0, mostCauses)
+    .map(({ id }) => names.get(id) ?? id)
+    .join('; ');
+}
+
+function nextOf(table: OddsTable, faults: FaultTables, refs: readonly string[]): string {
+  const names = new Map(faults.tests.map((test) => [test.id, test.short ?? test.test]));
+  const [first, ...more] = nextTests(weigh(table, refs))
+    .next.slice(0, mostTests)
+    .map(({ id }) => names.get(id) ?? id);
+  return [first ?? '', ...more.map(lowerFirst)].filter((words) => words !== '').join('; then ');
+}

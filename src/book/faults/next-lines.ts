@@ -1,0 +1,87 @@
+// The search for a fault as lines for the terminal: what is seen, the leading causes of each group, the next tests, what is held.
+import { formatDecimal } from '../../quantity/decimal.ts';
+import type { Book } from '../book.ts';
+import type { Diagnosis, NextTest } from './diagnosis.ts';
+import { leading, reasons, seenWords, workingOf } from './next-words.ts';
+
+const most = 5;
+
+/** What `splitpin next` says; with `working`, the numbers as well. */
+export function nextLines(book: Book, found: Diagnosis, working: boolean): readonly string[] {
+  const title = `${book.records.machine.name}, ${found.standing}. All weights are judgement.`;
+  if (found.impossible.length > 0) return [title, '', ...impossibleLines(found)];
+  return [
+    title,
+    '',
+    'Known',
+    ...(found.seen.length === 0
+      ? ['  nothing seen yet']
+      : found.seen.map((one) => `  ${seenWords(one)}${fromRecord(one)}`)),
+    ...stopLines(found),
+    '',
+    ...found.groups.flatMap(({ group, causes }) => [
+      upperFirst(group),
+      ...leading(causes).flatMap((one) => [
+        `  ${one.cause.cause} [${one.id}] — ${one.word}: ${reasons(found, one).join('; ')}`,
+        ...(working ? [`      ${workingOf(one)}`] : []),
+      ]),
+      ...(leading(causes).length === 0 ? ['  nothing leads'] : []),
+    ]),
+    '',
+    ...(found.looks.length === 0
+      ? []
+      : ['Free looks first', ...found.looks.flatMap((one) => testLines(book, one, working)), '']),
+    'Next',
+    ...found.next.slice(0, most).flatMap((one) => testLines(book, one, working)),
+    ...(found.next.length === 0 ? ['  no test that would tell more'] : []),
+    ...(found.held.length === 0 ? [] : ['', 'Held', ...heldLines(found)]),
+  ];
+}
+
+function impossibleLines({ impossible }: Diagnosis): readonly string[] {
+  return [
+    'These cannot all be so; look again before anything is concluded:',
+    ...impossible.map(([one, other]) => `  ${seenWords(one)} — and — ${seenWords(other)}`),
+  ];
+}
+
+function stopLines({ seen }: Diagnosis): readonly string[] {
+  return seen.flatMap((one) =>
+    one.outcome?.stop === true ? [`  Stop: ${one.outcome.means ?? 'not to be run so'}.`] : [],
+  );
+}
+
+function fromRecord({ record }: Diagnosis['seen'][number]): string {
+  return record === undefined ? '' : ` (${record.job?.id ?? record.day}: ${record.words})`;
+}
+
+function testLines(book: Book, { test, worth }: NextTest, working: boolean): readonly string[] {
+  const cautions = [test.caution, ...test.cautions].flatMap((id) => {
+    const caution = id === undefined ? undefined : book.content.cautions.get(id);
+    return caution === undefined ? [] : [`      ${caution.grade}: ${caution.line}`];
+  });
+  const minutes = `${formatDecimal(test.minutes, 0)} min`;
+  return [
+    `  ${test.test} [${test.id}], ${minutes}${working ? `, worth ${formatDecimal(worth, 3)}` : ''}`,
+    ...(test.how === undefined ? [] : [`      ${test.how}`]),
+    ...cautions,
+    `      ${test.outcomes.map(({ saw }) => `${test.id}=${saw}`).join('  ')}`,
+  ];
+}
+
+/** Held tests by what holds them, the ones worth most first. */
+function heldLines({ held }: Diagnosis): readonly string[] {
+  const points = [...new Set(held.map((one) => one.held[0] ?? ''))];
+  return points.flatMap((point) => {
+    const mine = held.filter((one) => one.held[0] === point);
+    const because = mine[0]?.held.slice(1, 4) ?? [];
+    return [
+      `  ${point} is held, so these wait: ${mine.map(({ test }) => `${test.short ?? test.test} [${test.id}]`).join('; ')}`,
+      ...because.map((reason) => `      held because: ${reason}`),
+    ];
+  });
+}
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,52 @@
+// The search for a fault in words: what is seen, why a cause leads, how a test is done. The sheet, the page and the command say the same.
+import { formatDecimal } from '../../quantity/decimal.ts';
+import type { Diagnosis, LeadingCause, Seen } from './diagnosis.ts';
+
+/** Leading causes of a group: at most three, and none that is unlikely unless it is all there is. */
+export function leading(causes: readonly LeadingCause[], most = 3): readonly LeadingCause[] {
+  return causes.filter(({ now }) => now >= leastToName).slice(0, most);
+}
+
+/** Odds below which a cause is not named on paper. */
+const leastToName = 0.1;
+
+/** `spark: thin and yellow` of something seen. */
+export function seenWords({ test, outcome }: Seen): string {
+  return `${test.short ?? test.test}: ${lowerFirst(outcome?.words ?? 'told nothing')}`;
+}
+
+/** The words of an outcome of `test=outcome`, or of several joined with ` + `. */
+export function partWords(found: Diagnosis, from: string): string {
+  const words = from.split(' + ').map((ref) => {
+    const [id, saw] = ref.split('=');
+    const test = found.faults.tests.find((one) => one.id === id);
+    const outcome = test?.outcomes.find((one) => one.saw === saw);
+    return test === undefined || outcome === undefined ? ref : seenWords({ test, outcome });
+  });
+  return words.join(' + ');
+}
+
+/** Why a cause stands where it does: what speaks for it, then against, at most so many. */
+export function reasons(found: Diagnosis, one: LeadingCause, most = 3): readonly string[] {
+  const parts = one.parts.filter(({ times }) => times > 1).map(({ from }) => `${partWords(found, from)}`);
+  const against = one.parts.filter(({ times }) => times < 1).map(({ from }) => `against it: ${partWords(found, from)}`);
+  const known = one.known.map(({ why, times }) => (times < 1 ? `worked on since: ${why}` : `moved since: ${why}`));
+  const all = [...parts, ...known, ...against].slice(0, most);
+  return all.length > 0
+    ? all
+    : [found.standing === 'long stored' ? 'common on what has stood' : 'nothing speaks against it yet'];
+}
+
+/** The arithmetic of one cause: `0.50 × 8 × 0.33 = 1.3`, odds and not a chance. */
+export function workingOf(one: LeadingCause): string {
+  const factors = one.parts.map(({ times }) => formatDecimal(times, times < 1 ? 3 : 0));
+  return `${[odds(one.before), ...factors].join(' × ')} = ${odds(one.now)}`;
+}
+
+function odds(value: number): string {
+  return formatDecimal(value, value < 10 ? 2 : 0);
+}
+
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

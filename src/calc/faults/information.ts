@@ -1,0 +1,96 @@
+// What a test is expected to tell: how far its outcomes would move the odds, each outcome as often as it is to be expected.
+// The model: a set of causes S weighs the product of their odds; together with an outcome o it weighs share(o) times the
+// product of what o says of the causes in S. So an outcome is to be expected in proportion to share(o) · Π(1 − p + p·f), and
+// what it tells is the sum over the causes of the divergence between their chances after and before: both are exact for this
+// model, without listing the sets. A cause counts
+// the more, the more of what was seen speaks for it.
+import { noPull, partsOf, pulled, type Evidence } from './evidence.ts';
+import { chanceOf } from './cause-odds.ts';
+import { fits } from './contradictions.ts';
+import { engineRuns, type OddsCause, type OddsOutcome, type OddsTest } from './odds-table.ts';
+import { relevance, strengths, surestUnseen } from './weights.ts';
+
+export interface Expected {
+  readonly outcome: string;
+  /** 0 to 1; the outcomes of a test sum to 1. */
+  readonly chance: number;
+  /** In nats, weighted by what was seen. */
+  readonly tells: number;
+}
+
+interface Known {
+  /** Cause → odds now. */
+  readonly odds: ReadonlyMap<string, number>;
+  readonly evidence: Evidence;
+  /** What was seen, and that the engine runs where it does: outcomes that cannot be so as well are not expected. */
+  readonly seen: readonly string[];
+}
+
+/** Odds now, for asking about many tests. */
+export function knownFrom(evidence: Evidence, running = false): Known {
+  const odds = new Map(evidence.table.causes.map((cause) => [cause.id, questionOf(evidence, cause)]));
+  const seen = running ? [...evidence.seen, engineRuns] : [...evidence.seen];
+  return { odds, evidence, seen };
+}
+
+/** The odds as a question: a cause that nobody has seen is taken for no surer than `surestUnseen`. */
+function questionOf(evidence: Evidence, { id, odds }: OddsCause): number {
+  const now = odds * (evidence.times.get(id) ?? 1);
+  return partsOf(evidence, id).some(({ times }) => times >= strengths.shows) ? now : Math.min(now, surestUnseen);
+}
+
+/** What is to be expected of a test; the sum of chance times tells is what it is worth. */
+export function expectedOf(known: Known, test: OddsTest): readonly Expected[] {
+  const open = test.outcomes.filter((outcome) => fits(known.evidence.table, `${test.id}=${outcome.id}`, known.seen));
+  const each = open.map((outcome) => {
+    const factors = [...factorsOf(known.evidence, test, outcome)].flatMap(([cause, factor]) => {
+      const odds = known.odds.get(cause);
+      return odds === undefined || odds === 0 ? [] : [{ odds, factor, weight: weightOf(known.evidence, cause) }];
+    });
+    const share = factors.reduce(
+      (product, { odds, factor }) => product * (1 - chanceOf(odds) + chanceOf(odds) * factor),
+      outcome.share,
+    );
+    const tells = factors.reduce(
+      (sum, { odds, factor, weight }) => sum + weight * divergence(chanceOf(odds * factor), chanceOf(odds)),
+      0,
+    );
+    return { outcome: outcome.id, share, tells };
+  });
+  const whole = each.reduce((sum, { share }) => sum + share, 0);
+  if (whole === 0) return [];
+  return each.map(({ outcome, share, tells }) => ({ outcome, chance: share / whole, tells }));
+}
+
+/** What the outcome would multiply the odds of each cause by, over what was seen already. */
+export function factorsOf(evidence: Evidence, test: OddsTest, outcome: OddsOutcome): ReadonlyMap<string, number> {
+  const factors = new Map<string, number>();
+  const already = evidence.pulls.get(test.looksAt);
+  for (const { cause, times } of outcome.says) {
+    const before = already?.get(cause) ?? noPull;
+    const after = pulled(before, times, '');
+    const product = before.up * before.down;
+    if (product > 0) factors.set(cause, (factors.get(cause) ?? 1) * ((after.up * after.down) / product));
+  }
+  const ref = `${test.id}=${outcome.id}`;
+  for (const [index, row] of evidence.table.together.entries()) {
+    if (!row.saw.includes(ref) || evidence.rows.has(index)) continue;
+    if (!row.saw.every((one) => one === ref || evidence.seen.has(one))) continue;
+    for (const { cause, times } of row.says) factors.set(cause, (factors.get(cause) ?? 1) * times);
+  }
+  return factors;
+}
+
+/** How much the question of a cause counts, by what was seen. */
+function weightOf(evidence: Evidence, cause: string): number {
+  if (!evidence.speaks) return 1;
+  const times = evidence.times.get(cause) ?? 1;
+  if (times > 1) return Math.min(relevance.most, (Math.log(times) / Math.log(strengths.stronglyFor)) ** 2);
+  return times === 1 ? relevance.silent : relevance.against;
+}
+
+/** Of a chance after from a chance before, in nats. */
+function divergence(after: number, before: number): number {
+  const part = (a: number, b: number): number => (a === 0 ? 0 : a * Math.log(a / b));
+  return part(after, before) + part(1 - after, 1 - before);
+}

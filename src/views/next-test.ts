@@ -1,0 +1,192 @@
+// The search for a fault: what is known, which causes lead in each group and why, the next tests with how, cautions and blanks.
+import { diagnose, type Diagnosis, type NextTest } from '../book/faults/diagnosis.ts';
+import { leading, lowerFirst, reasons, seenWords, workingOf } from '../book/faults/next-words.ts';
+import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
+import { column, heading, lines, paragraphs, row, sentence } from './wording/blocks.ts';
+import { cautionRow } from './wording/caution.ts';
+import { count, countOf } from './wording/count.ts';
+import { defineView, type ViewContext } from './view.ts';
+
+/** So many tests are offered on the sheet: an evening's worth. */
+const most = 5;
+
+export const nextTest = defineView({
+  id: 'next-test',
+  purpose: 'The likeliest faults from what was seen, and the next tests that tell most.',
+  needs: 'machine',
+  options: ['of'],
+  blocks: (context) => {
+    const found = diagnose(context.book);
+    const working = context.options['of'] === 'working';
+    if (found.impossible.length > 0)
+      return [heading(2, context.say('What is known'), 'known'), ...impossibleBlocks(context, found)];
+    return [
+      heading(2, context.say('What is known'), 'known'),
+      ...knownBlocks(context, found),
+      heading(2, context.say('What leads, and why'), 'leads'),
+      leadsBlock(context, found, working),
+      heading(2, context.say('Next, in this order'), 'next'),
+      ...looksBlocks(context, found),
+      ...nextBlocks(context, found),
+      ...heldBlocks(context, found),
+      paragraphs(
+        context.say(
+          'Several faults at once are the rule on what has stood: after every cure look at the same thing again. All strengths here are judgement, none was counted; the maker’s book goes first.',
+        ),
+      ),
+    ];
+  },
+});
+
+/** What cannot all be so, in place of any conclusion. */
+function impossibleBlocks({ say }: ViewContext, { impossible }: Diagnosis): readonly Block[] {
+  return [
+    paragraphs(say('These cannot all be so. Look again at both before anything is concluded:')),
+    lines(impossible.map(([one, other]) => `${say(seenWords(one))} — ${say('and')} — ${say(seenWords(other))}`)),
+  ];
+}
+
+function knownBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
+  const { say } = context;
+  const seen = found.seen.filter(({ outcome }) => outcome !== undefined);
+  const stops = seen.flatMap((one): readonly Block[] =>
+    one.outcome?.stop === true
+      ? [
+          {
+            type: 'caution',
+            grade: 'WARNING',
+            text: sentence(say(`${seenWords(one)}: ${one.outcome.means ?? 'not to be run so'}.`)),
+          },
+        ]
+      : [],
+  );
+  const moved = found.groups
+    .flatMap(({ causes }) => causes)
+    .flatMap(({ cause, known }) =>
+      known
+        .filter(({ times }) => times > 1)
+        .map(({ why }) => `${sentence(say(cause.cause))}? ${say('worked on since')}: ${why}`),
+    );
+  return [
+    paragraphs(
+      found.standing === 'long stored'
+        ? say('Taken as long stored: no run within a year is on record.')
+        : say('Taken as lately running: a run within a year is on record.'),
+    ),
+    ...stops,
+    seen.length === 0
+      ? paragraphs(say('Nothing is on record that speaks for or against a fault.'))
+      : lines(seen.map((one): Text => [sentence(say(seenWords(one))), ...fromRecord(context, one.record)])),
+    ...(moved.length === 0 ? [] : [paragraphs(say('To be set or proved again:')), lines(moved)]),
+  ];
+}
+
+function fromRecord({ say }: ViewContext, record: Diagnosis['seen'][number]['record']): readonly Inline[] {
+  if (record === undefined) return [];
+  const { job, words } = record;
+  return job === undefined
+    ? [` (${words})`]
+    : [` (${words}; `, { kind: 'link', text: job.id, to: `job:${job.id}` }, say(')')];
+}
+
+function leadsBlock(context: ViewContext, found: Diagnosis, working: boolean): Block {
+  const { say } = context;
+  return {
+    type: 'table',
+    columns: [
+      column(say('Cause'), 4),
+      column(say('How likely'), 2),
+      column(say('Why'), 5),
+      column(say('Usual cure'), 4),
+    ],
+    rows: found.groups.flatMap(({ group, causes }): readonly Row[] => {
+      const leads = leading(causes);
+      if (leads.length === 0) return [];
+      return [
+        { kind: 'band', text: [{ kind: 'strong', text: sentence(say(group)) }] },
+        ...leads.map((one) =>
+          row(
+            sentence(say(one.cause.cause)),
+            say(one.word),
+            say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(one)}` : ''),
+            say(one.cause.cure),
+          ),
+        ),
+      ];
+    }),
+    empty: say('No cause leads.'),
+    use: 'read',
+  };
+}
+
+/** Looks that cost nothing, each with a tick. */
+function looksBlocks({ say }: ViewContext, found: Diagnosis): readonly Block[] {
+  if (found.looks.length === 0) return [];
+  return [
+    heading(3, say('First, looks that cost nothing'), 'free-looks'),
+    {
+      type: 'checklist',
+      items: found.looks.slice(0, most).map(({ test }) => ({
+        id: `look-${test.id}`,
+        text: say(test.test),
+        why: say(test.how ?? ''),
+      })),
+    },
+  ];
+}
+
+function nextBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
+  const { say } = context;
+  const next = found.next.slice(0, most);
+  return [
+    heading(3, say('Then, what tells most for its effort'), 'tests'),
+    {
+      type: 'table',
+      columns: [column(say('Test, and how'), 7), column('', 1, 'centre'), column(say('What was seen'), 4)],
+      rows: next.flatMap((one, index) => testRows(context, one, index + 1)),
+      empty:
+        found.held.length > 0
+          ? say('Every test that would tell more is held; see below.')
+          : say('No test is left that would tell more.'),
+      use: 'work',
+    },
+  ];
+}
+
+/** A test as a band with its caution, then a line with a tick for each outcome; how it is done stands beside them. */
+function testRows(context: ViewContext, { test }: NextTest, number: number): readonly Row[] {
+  const { say } = context;
+  const title = `${count(number)}\u2002${sentence(say(test.test))}`;
+  const aside = [
+    countOf(test.minutes, 'minute', 'minutes'),
+    ...(test.tools === undefined ? [] : [say(test.tools)]),
+  ].join('; ');
+  const cautions = [test.caution, ...test.cautions].flatMap((id) => cautionRow(context, id ?? ''));
+  return [
+    { kind: 'band', text: [{ kind: 'strong', text: title }, ` (${aside})`] },
+    ...cautions,
+    ...test.outcomes.map((outcome, index): Row => {
+      const how: Cell = index === 0 ? { text: say(test.how ?? '') } : { text: '' };
+      return {
+        kind: 'cells',
+        cells: [how, { box: 'tick', id: `${test.id}-${outcome.saw}` }, { text: say(outcome.words) }],
+      };
+    }),
+  ];
+}
+
+/** Tests that wait, by the hold point that holds them. */
+function heldBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
+  const { say } = context;
+  const points = [...new Set(found.held.map((one) => one.held[0] ?? ''))];
+  return points.flatMap((point): readonly Block[] => {
+    const mine = found.held.filter((one) => one.held[0] === point);
+    const names = mine.slice(0, most).map(({ test }) => lowerFirst(say(test.short ?? test.test)));
+    const because = mine[0]?.held.slice(1, 4) ?? [];
+    return [
+      heading(3, `${say('Held')}: ${say(point)}`, `held-${mine[0]?.test.point ?? ''}`),
+      paragraphs(`${say('These would be tried, and wait for it')}: ${names.join('; ')}.`),
+      lines(because.map((reason) => say(reason))),
+    ];
+  });
+}

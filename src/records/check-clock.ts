@@ -20,7 +20,11 @@ export function checkClock({ machine, jobs }: Records): readonly Problem[] {
       const before = machine.clock[i - 1];
       const mine = shown.filter((one) => belongs(one, period, before));
       const ends = endsOf(period);
-      return [...otherUnit(mine, period), ...backwards([...ends.slice(0, 1), ...mine, ...ends.slice(1)], period)];
+      return [
+        ...otherUnit(mine, period),
+        ...backwards([...ends.slice(0, 1), ...mine, ...ends.slice(1)], period),
+        ...ridesBackwards(jobs, period, before),
+      ];
     }),
   ];
 }
@@ -70,6 +74,25 @@ function endsOf(period: InstrumentPeriod): readonly [] | readonly Shown[] {
     first === undefined ? [] : [{ day: period.from.day, reads: first, at: below(period.at, 'from', 'reads') }];
   if (period.to === undefined || last === undefined) return from;
   return [...from, { day: period.to.day, reads: last, at: below(period.at, 'to', 'reads') }];
+}
+
+/** A ride that ends lower than it began: readings of one day are put upwards, and would hide it. */
+function ridesBackwards(
+  jobs: readonly Job[],
+  period: InstrumentPeriod,
+  before: InstrumentPeriod | undefined,
+): readonly Problem[] {
+  return jobs.flatMap(({ file, date, ride }) => {
+    if (ride?.out === undefined || ride.in === undefined || ride.in.quantity >= ride.out.quantity) return [];
+    // On the day of a change nobody can tell which clock was read.
+    if (date.from !== date.to || date.from === period.from.day || date.from === period.to?.day) return [];
+    const place = (key: string): Place => ({ file, path: ['ride', key] });
+    const [out, back] = [
+      { day: date.from, reads: ride.out, at: place('out') },
+      { day: date.to, reads: ride.in, at: place('in') },
+    ];
+    return belongs(out, period, before) && belongs(back, period, before) ? backwards([out, back], period) : [];
+  });
 }
 
 function backwards(shown: readonly Shown[], period: InstrumentPeriod): readonly Problem[] {

@@ -1,6 +1,6 @@
 // What leads nowhere or cannot be: each named with its place, and the nearest names where there are some.
 import { describe, expect, it } from 'vitest';
-import { evening } from '../evenings/evening.ts';
+import { evening, machineFile } from '../evenings/evening.ts';
 
 const maker = `splitpin: 1
 source: {title: Workshop book, page: "3"}
@@ -50,6 +50,32 @@ describe('dates out of order inside a record', () => {
   });
 });
 
+describe('a clock that goes back', () => {
+  const told = (jobs: Readonly<Record<string, string>>, clock?: string): readonly string[] =>
+    evening('2026-06-01', jobs, { maker, ...(clock === undefined ? {} : { machine: machineFile({ clock }) }) })
+      .problems.filter((one) => one.code === 'odometer-went-back')
+      .map(({ at, also = [] }) =>
+        [at, ...also.map((one) => one.at)].map((one) => `${one.file} ${one.path.join('.')}`).join(' < '),
+      );
+  it('is a problem with both places, between two records and inside a ride', () => {
+    expect(told({ '2026-05-01-a': 'odometer: 500 km', '2026-05-02-b': 'odometer: 400 km' })).toEqual([
+      'jobs/2026-05-02-b.md odometer < jobs/2026-05-01-a.md odometer',
+    ]);
+    expect(told({ '2026-05-01-a': 'kind: ride\nride: {out: 500 km, in: 400 km}' })).toEqual([
+      'jobs/2026-05-01-a.md ride.in < jobs/2026-05-01-a.md ride.out',
+    ]);
+    expect(told({ '2026-05-01-a': 'kind: ride\nride: {out: 400 km, in: 500 km}' })).toEqual([]);
+  });
+  it('is none where the clock was changed on that ride, or turned over', () => {
+    const changed =
+      '[{id: a, unit: km, digits: 5, from: {date: 1974-05-01, reads: 0 km}, to: {date: 2026-05-01, reads: 510 km}, state: dead}, {id: b, unit: km, digits: 5, from: {date: 2026-05-01, reads: 90 km}}]';
+    const ride = { '2026-05-01-a': 'kind: ride\nride: {out: 500 km, in: 95 km}' };
+    expect(told(ride, changed)).toEqual([]);
+    const turned = '[{id: a, unit: km, digits: 5, from: {date: 1974-05-01, reads: 0 km}, state: rolled over}]';
+    expect(told({ '2026-05-01-a': 'kind: ride\nride: {out: 99990 km, in: 12 km}' }, turned)).toEqual([]);
+  });
+});
+
 describe('a schedule line that can never come due', () => {
   const withLine = (line: string): readonly string[] =>
     problems('', maker.replace('services: [', `services: [${line}, `));
@@ -77,6 +103,15 @@ describe('put back or tightened, and never off', () => {
       evening('2026-06-01', { '2026-05-01-a': lines }, { maker }).codes;
     expect(codes('work: [{refitted: seat}]')).toContain('put-back-never-off');
     expect(codes('work: [{tightened: rear-spindle-nut}]')).toContain('tightened-never-loose');
+    const said = (lines: string): string | undefined =>
+      evening('2026-06-01', { '2026-05-01-a': lines }, { maker }).problems.find(
+        (one) => one.code === 'put-back-never-off',
+      )?.message;
+    expect(said('work: [{come back: barrel}]')).toBe(
+      'barrel come back, and no record says that it was sent out before',
+    );
+    expect(said('work: [{taken away: rag}]')).toMatch(/fitted for the time being before$/u);
+    expect(said('work: [{refitted: seat}]')).toMatch(/that it was off before$/u);
     const both = codes(
       'work: [{removed: seat}, {loosened: rear-spindle-nut}, {tightened: rear-spindle-nut}, {refitted: seat}]',
     );

@@ -42,13 +42,26 @@ export async function printCommand(
   const workings = options.workings === true && asked.length > 0 ? sheetsFor('workings', read.binder) : [];
   const sheets = [...new Set([...asked, ...workings])];
   if (sheets.length === 0) return unknownSheet(wanted, read, terminal);
+  const fitting = sheets.filter((sheet) => fitsPaper(sheet));
+  if (fitting.length === 0) return noCards(sheets, terminal);
   const name = read.folder.name + '-print';
   const out =
     options.out === undefined ? defaultOut(machine, name, around.folder) : resolve(around.folder, options.out);
   const refused = refuseLooseFiles(out, machine);
   if (refused !== undefined) return reportFolderProblems([refused], terminal);
   const carried = carriedData(read.binder, options.withoutData === true);
-  return printSheets(sheets, { read, binder: read.binder, carried, out, terminal, asForm: options.form === true });
+  return printSheets(fitting, { read, binder: read.binder, carried, out, terminal, asForm: options.form === true });
+}
+
+/** On paper that takes one tag or one card, a sheet must have such to print. */
+function fitsPaper({ paper, blocks }: Sheet): boolean {
+  return (paper !== 'tag' && paper !== 'card') || blocks.some((block) => block.type === 'cards');
+}
+
+function noCards(sheets: readonly Sheet[], terminal: Terminal): ExitCode {
+  for (const { title, paper } of sheets)
+    terminal.tell(`${title}: it has nothing that is printed on a ${paper} by itself.`);
+  return exitCodes.usage;
 }
 
 interface Work {

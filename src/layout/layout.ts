@@ -2,8 +2,9 @@
 import type { Sheet } from '../sheet/sheet.ts';
 import { allSlabs } from './block-slabs.ts';
 import type { Measure } from './measure.ts';
+import { oneCardEach } from './one-card.ts';
 import { paginate } from './paginate.ts';
-import { leaf, unprintable } from './paper.ts';
+import { leaf, takesOneCard, unprintable } from './paper.ts';
 import type { PlacedPage, Tag } from './placed.ts';
 import { runningHead } from './running-head.ts';
 import type { Setting } from './setting.ts';
@@ -35,6 +36,10 @@ export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
     section: whole,
     depth: 1,
   };
+  if (takesOneCard(sheet.paper)) {
+    yield* oneCardEach(sheet, front, bare);
+    return;
+  }
   const head = runningHead(sheet, bare);
   const height = Math.min(front.area.height, back.area.height) - head.height;
   const leaves = { front, back, after: sheet.sides === 'both' ? back : front };

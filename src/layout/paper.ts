@@ -19,7 +19,15 @@ const formats: Record<Paper, Format> = {
   letter: { width: 612, height: 792, binding: 22 * millimetre, edge: 13 * millimetre },
   a5: { width: 419.53, height: 595.28, binding: 20 * millimetre, edge: 9 * millimetre },
   'half-letter': { width: 396, height: 612, binding: 20 * millimetre, edge: 9 * millimetre },
+  tag: { width: 60 * millimetre, height: 120 * millimetre, binding: unprintable, edge: unprintable },
+  // ISO/IEC 7810, ID-1: a bank card.
+  card: { width: 85.6 * millimetre, height: 53.98 * millimetre, binding: unprintable, edge: unprintable },
 };
+
+/** Paper that takes one tag or one card, and nothing else of a sheet. */
+export function takesOneCard(paper: Paper): boolean {
+  return paper === 'tag' || paper === 'card';
+}
 
 export interface Leaf {
   readonly width: number;

@@ -237,7 +237,8 @@ export type Block =
   | CodeBlock;
 
 export type BlockType = Block['type'];
-export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
+/** On a tag or a card of its own only the cards of a sheet are printed, one to a side. */
+export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter' | 'tag' | 'card';
 
 export interface Sheet {
   /** Permanent id, also the file name: `torque-table`, `teardown-2026-11-top-end`. */

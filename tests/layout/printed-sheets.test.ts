@@ -74,6 +74,23 @@ describe.each(machines)('the sheets of %s', (machine) => {
       }
     }
   });
+  it.each(['tag', 'card'] as const)('have their cards each on a %s of its own, without a fault', (paper) => {
+    const carded = sheets.filter((sheet) => sheet.blocks.some((block) => block.type === 'cards'));
+    expect(carded.length).toBeGreaterThan(2);
+    for (const sheet of carded) {
+      const pages = on(sheet, paper);
+      const cards = sheet.blocks.flatMap((block) => (block.type === 'cards' ? block.cards : []));
+      expect(pages.length, sheet.id).toBeGreaterThanOrEqual(cards.length);
+      expect({ sheet: sheet.id, faults: pages.flatMap(faults) }).toEqual({ sheet: sheet.id, faults: [] });
+      const size = paper === 'tag' ? [60, 120] : [85.6, 53.98];
+      for (const page of pages) {
+        expect([page.width / mm, page.height / mm]).toEqual(size.map((side) => expect.closeTo(side, 2)));
+        expect(textOf(page).trim().length).toBeGreaterThan(3);
+      }
+      const text = pages.map(textOf).join(' ');
+      for (const { title } of cards) expect(text).toContain(title.split(' ')[0]);
+    }
+  });
   it.each(['a4', 'letter'] as const)('have what to look at when it does not start on one side of %s', (paper) => {
     const sheet = sheets.find((one) => one.id === 'before-first-start');
     if (sheet === undefined) throw new Error('there is no sheet of the first start');

@@ -47,7 +47,7 @@ describe.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125
 
 describe('what a file may hold', () => {
   it('keeps the rules on every paper, both sides printed, with every block and a file inside', async () => {
-    for (const paper of ['a4', 'letter', 'a5', 'half-letter'] as const) {
+    for (const paper of ['a4', 'letter', 'a5', 'half-letter', 'tag', 'card'] as const) {
       const sheet = sheetOf(everyBlock, { paper, sides: 'both', foot: 'sign off', squareCode: 'pipit/SM' });
       const bytes = Buffer.from('{"format": 1}', 'utf8');
       const attach = [{ name: 'binder.json', description: 'the data', type: 'application/json', bytes }];

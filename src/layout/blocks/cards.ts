@@ -1,6 +1,6 @@
 // Cards to cut out, several on a page, with cut marks at the corners and a hole to be punched. Sizes are in millimetres.
 import type { CardsBlock } from '../../sheet/sheet.ts';
-import { millimetre } from '../paper.ts';
+import { millimetre, unprintable } from '../paper.ts';
 import type { PlacedItem } from '../placed.ts';
 import { big, leading, least, small, text as textType, thin, type TypeSize } from '../scale.ts';
 import { heightOf, setLines, type SetLine } from '../set-line.ts';
@@ -18,9 +18,8 @@ export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab
   const width = Math.min(block.size.width * millimetre, setting.width);
   const height = Math.min(block.size.height * millimetre, setting.height);
   const across = Math.max(1, Math.floor((setting.width + setting.bleed + 0.5) / width));
-  const cards = block.cards.flatMap((card) =>
-    setCard(card, { width, height, hole: block.hole, small: block.small === true, setting }),
-  );
+  const size = { width, height, hole: block.hole, small: block.small === true, inside, cut: true, setting };
+  const cards = block.cards.flatMap((card) => setCard(card, size));
   for (let from = 0; from < cards.length; from += across) {
     const row = cards.slice(from, from + across);
     yield {
@@ -33,18 +32,30 @@ export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab
   }
 }
 
+/** The cards of a block, each to fill a side of `width` by `height` points by itself. */
+export function singleCards(block: CardsBlock, width: number, height: number, setting: Setting): readonly Draw[] {
+  // A card that lies on its side has little room.
+  const small = block.small === true || width > height;
+  const size = { width, height, hole: block.hole, small, inside: unprintable, cut: false, setting };
+  return block.cards.flatMap((card) => setCard(card, size));
+}
+
 interface Size {
   readonly width: number;
   readonly height: number;
   readonly hole: boolean;
   readonly small: boolean;
+  /** White between the edge and the text. */
+  readonly inside: number;
+  /** Cut out of a larger leaf, with marks for it. */
+  readonly cut: boolean;
   readonly setting: Setting;
 }
-type Draw = (x: number, y: number, out: PlacedItem[]) => void;
+export type Draw = (x: number, y: number, out: PlacedItem[]) => void;
 
 /** A card, and further cards with what did not fit on the first. */
 function setCard(card: Card, size: Size): readonly Draw[] {
-  const { setting } = size;
+  const { setting, inside } = size;
   const room = size.width - 2 * inside;
   const corner = holeAtCorner(size);
   const holeAbove = size.hole && !corner ? holeRoom : 0;
@@ -103,6 +114,10 @@ function addLine(parts: SetLine[][], line: SetLine, count: number): void {
 /** Short marks at the corners, a dotted outline between them, and the hole. */
 function drawCut(x: number, y: number, size: Size, out: PlacedItem[]): void {
   const { width, height } = size;
+  if (!size.cut) {
+    drawHole(x, y, size, out);
+    return;
+  }
   const mark = 3 * millimetre;
   out.push({ kind: 'box', x, y, width, height, weight: thin, use: 'cut' });
   for (const [cx, sx] of [
@@ -117,7 +132,12 @@ function drawCut(x: number, y: number, size: Size, out: PlacedItem[]): void {
       out.push({ kind: 'line', x1: cx, y1: cy, x2: cx, y2: cy + sy * mark, weight: 0.8 });
     }
   }
+  drawHole(x, y, size, out);
+}
+
+function drawHole(x: number, y: number, size: Size, out: PlacedItem[]): void {
   if (!size.hole) return;
+  const { width, inside } = size;
   const across = holeAtCorner(size) ? width - inside - holeRadius : width / 2;
   out.push({ kind: 'circle', x: x + across, y: y + inside + holeRadius, radius: holeRadius, weight: 0.6 });
 }

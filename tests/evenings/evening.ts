@@ -83,11 +83,17 @@ export function plainText(blocks: readonly Block[]): string {
 export function evening(
   today: string,
   jobs: Readonly<Record<string, string>>,
-  more: { readonly machine?: string; readonly maker?: string; readonly instruments?: string } = {},
+  more: {
+    readonly machine?: string;
+    readonly maker?: string;
+    readonly instruments?: string;
+    readonly workshop?: string;
+  } = {},
 ): Evening {
   const files = [
     { file: 'machine.yaml', text: more.machine ?? machineFile() },
     ...(more.maker === undefined ? [] : [{ file: 'maker/book.yaml', text: more.maker }]),
+    ...(more.workshop === undefined ? [] : [{ file: 'workshop.yaml', text: more.workshop }]),
     ...(more.instruments === undefined ? [] : [{ file: 'instruments.yaml', text: more.instruments }]),
     ...Object.entries(jobs).map(([id, lines]) => ({ file: `jobs/${id}.md`, text: record(id, lines) })),
   ];

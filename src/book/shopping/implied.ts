@@ -106,7 +106,8 @@ export function impliedNeeds(book: Book): readonly Implied[] {
 
 /** Is it on the list or in the drawer already, under its own name. */
 export function isCovered({ what, job }: Implied, lines: readonly PartLine[], stock: readonly string[]): boolean {
-  const named = (text: string): boolean => hasWords(text, what);
+  // A comma after a plural hides it from matching.
+  const named = (text: string): boolean => hasWords(text.replaceAll(',', ' '), what);
   return (
     stock.some(named) ||
     lines.some(({ part, job: of }) => named(part.part) && (job === undefined || of === job || part.state === 'here'))

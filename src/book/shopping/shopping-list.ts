@@ -74,7 +74,8 @@ function asksOf(book: Book, lines: readonly PartLine[]): readonly Asked[] {
   return lines.map((line) => {
     if (!held.has(line.job)) held.set(line.job, heldUntil(book, line.job));
     const holds = held.get(line.job);
-    const heldNow = book.holds.some(({ point, clear }) => point.id === holds?.id && !clear);
+    const begun = line.job.state !== 'planned';
+    const heldNow = begun && book.holds.some(({ point, clear }) => point.id === holds?.id && !clear);
     return { ...line, machine, heldNow, ...(holds === undefined ? {} : { holds }) };
   });
 }

@@ -3,6 +3,7 @@ import type { Series } from '../../book/book.ts';
 import { batteryFigures, chainFigures, chainLimits, wearFigures } from '../figures/series.ts';
 import type { Text } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
+import { chainLeftLines } from './chain-left.ts';
 import { compressionSaid } from './compression-said.ts';
 import { inlineFigure, resultText } from './figure.ts';
 
@@ -29,7 +30,8 @@ function wearLines({ book, say }: ViewContext, series: Series): readonly Text[] 
   });
 }
 
-function chainLines({ book, say }: ViewContext, series: Series): readonly Text[] {
+function chainLines(context: ViewContext, series: Series): readonly Text[] {
+  const { book, say } = context;
   return chainFigures(book, series).flatMap(({ id, figure }): readonly Text[] => [
     [`${say('Elongation at the last reading')}: `, inlineFigure(figure, id)],
     ...chainLimits(book).map((limit): Text => {
@@ -40,6 +42,7 @@ function chainLines({ book, say }: ViewContext, series: Series): readonly Text[]
       return [`${words} `, inlineFigure(limit.figure, limit.id)];
     }),
     say('The maker’s limit goes before both.'),
+    ...chainLeftLines(context),
   ]);
 }
 

@@ -13,6 +13,7 @@ export const thingIndex = defineView({
   purpose: 'Things by name, each with the dates of the records that worked on it, read it or fitted it.',
   needs: 'machine',
   options: [],
+  long: { page: 'log.html', title: 'Log' },
   blocks: (context): readonly Block[] => {
     const { say } = context;
     return [

@@ -17,6 +17,7 @@ export const workings = defineView({
   purpose: 'Every worked-out figure of the binder with its derivation.',
   needs: 'machine',
   options: [],
+  long: { page: 'workings.html', title: 'Workings' },
   blocks: (context) => {
     const all = workedFigures(context.book);
     if (all.length === 0) return [lines([context.say('No figure of this binder was worked out.')])];

@@ -75,6 +75,8 @@ const appearance = `/${formFontName} 0 Tf 0 g`;
 
 /** A text nobody sees and nobody can change, which every program that saves the form saves with it. */
 function carrierField(doc: Document, carries: Form['carries']): Reference {
+  const nothing = doc.ref({ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, 0, 0] });
+  nothing.end('/Tx BMC EMC');
   const field = doc.ref({
     Type: 'Annot',
     Subtype: 'Widget',
@@ -85,6 +87,7 @@ function carrierField(doc: Document, carries: Form['carries']): Reference {
     F: hidden,
     Rect: [0, 0, 0, 0],
     DA: pdfText(appearance),
+    AP: { N: nothing },
     P: doc.page.dictionary,
   });
   field.end(undefined);

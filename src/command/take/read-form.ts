@@ -30,6 +30,9 @@ interface Inherited {
 export async function readForm(bytes: Uint8Array): Promise<FormReading> {
   const head = Buffer.from(bytes.subarray(0, 1024)).toString('latin1');
   if (!head.includes('%PDF-')) return { fault: 'not a PDF' };
+  // A file that was cut has lost what was added last, which is what was typed.
+  const tail = Buffer.from(bytes.subarray(-8192)).toString('latin1');
+  if (!tail.includes('%%EOF')) return { fault: 'damaged' };
   try {
     const context = await PDFParser.forBytesWithOptions(bytes, Number.MAX_SAFE_INTEGER, false, false).parseDocument();
     return fieldsOf(context);

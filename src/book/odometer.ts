@@ -87,6 +87,11 @@ function knotsOfWhole(travelled: readonly Travelled[]): readonly Knot[] {
   );
 }
 
+/** The machine as new, and no reading of anybody since. */
+function isBeginning(one: Travelled | undefined, today: Day): boolean {
+  return one !== undefined && one.job === undefined && one.metres === 0 && one.day < today;
+}
+
 /** The last reading; on a dead clock it is only what the clock shows, the machine's distance has gone on uncounted. */
 function nowOf(last: DistanceAt | undefined, clock: ClockNow | undefined, today: Day): DistanceAt {
   if (last === undefined) return { day: today };
@@ -135,12 +140,14 @@ export function workOdometer(ground: Ground): OdometerWork {
     };
     return { quantity: of(metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
   };
-  const now = nowOf(readings.at(-1), clock, ground.today);
+  // That it began at nothing years ago does not say what it reads now.
+  const neverRead = travelled.length === 1 && isBeginning(travelled[0], ground.today);
+  const now = neverRead ? { day: ground.today } : nowOf(readings.at(-1), clock, ground.today);
   return {
     odometer: { readings, now, statement: odometerStatement(machine, travelled), machineAt },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
     readingOf: (job) => ofJob.get(job),
-    metresNow: stopped ? undefined : sure.at(-1)?.metres,
+    metresNow: stopped || neverRead ? undefined : sure.at(-1)?.metres,
     unit,
     onClock: (figure) => clockFigure(clock, figure),
     travelled: sure,

@@ -60,6 +60,17 @@ describe('distance of the machine', () => {
     expect(due([served('2025-01-01', '99950 mi')], rolled)).toEqual([100050, 50]);
     expect(due([at('2025-01-01', '99990 mi'), served('2025-02-01', '12 mi')], rolled)).toEqual([100112, 112]);
   });
+  it('is not known on a clock that began at nothing and that nobody has read since', () => {
+    const clock = [period('one', ['1974-05-01', '0 km'])];
+    const lines = maker({ services: [service('chain', { every: interval('500 km') })] });
+    const made = (jobs: readonly Job[]): Book =>
+      book(jobs, '2026-06-01', { records: { machine: machine({ clock }), maker: lines } });
+    expect(made([]).odometer.now).toEqual({ day: '2026-06-01' });
+    expect(made([]).due[0]?.left).toBeUndefined();
+    expect(made([at('2026-05-01', '300 km')]).odometer.now.clock).toBeDefined();
+    const bought = [period('one', ['2026-05-01', '7512 mi'])];
+    expect(withClock([], bought).odometer.now.clock).toBeDefined();
+  });
   it('adds a clock in kilometres to one in miles', () => {
     const clock = [
       period('km', ['2020-01-01', '0 km'], { to: ['2021-01-01', '1609.344 km'] }),

@@ -18,7 +18,7 @@ export function promptFor(blank: Blank, given: string | undefined): string {
     expected === undefined ? '' : `expect ${expected}`,
     given === undefined ? '' : `now ${given}`,
   ].filter((text) => text !== '');
-  return `${step === undefined ? '' : `${step}  `}${blank.asks}${beside.length === 0 ? '' : ` (${beside.join('; ')})`}: `;
+  return `${step === undefined || kind === 'text' ? '' : `${step}  `}${blank.asks}${beside.length === 0 ? '' : ` (${beside.join('; ')})`}: `;
 }
 
 /** The same for a fastener: a value says that it was tightened, `y` says no more than that. */

@@ -1,11 +1,12 @@
 // What the machine has cost: money as paid, in one currency at the owner's stated rates; nothing counted twice.
 import type { Money } from '../../quantity/money.ts';
 import { formatMoney, inCurrency } from '../../quantity/money-arithmetic.ts';
-import type { Job, Records } from '../../records/model.ts';
+import type { Job, PartEntry, Records } from '../../records/model.ts';
 import type { ClosedLine, Costs } from '../book.ts';
 import { byText, inOrder } from '../in-order.ts';
 import type { Namer } from '../names.ts';
 import { plainName } from '../names.ts';
+import { partLines } from '../shopping/part-lines.ts';
 import { coreLines } from './core-deposits.ts';
 import type { CostLine } from './cost-line.ts';
 import { eachBuyOnce } from './once.ts';
@@ -35,9 +36,14 @@ function isFee(group: string): boolean {
   return plainName(group) === 'fee';
 }
 
-/** Ordered, and no later entry of the same buy says that it came. */
-function isCommitted({ entry, committed }: CostLine): boolean {
-  return committed === true || ('part' in entry && entry.state === 'ordered');
+/** Ordered, and no later entry says that it came, with its price or without. */
+function isCommitted({ entry, committed }: CostLine, ordered: ReadonlySet<PartEntry>): boolean {
+  return committed === true || ('part' in entry && ordered.has(entry));
+}
+
+function stillOrdered(jobs: readonly Job[]): ReadonlySet<PartEntry> {
+  const parts = jobs.flatMap((job) => job.parts.map((part) => ({ job, part })));
+  return new Set(partLines({ parts }).flatMap(({ part }) => (part.state === 'ordered' ? [part] : [])));
 }
 
 interface Gathered {
@@ -75,17 +81,20 @@ function whereOf({ job, day }: CostLine): string {
 /** Adds up what was paid, ordered or agreed. What has no rate, or was paid for on another machine, is named and left out. */
 export function countCosts(records: Records, all: readonly Job[], closed: readonly ClosedLine[], key: Namer): Costs {
   const { currency, rates, spendingLimit } = records.machine;
-  const { lines, again, notCounted } = gather(records, inOrder(all), closed, key);
+  const jobs = inOrder(all);
+  const { lines, again, notCounted } = gather(records, jobs, closed, key);
+  const ordered = stillOrdered(jobs);
   const noRate: string[] = [];
   const [byGroup, byYear] = [sums(currency), sums(currency)];
   let [total, fees, committed] = [0, 0, 0];
   const entries = lines.map((line): Costs['entries'][number] => {
     const { job, day, entry, amount, sign, group } = line;
+    const open = isCommitted(line, ordered);
     const said = {
       day,
       entry,
       ...(job === undefined ? {} : { job }),
-      ...(isCommitted(line) ? { committed: true } : {}),
+      ...(open ? { committed: true } : {}),
     };
     const worth = inCurrency(amount, currency, rates);
     if (worth === undefined) {
@@ -95,7 +104,7 @@ export function countCosts(records: Records, all: readonly Job[], closed: readon
     const minor = sign * worth.minor;
     total += minor;
     if (isFee(group)) fees += minor;
-    if (isCommitted(line)) committed += minor;
+    if (open) committed += minor;
     byGroup.add(group, minor);
     byYear.add(day.slice(0, 4), minor);
     return { ...said, inOwn: { minor, currency } };

@@ -33,11 +33,16 @@ function paidInOne(job: Job, priced: readonly Money[]): boolean {
   return job.money.some((entry) => entry.kind === 'paid' && sameMoney(entry.amount, whole));
 }
 
+/** What is left with the supplier until the old part is back pays for nothing. */
+function isCore({ kind, amount }: MoneyEntry, { core }: PartEntry): boolean {
+  return kind === 'deposit' && core !== undefined && sameMoney(amount, core.deposit);
+}
+
 /** Why a part's price is not added; undefined when it is. Wanted parts are not bought and have no price to name. */
 function notAdded(part: PartEntry, price: Money, job: Job, whole: boolean, key: Namer): string | undefined {
   if (part.movedFrom !== undefined) return `came from ${part.movedFrom}, its price is counted there`;
   if (part.state === 'returned') return 'returned';
-  const covered = whole || job.money.some((entry) => paysFor(entry, part.part, price, key));
+  const covered = whole || job.money.some((entry) => paysFor(entry, part.part, price, key) && !isCore(entry, part));
   return covered ? 'the same money as a payment of that record, counted once' : undefined;
 }
 

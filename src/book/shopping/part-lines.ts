@@ -48,6 +48,9 @@ export function partLines({ parts }: Pick<Book, 'parts'>): readonly PartLine[] {
   return all.flatMap((line) => {
     if (over.has(line.part.state)) return [];
     const list = byKey.get(line.key) ?? [];
+    const newest = list.at(-1);
+    // What came is over with the newest line that goes on from it; only wishes are counted through.
+    if (line.part.state !== 'wanted' && newest !== undefined && newest !== line && goesOn(line, newest)) return [];
     const after = list.slice(list.indexOf(line) + 1).filter((later) => goesOn(line, later));
     return after.length === 0 ? [line] : stillWanted(line, after);
   });

@@ -38,7 +38,9 @@ export async function intakeCommand(
   const given = { ...file?.answers, ...options.given };
   if (file === undefined && asker.atTerminal)
     terminal.tell('Enter alone leaves a question for later; Ctrl+C makes nothing.');
-  const heard = await hearAll(given, file === undefined ? asker : undefined, (line) => terminal.tell(line));
+  const heard = await hearAll(given, file === undefined ? asker : undefined, (line) => terminal.tell(line)).finally(
+    () => asker.close(),
+  );
   if (!heard.ok) {
     for (const line of heard.why) terminal.tell(line);
     terminal.tell('Nothing was made.');

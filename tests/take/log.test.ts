@@ -176,8 +176,8 @@ Taken from log.csv, line 2, print ${/print ([0-9a-z]{7})/u.exec(job(machine, '20
     const path = log(machine, 'Date,Text\n2024-04-20,one\nsoon,two\n2024-02-31,three\n');
     const stopped = await take(machine, [path], { yes: true });
     expect(stopped.code).toBe(2);
-    expect(stopped.said).toContain('log.csv:3: “soon” is not a date');
-    expect(stopped.said).toContain('log.csv:4: “2024-02-31” is not a date');
+    expect(stopped.said).toContain('log.csv:3: “soon” is no date');
+    expect(stopped.said).toContain('log.csv:4: “2024-02-31” is no date');
     expect((await take(machine, [path], { yes: true, how: ['undated=leave-out'] })).said).toContain('1 record written');
     const bare = log(machine, '2024-04-20;1010;one\n', 'bare.csv');
     const asked = await take(machine, [bare], { yes: true });

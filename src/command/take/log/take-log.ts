@@ -135,7 +135,7 @@ async function mayLeaveOut({ undated }: Entries, name: string, work: TakeWork): 
   const { terminal } = work.around;
   if (undated.length === 0) return true;
   for (const { line, text } of undated)
-    terminal.tell(`${name}:${String(line)}: ${text === '' ? 'no date' : `“${text}” is not a date as the others are`}`);
+    terminal.tell(`${name}:${String(line)}: ${text === '' ? 'no date' : `“${text}” is no date like the others`}`);
   const asks = `${count(undated.length, 'row has', 'rows have')} no date that can be read. What with them?`;
   return (await said(work, { name: 'undated', asks, choices: ['stop', 'leave-out'] })) === 'leave-out';
 }

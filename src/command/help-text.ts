@@ -35,13 +35,15 @@ ${exits}`,
   take: `
 Examples
   splitpin take my-bike teardown.pdf                 a form filled on a tablet, back into its record
+  splitpin take my-bike top-end-answers.txt          what was written on the telephone, in the page of a job
   splitpin take my-bike old-log.csv                  shows how it would be read, asks, makes records
   splitpin take my-bike old-log.csv --show --how dates=day-month-year --how columns=date=1,text=3+4
   splitpin take my-bike ~/photos/saturday            dated photos; those after a photographed tag go under its bag
 
 A log: --how columns, dates (day-month-year, month-day-year, year-month-day), century (19, 20), decimal (point,
 comma), unit (mi, km), currency, separator (comma, semicolon, tab, pipe), per (row, day), kind, undated
-(stop, leave-out). Photos: --how job, undated. What could mean two things is asked, or must be said; it is never
+(stop, leave-out). Photos: --how job, undated. A form or a telephone: --how wins (form, record, both), where the
+record was changed since and says otherwise. What could mean two things is asked, or must be said; it is never
 guessed. Without --yes nothing is written before you have seen it and agreed.
 ${exits}`,
   build: `

@@ -59,6 +59,7 @@ describe.each([
             ? ['workings.html', rest]
             : rest.split('#');
     if (kind === 'print') return binder.sheets.some((sheet) => sheet.id === rest) ? undefined : to;
+    if (kind === 'phone') return binder.book.plans.some(({ job }) => job.id === rest) ? undefined : to;
     const known = files.get(file);
     if (known === undefined) return to;
     return hash === undefined || known.has(hash) ? undefined : to;

@@ -16,6 +16,7 @@ import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
 import type { Form } from '../pdf/form.ts';
 import { formOf } from './sheet-form.ts';
+import { noTypeface } from './no-typeface.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
@@ -84,12 +85,15 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
       const file = join(out, `${sheet.id}${form === undefined ? '' : '-form'}.pdf`);
       const half = `${file}.${String(process.pid)}.half`;
       const more = { attach: work.carried(sheet), ...(form === undefined ? {} : { form }) };
-      const { pages } = await writePrint(sheet, half, photos.path, more).finally(() => terminal.progress(''));
+      const { pages, missingCharacters } = await writePrint(sheet, half, photos.path, more).finally(() =>
+        terminal.progress(''),
+      );
       renameSync(half, file);
       terminal.say(`${sheet.title}: ${count(pages, 'side')} of ${sheet.paper} paper, ${wayTo(file)}`);
       if (work.asForm && form === undefined)
         terminal.say('  no job record keeps what is written on it: it has no fields');
       for (const line of sheet.leftOut) terminal.say('  left out: ' + line);
+      if (missingCharacters.length > 0) terminal.say('  ' + noTypeface(sheet.title, missingCharacters));
     }
     await tellProblems([...read.problems, ...photos.problems], work);
     return exitCodes.fine;

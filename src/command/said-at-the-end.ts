@@ -4,6 +4,7 @@ import type { Binder } from '../build.ts';
 import type { Aside } from '../cache/aside.ts';
 import type { Problem } from '../problem/problem.ts';
 import { count } from './count.ts';
+import { noTypeface } from './no-typeface.ts';
 import type { ReadMachine } from './read-machine.ts';
 import type { Prints } from './write-prints.ts';
 
@@ -63,7 +64,7 @@ function forYourEye({ read, binder, prints }: Finished): readonly string[] {
     ...(book.off.open.length > 0 ? [count(book.off.open.length, 'thing') + ' still off, loose, empty or open'] : []),
     ...(overdue.length > 0 ? [count(overdue.length, 'service') + ' overdue'] : []),
     ...queryLines(read.problems),
-    ...prints.missing.map(({ sheet, characters }) => `no type for ${characters.join(' ')} in ${sheet}`),
+    ...prints.missing.map(({ sheet, characters }) => noTypeface(sheet, characters)),
   ];
   return lines.length === 0 ? [] : ['Needs your eye:', ...lines.map((line) => '  ' + line)];
 }

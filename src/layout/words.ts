@@ -1,6 +1,7 @@
 // A text cut into the pieces that may not be parted: words with their face, and what sticks to them.
 import type { Inline, Text } from '../sheet/sheet.ts';
 import type { Measure } from './measure.ts';
+import { recent, type Recent } from './recent.ts';
 import type { Face } from './placed.ts';
 
 /** Part of a word in one face. */
@@ -88,16 +89,14 @@ function target(to: string | undefined, links: ReadonlySet<string>): { readonly 
   return found === undefined ? {} : { link: found };
 }
 
-/** Plain words met before, so that none is measured or made twice in one document. */
-const known = new WeakMap<Measure, Record<Face, Map<string, Word>>>();
-const most = 20_000;
+/** Plain words met lately, so that few are measured or made twice in one document. */
+const known = new WeakMap<Measure, Record<Face, Recent<Word>>>();
+const most = 3000;
 
-function storeOf(measure: Measure, face: Face): Map<string, Word> {
-  const found = known.get(measure) ?? { regular: new Map(), strong: new Map(), em: new Map() };
+function storeOf(measure: Measure, face: Face): Recent<Word> {
+  const found = known.get(measure) ?? { regular: recent(most), strong: recent(most), em: recent(most) };
   known.set(measure, found);
-  const store = found[face];
-  if (store.size >= most) store.clear();
-  return store;
+  return found[face];
 }
 
 function gather(runs: readonly Run[], measure: Measure): readonly Word[] {

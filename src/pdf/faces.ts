@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { openSync, type Font } from 'fontkit';
 import type { Face } from '../layout/placed.ts';
+import { recent, type Recent } from '../layout/recent.ts';
 import { plainWords, type PlainWords } from './plain-words.ts';
 
 export type FontName = Face | 'signs';
@@ -34,12 +35,12 @@ const files: Record<FontName, string> = {
   signs: 'splitpin-signs.ttf',
 };
 
-/** Words kept; above this the store is emptied, so that memory stays flat over thousands of pages. */
-const most = 20_000;
+/** Words kept of each face, so that memory stays flat over thousands of pages. */
+const most = 3000;
 
 const opened = new Map<FontName, Font>();
 const plainShapers = new Map<Face, PlainWords>();
-const shapes: Record<Face, Map<string, ShapedWord>> = { regular: new Map(), strong: new Map(), em: new Map() };
+const shapes: Record<Face, Recent<ShapedWord>> = { regular: recent(most), strong: recent(most), em: recent(most) };
 
 /** Where the file of a font lies. */
 export function fontPath(name: FontName): string {
@@ -61,7 +62,6 @@ export function shape(word: string, face: Face): ShapedWord {
   const known = store.get(word);
   if (known !== undefined) return known;
   const shaped = shapeWord(word, face);
-  if (store.size >= most) store.clear();
   store.set(word, shaped);
   return shaped;
 }

@@ -1,6 +1,7 @@
 // Text drawn with the document's own font subsets: each word is encoded once a document and shown by one operator a line.
 import type PDFDocument from 'pdfkit';
 import type { Face } from '../layout/placed.ts';
+import { recent, type Recent } from '../layout/recent.ts';
 import { openFont, shape, type FontName, type ShapedRun } from './faces.ts';
 import { points } from './numbers.ts';
 
@@ -21,17 +22,17 @@ interface Encoded {
   readonly shown: string;
 }
 
-/** Encoded words kept; emptied above this, as memory must stay flat. */
-const most = 12_000;
+/** Encoded words kept of each face, as memory must stay flat. */
+const most = 3000;
 
 export function typesetter(doc: Document): Typesetter {
   const gathered = new Map<FontName, PDFKit.GatheredFont>();
   const fonts = new Map<string, { readonly reference: PDFKit.PDFKitReference }>();
   const missing = new Set<string>();
-  const stores: Record<Face, Map<string, readonly Encoded[]>> = {
-    regular: new Map(),
-    strong: new Map(),
-    em: new Map(),
+  const stores: Record<Face, Recent<readonly Encoded[]>> = {
+    regular: recent(most),
+    strong: recent(most),
+    em: recent(most),
   };
 
   const gather = (name: FontName): PDFKit.GatheredFont => {
@@ -52,7 +53,6 @@ export function typesetter(doc: Document): Typesetter {
     const shaped = shape(word, face);
     for (const character of shaped.missing) missing.add(character);
     const made = shaped.runs.map((run) => encodeRun(run, gather(run.font)));
-    if (store.size >= most) store.clear();
     store.set(word, made);
     return made;
   };

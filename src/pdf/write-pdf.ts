@@ -71,12 +71,15 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
     ...(fields === undefined ? {} : { fields }),
   };
   let pages = 0;
+  let written: PDFKit.PDFKitReference | undefined;
   for (const page of layOut(options.form === undefined ? sheet : underForm(sheet, options.form), {
     width: widthOf,
     photo: options.photo,
   })) {
     drawPage(page, printing);
     pages += 1;
+    forget(written);
+    written = doc.page.dictionary;
     if (pages % 50 === 0) await turn();
   }
   printing.total.end(pages);
@@ -92,6 +95,12 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   await ended;
   bytes.end();
   return { pages, missingCharacters: [...type.missing].toSorted() };
+}
+
+/** The library writes a page when the next begins; of a written one only its number is needed after that. */
+function forget(page: PDFKit.PDFKitReference | undefined): void {
+  if (page === undefined) return;
+  for (const key of Object.keys(page.data)) Reflect.deleteProperty(page.data, key);
 }
 
 function turn(): Promise<void> {

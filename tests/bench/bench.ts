@@ -24,7 +24,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   edit: async (folder, program) => editRow(folder, program, 1000, short ? 10 : 30),
   calc: () => Promise.resolve(calcRows()),
   book: () => Promise.resolve(bookRows()),
-  print: async (folder, program) => printRows(folder, program, short ? [500] : [500, 2000], short ? 1 : 3),
+  print: async (folder, program) => printRows(folder, program, short),
 };
 
 const program = join(root, 'dist', 'splitpin.js');

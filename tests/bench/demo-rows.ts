@@ -18,6 +18,14 @@ export async function demoRows(folder: string, program: string, demo: string, tu
     empty,
     turns,
   );
+  const sheets = await pairs(
+    () => {
+      rmSync(join(folder, 'sheets'), { recursive: true, force: true });
+      return { command: [node, program, 'print', demo, 'all', '--out', join(folder, 'sheets'), ...day], folder };
+    },
+    empty,
+    turns,
+  );
   const warm = await pairs(() => ({ command: build('cold'), folder }), empty, turns);
   const against = 'an empty `node -e 0`, CPU';
   return [
@@ -31,6 +39,7 @@ export async function demoRows(folder: string, program: string, demo: string, tu
       better: 'less',
       unit: '×',
     },
+    { work: 'demo: all sheets', against, measured: sheets.ratio, must: 35, aim: 25, better: 'less', unit: '×' },
     {
       work: 'demo: whole `build`, photos cold',
       against,

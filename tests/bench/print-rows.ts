@@ -1,100 +1,169 @@
-// The history binder as a tagged PDF, against programs that print the same text from HTML.
-import { mkdirSync, writeFileSync } from 'node:fs';
+// The history binder as a tagged PDF, against programs that print the same text and photos from HTML; how fast, how large, how it grows.
+import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { liveHeapPerPage } from './live-heap.ts';
+import type { Cost } from './measure.ts';
+import { writePictures } from './pictures.ts';
 import { asPrintedHtml } from './printed-html.ts';
 import { isInstalled, median, pairs, type Contender, type Line } from './rows.ts';
-import { records, writeMachine } from './workload.ts';
+import { records, withPhotos, writeMachine } from './workload.ts';
 
-/** So many records fill a page of our history; a long one has more of them to a page, since a table of readings fills whole pages. */
-const recordsPerPage = (pages: number): number => (pages <= 500 ? 1.1 : 1.27);
-
-const bounds: Readonly<Record<number, { readonly chromium: [number, number]; readonly weasyprint: [number, number] }>> =
-  {
-    500: { chromium: [2.5, 4], weasyprint: [6, 12] },
-    2000: { chromium: [5, 9], weasyprint: [6, 12] },
-  };
-
-/** Rows for each number of pages: how many times less CPU we use, and our memory. */
-export async function printRows(
-  folder: string,
-  program: string,
-  counts: readonly number[],
-  turns: number,
-): Promise<readonly Line[]> {
-  const lines: Line[] = [];
-  for (const pages of counts) lines.push(...(await oneSize(join(folder, String(pages)), program, pages, turns)));
-  const live = await liveHeapPerPage(join(folder, String(counts.at(-1) ?? 500), 'machine'));
-  lines.push({
-    work: 'history PDF',
-    against: 'live heap a page',
-    measured: live,
-    must: 20,
-    aim: 10,
-    better: 'less',
-    unit: 'KB',
-  });
-  return lines;
+/** One history: so many records, so many photos, and how often each pair is run. */
+interface Work {
+  readonly name: string;
+  readonly records: number;
+  readonly photos: number;
+  readonly turns: number;
+  /** How many times less than Chromium and WeasyPrint: what must be, what should be. */
+  readonly chromium: readonly [number, number];
+  readonly weasyprint: readonly [number, number];
 }
 
-async function oneSize(folder: string, program: string, pages: number, turns: number): Promise<readonly Line[]> {
-  const all = records(Math.round(pages * recordsPerPage(pages)));
+/** Together they take less than six minutes on two quiet cores: where another program takes a minute, one turn is enough. */
+const works: readonly Work[] = [
+  { name: '500 records and 60 photos', records: 500, photos: 60, turns: 3, chromium: [2.5, 4], weasyprint: [8, 12] },
+  { name: '500 pages', records: 550, photos: 0, turns: 3, chromium: [2.5, 4], weasyprint: [8, 12] },
+  { name: '2,000 pages', records: 2540, photos: 0, turns: 1, chromium: [5, 9], weasyprint: [8, 12] },
+];
+
+interface Measured {
+  readonly work: Work;
+  readonly pages: number;
+  /** Without the photos, which pass through as they are. */
+  readonly bytes: number;
+  readonly costs: readonly Cost[];
+  readonly lines: readonly Line[];
+}
+
+/** Rows for each history. `short` leaves out the long one. */
+export async function printRows(folder: string, program: string, short: boolean): Promise<readonly Line[]> {
+  const measured: Measured[] = [];
+  for (const work of works) {
+    if (short && work.records > 600) continue;
+    measured.push(await measure(join(folder, String(measured.length)), program, short ? { ...work, turns: 1 } : work));
+  }
+  const heaps: Line[] = [];
+  for (const [index, { work }] of measured.entries()) {
+    if (work.photos > 0) continue;
+    const live = await liveHeapPerPage(join(folder, String(index), 'machine'));
+    heaps.push({
+      work: 'history of ' + work.name,
+      against: 'live heap a page',
+      measured: live,
+      must: 20,
+      aim: 10,
+      better: 'less',
+      unit: 'KB',
+    });
+  }
+  return [...measured.flatMap(({ lines }) => lines), ...growth(measured), ...heaps];
+}
+
+async function measure(folder: string, program: string, work: Work): Promise<Measured> {
   mkdirSync(folder);
+  const plain = records(work.records);
+  const photos = await writePictures(join(folder, 'machine'), work.photos);
+  const all = withPhotos(plain, photos);
   writeMachine(join(folder, 'machine'), all);
   writeFileSync(join(folder, 'history.html'), asPrintedHtml(all));
   const ours = (): Contender => ({
-    command: [process.execPath, program, 'print', 'machine', 'history', '--out', 'ours', '--today', '2024-02-01'],
-    folder,
-  });
-  const chromium: Contender = {
     command: [
-      'chromium',
-      '--headless',
-      '--no-sandbox',
-      '--disable-gpu',
-      `--user-data-dir=${join(folder, 'profile')}`,
-      '--print-to-pdf=chromium.pdf',
-      '--no-pdf-header-footer',
-      join(folder, 'history.html'),
+      process.execPath,
+      program,
+      'print',
+      'machine',
+      'history',
+      '--out',
+      'ours',
+      '--today',
+      '2024-02-01',
+      '--without-data',
     ],
     folder,
-  };
-  const weasyprint: Contender = { command: ['weasyprint', '-q', 'history.html', 'weasyprint.pdf'], folder };
-  const besideChromium = isInstalled('chromium') ? await pairs(ours, chromium, turns) : undefined;
-  // One turn is enough where the other program takes minutes.
+  });
+  const besideChromium = isInstalled('chromium') ? await pairs(ours, chromiumIn(folder), work.turns) : undefined;
+  const weasyprint = { command: ['weasyprint', '-q', 'history.html', 'weasyprint.pdf'], folder };
   const besideWeasyprint = isInstalled('weasyprint') ? await pairs(ours, weasyprint, 1) : undefined;
-  const limits = bounds[pages] ?? { chromium: [1, 1], weasyprint: [1, 1] };
-  const work = `history PDF of ${pages.toLocaleString('en-GB')} pages`;
-  const line = { work, better: 'more', unit: '×' } as const;
+  const costs = [...(besideChromium?.ours ?? []), ...(besideWeasyprint?.ours ?? [])];
+  if (costs.length === 0) costs.push(...(await pairs(ours, ours(), 1)).ours);
+  const file = readFileSync(join(folder, 'ours', 'history.pdf'));
+  const pages = Number(/\/Type \/Pages\s*\/Count (\d+)/.exec(file.toString('latin1'))?.[1]);
+  const pictures = photos.reduce((sum, photo) => sum + statSync(join(folder, 'machine', photo)).size, 0);
+  const found = { work, pages, bytes: file.length - pictures, costs };
+  return { ...found, lines: linesOf(found, besideChromium?.ratio, besideWeasyprint?.ratio) };
+}
+
+function chromiumIn(folder: string): Contender {
+  const words = ['--headless', '--no-sandbox', '--disable-gpu', `--user-data-dir=${join(folder, 'profile')}`];
+  const print = ['--print-to-pdf=chromium.pdf', '--no-pdf-header-footer', join(folder, 'history.html')];
+  return { command: ['chromium', ...words, ...print], folder };
+}
+
+function linesOf(
+  { work, pages, bytes, costs }: Omit<Measured, 'lines'>,
+  chromium: number | undefined,
+  weasyprint: number | undefined,
+): readonly Line[] {
+  const name = 'history of ' + work.name;
   const less = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 1 / ratio);
-  const peaks = [...(besideChromium?.ours ?? []), ...(besideWeasyprint?.ours ?? [])].map((cost) => cost.peak);
+  const [least, most] = work.chromium;
+  const [leastOther, mostOther] = work.weasyprint;
+  const more = { work: name, better: 'more', unit: '×' } as const;
+  const lines: Line[] = [
+    { ...more, against: 'chromium, CPU: so many times less', measured: less(chromium), must: least, aim: most },
+    {
+      ...more,
+      against: 'weasyprint, CPU: so many times less',
+      measured: less(weasyprint),
+      must: leastOther,
+      aim: mostOther,
+    },
+    {
+      work: name,
+      against: 'pages a second of CPU, reading and all',
+      measured: pages / cpuOf(costs),
+      must: 100,
+      aim: 200,
+      better: 'more',
+      unit: 'pages/s',
+    },
+    {
+      work: name,
+      against: 'file a page, without photos',
+      measured: bytes / 1024 / pages,
+      must: 12,
+      aim: 8,
+      better: 'less',
+      unit: 'KB',
+    },
+  ];
+  if (pages < 1500) return lines;
+  const peak = median(costs.map((cost) => cost.peak));
+  return [
+    ...lines,
+    { work: name, against: 'peak memory', measured: peak, must: 400, aim: 270, better: 'less', unit: 'MB' },
+  ];
+}
+
+/** What a further page costs in a long history, as a share of what one costs in a short one: at 1 the cost is linear. */
+function growth(measured: readonly Measured[]): readonly Line[] {
+  const [short, long] = measured.filter(({ work }) => work.photos === 0);
+  if (short === undefined || long === undefined) return [];
+  const further = (cpuOf(long.costs) - cpuOf(short.costs)) / (long.pages - short.pages);
+  const each = cpuOf(short.costs) / short.pages;
   return [
     {
-      ...line,
-      against: 'chromium, CPU: so many times less',
-      measured: less(besideChromium?.ratio),
-      must: limits.chromium[0],
-      aim: limits.chromium[1],
+      work: 'history from 500 to 2,000 pages',
+      against: 'a further page / a page of 500, CPU',
+      measured: further / each,
+      must: 1.1,
+      aim: 1,
+      better: 'less',
+      unit: '×',
     },
-    {
-      ...line,
-      against: 'weasyprint, CPU: so many times less',
-      measured: less(besideWeasyprint?.ratio),
-      must: limits.weasyprint[0],
-      aim: limits.weasyprint[1],
-    },
-    ...(pages < 2000 || peaks.length === 0
-      ? []
-      : [
-          {
-            work,
-            against: 'peak memory',
-            measured: median(peaks),
-            must: 400,
-            aim: 270,
-            better: 'less',
-            unit: 'MB',
-          } as const,
-        ]),
   ];
+}
+
+function cpuOf(costs: readonly Cost[]): number {
+  return median(costs.map((cost) => cost.cpu));
 }

@@ -6,6 +6,8 @@ const style = `@page { size: A4; margin: 20mm 15mm 20mm 22mm; }
 body { font: 10pt/1.3 "IBM Plex Sans", "DejaVu Sans", sans-serif; }
 h2 { font-size: 15pt; }
 table { border-collapse: collapse; width: 100%; margin: 3mm 0; }
+figure { break-inside: avoid; margin: 3mm 0; }
+img { max-width: 100%; max-height: 110mm; }
 td, th { border-bottom: 0.3pt solid #000; padding: 0.6mm; text-align: left; }`;
 
 /** One record after the other, with its tables and its words. */
@@ -22,6 +24,9 @@ function recordHtml(record: BenchRecord, markdown: ReturnType<typeof MarkdownIt>
     `<h2>${record.date} ${record.title}</h2>`,
     rows(Object.entries({ kind: record.kind, ...record.fields })),
     markdown.render(record.body),
+    record.photo === undefined
+      ? ''
+      : `<figure><img src="machine/${record.photo}" alt="${record.title}"><figcaption>${record.title}</figcaption></figure>`,
     rows(record.readings.map(({ item, found, left }) => [item, found, left])),
     rows(record.parts.map(({ part, number, price }) => [part, number, price])),
   ].join('\n');

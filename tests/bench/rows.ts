@@ -11,7 +11,7 @@ export interface Line {
   readonly must: number;
   readonly aim: number;
   readonly better: 'less' | 'more';
-  readonly unit: '×' | 'MB' | 'KB' | 'ms';
+  readonly unit: '×' | 'MB' | 'KB' | 'ms' | 'pages/s';
 }
 
 /** Median of numbers. */
@@ -66,7 +66,7 @@ export function table(lines: readonly Line[]): string {
 
 function measured({ measured: number, unit }: Line): string {
   if (number === undefined) return 'skipped';
-  return number.toFixed(unit === '×' ? 2 : 0) + ' ' + unit;
+  return number.toFixed(unit === '×' ? 2 : unit === 'KB' ? 1 : 0) + ' ' + unit;
 }
 function bound({ better, unit }: Line, number: number): string {
   return (better === 'less' ? '≤ ' : '≥ ') + String(number) + ' ' + unit;

@@ -11,6 +11,8 @@ export interface BenchRecord {
   readonly readings: readonly { readonly item: string; readonly found: string; readonly left: string }[];
   readonly parts: readonly { readonly part: string; readonly number: string; readonly price: string }[];
   readonly body: string;
+  /** A photo below the machine folder. */
+  readonly photo?: string;
 }
 
 const kinds = ['cleaning', 'strip', 'measuring', 'machining', 'repair', 'assembly', 'setting up', 'service'] as const;
@@ -193,6 +195,7 @@ export function asRecord(record: BenchRecord): string {
     ...readings,
     'parts:',
     ...parts,
+    ...(record.photo === undefined ? [] : ['photos:', `  - {file: ${record.photo}, caption: ${record.title}}`]),
     '---',
     '',
     record.body,
@@ -229,9 +232,18 @@ paper: a4
 currency: GBP
 `;
 
+/** The records with photos shared out evenly among them. */
+export function withPhotos(all: readonly BenchRecord[], photos: readonly string[]): readonly BenchRecord[] {
+  const shown = new Map(photos.map((photo, index) => [Math.floor((index * all.length) / photos.length), photo]));
+  return all.map((record, index) => {
+    const photo = shown.get(index);
+    return photo === undefined ? record : { ...record, photo };
+  });
+}
+
 /** Writes a machine folder of our own. */
 export function writeMachine(folder: string, all: readonly BenchRecord[]): void {
-  rmSync(folder, { recursive: true, force: true });
+  rmSync(join(folder, 'jobs'), { recursive: true, force: true });
   mkdirSync(join(folder, 'jobs'), { recursive: true });
   writeFileSync(join(folder, 'machine.yaml'), machine);
   for (const record of all) writeFileSync(join(folder, 'jobs', `${record.id}.md`), asRecord(record));

@@ -1,4 +1,4 @@
-// Every figure of every demo sheet is found again in the text that a reading program takes from its PDF.
+// Every figure of every sheet of three machines is found again in the text that a reading program takes from its PDF.
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { sheetText } from '../goldens/sheet-text.ts';
@@ -6,7 +6,10 @@ import { binderOf } from '../views/binder.ts';
 import { makePdf, openPdf, pageText } from './read-pdf.ts';
 import { sheetOf } from './sample-sheets.ts';
 
-const { sheets } = binderOf('demo-bike', '2026-11-21');
+const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'];
+const sheets = machines.flatMap((machine) =>
+  binderOf(machine, '2026-11-21').sheets.map((sheet) => [machine, sheet.id, sheet] as const),
+);
 const plain = (text: string): string => text.replace(/[\s\u00a0\u2009\u202f]+/gu, ' ');
 
 /** Decimals with the unit that stands after them. */
@@ -33,8 +36,9 @@ describe('figures in the text of a PDF', () => {
     await makePdf(sheetOf([{ type: 'heading', level: 2, id: 'signs', text: signs }]));
   });
 
-  it.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', async (_, sheet) => {
+  it.each(sheets)('%s: %s', { timeout: 60_000 }, async (_machine, _id, sheet) => {
     const text = await readBack(sheet);
+    expect(text).not.toMatch(/[\p{Cc}\p{Co}\ufffd]/u);
     expect(figuresOf(written(sheet)).filter((figure) => !text.includes(figure))).toEqual([]);
   });
 

@@ -9,6 +9,7 @@ import type { Workshop } from './workshop-model.ts';
 export type * from './job-model.ts';
 export type * from './machine-model.ts';
 export type * from './maker-model.ts';
+export type * from './part-model.ts';
 export type * from './wiring-model.ts';
 export type * from './workshop-model.ts';
 

@@ -12,8 +12,13 @@ export interface OpenText {
   readonly hand?: true;
 }
 
-/** The words of one record. */
-export const wordsOfJob = keptByJob((job): readonly OpenText[] => {
+/** The words of one record, and all of them in one text to be looked over at once. */
+const wordsOfJob = keptByJob((job): { readonly words: readonly OpenText[]; readonly all: string } => {
+  const words = wordsIn(job);
+  return { words, all: words.map(({ text }) => text).join('\n') };
+});
+
+function wordsIn(job: Job): readonly OpenText[] {
   const { file } = job;
   const found: OpenText[] = [];
   const add = (text: string | undefined, at: Place): void => {
@@ -61,7 +66,7 @@ export const wordsOfJob = keptByJob((job): readonly OpenText[] => {
   add(job.ride?.whatHappened, key('ride', 'what happened'));
   if (job.body.trim() !== '') found.push({ text: job.body, at: { file, path: [] }, line: job.bodyLine });
   return found;
-});
+}
 
 type Add = (text: string | undefined, at: Place) => void;
 
@@ -83,13 +88,53 @@ function placeWords({ file, path }: Place): string {
   return [file, ...path].join('\n');
 }
 
-/** All words of the records, the story last; a value marked private by itself is not among them. */
-export function openTexts(records: Records, jobs: readonly Job[], key: (thing: string) => string): readonly OpenText[] {
-  const words = jobs.flatMap((job) => wordsOfJob(job, key));
-  const { story, kept = [] } = records;
-  const told: readonly OpenText[] =
-    story === undefined ? [] : [{ text: story.body, at: { file: story.file, path: [] } }];
+/**
+ * The words of the records that `worthIt` says yes to, the story last; it is asked of all words of a record at once. A value marked
+ * private by itself is not among them.
+ */
+export function openTexts(
+  records: Records,
+  jobs: readonly Job[],
+  key: (thing: string) => string,
+  worthIt: (all: string) => boolean,
+): readonly OpenText[] {
+  const { story } = records;
+  const found: OpenText[] = [];
+  for (const job of jobs) {
+    const { words, all } = wordsOfJob(job, key);
+    if (worthIt(all)) found.push(...words);
+  }
+  const open = withoutKept(records, found);
+  return story === undefined ? open : [...open, { text: story.body, at: { file: story.file, path: [] } }];
+}
+
+function withoutKept({ kept = [] }: Records, words: readonly OpenText[]): readonly OpenText[] {
+  if (kept.length === 0) return words;
   const closed = new Set(kept.map((one) => placeWords({ ...one, path: one.path.slice(0, -1) })));
-  const open = closed.size === 0 ? words : words.filter(({ at }) => !closed.has(placeWords(at)));
-  return [...open, ...told];
+  return words.filter(({ at }) => !closed.has(placeWords(at)));
+}
+
+/** Everybody who worked, signed, looked or let pass, each with the first place; a record's own hands are few. */
+export function handsNamed(
+  records: Records,
+  jobs: readonly Job[],
+  key: (thing: string) => string,
+): readonly OpenText[] {
+  const named = jobs.filter(namesSomebody).flatMap((job) => wordsOfJob(job, key).words);
+  return withoutKept(
+    records,
+    named.filter((one) => one.hand === true),
+  );
+}
+
+/** A capital letter in a hand: what they are is written small. */
+function namesSomebody({ hands, checks, signed, releases = [], answers = [] }: Job): boolean {
+  const isCapital = (hand: string | undefined): boolean => hand !== undefined && /\p{Lu}/u.test(hand);
+  return (
+    hands.some(isCapital) ||
+    isCapital(signed?.by) ||
+    checks.some(({ by, checkedBy }) => isCapital(by) || isCapital(checkedBy)) ||
+    releases.some(({ by }) => isCapital(by)) ||
+    answers.some(({ by }) => isCapital(by))
+  );
 }

@@ -37,9 +37,14 @@ const patterns: readonly { readonly gives: Gives; readonly pattern: RegExp }[] =
   },
 ];
 
-/** A text that has none of these holds none of them: most lines are done with here. */
+/** A text that has none of these holds none of them: most records are done with here. */
 const worthALook =
-  /[@+]|\d[ )/-]\d|\d{5}|\d[a-z]?,? \p{Lu}|\p{Ll} \d|\b(?:Mr|Mrs|Ms|Miss|Dr|Herr|Frau|M|S)[a-z]*\.? \p{Lu}/u;
+  /[@+]|\d[ )/-]\d|\d{5}|\d[a-z]?,? \p{Lu}|(?:stra(?:ß|ss)e|weg|gasse|platz) \d|\b(?:M(?:r|rs|s|iss|onsieur|adame)|Dr|Herr|Frau|Signora?)\.? \p{Lu}/u;
+
+/** Whether a text could hold any of these words; cheap, and asked of whole records. */
+export function mayHoldPrivateWords(text: string): boolean {
+  return worthALook.test(text);
+}
 
 /** Every such word of a text, in the order of the text; one that lies inside another is not told twice. */
 export function privateWords(text: string): readonly PrivateWord[] {

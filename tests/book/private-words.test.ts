@@ -66,5 +66,6 @@ describe('the query', () => {
     expect(asked('for: {value: "ring 01632 960 123", private: yes}')).toEqual([]);
     expect(asked('work: [{removed: seat, note: {value: "Mrs Finch has it", private: yes}}]')).toEqual([]);
     expect(asked('work: [{removed: seat, note: "Mrs Finch has it"}]')).toHaveLength(1);
+    expect(asked('hands: [{value: Ada Finch, private: yes}, owner]')).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
 // What a copy for the next owner should not carry: names, addresses, telephone numbers, e-mail and key numbers in open text.
 import type { Place, Problem } from '../../problem/problem.ts';
 import type { OpenText } from '../open-text.ts';
-import { openTexts } from '../open-text.ts';
-import { isAPersonsName, privateWords } from '../private-words.ts';
+import { handsNamed, openTexts } from '../open-text.ts';
+import { isAPersonsName, mayHoldPrivateWords, privateWords } from '../private-words.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -54,13 +54,16 @@ export const privateInOpenText: Look = ({ ground }) => {
     if (known === undefined) found.set(what, { at: placeOf(one, index), hint: hintFor(one), more: 0 });
     else known.more += 1;
   };
-  for (const one of openTexts(ground.records, ground.all, ground.key)) {
-    if (one.hand === true && isAPersonsName(one.text)) say('a name', one.text, one, 0);
+  const worthIt = (all: string): boolean => mayHoldPrivateWords(all) || closed.some(({ pattern }) => pattern.test(all));
+  for (const one of openTexts(ground.records, ground.all, ground.key, worthIt)) {
     for (const word of privateWords(one.text)) say(word.gives, word.text, one, word.index);
     for (const { gives, pattern } of closed) {
       const match = pattern.exec(one.text);
       if (match !== null) say(gives, match[0], one, match.index);
     }
+  }
+  for (const one of handsNamed(ground.records, ground.all, ground.key)) {
+    if (isAPersonsName(one.text)) say('a name', one.text, one, 0);
   }
   return [...openKey(ground), ...[...found].map(([what, said]) => asked(what, said))];
 };

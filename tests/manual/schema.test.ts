@@ -1,8 +1,11 @@
 // The JSON Schemas say what the readers say: good records pass, and what a reader refuses by its shape a schema refuses too.
 import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { CORE_SCHEMA, FAILSAFE_SCHEMA, load, type Schema } from 'js-yaml';
 import { describe, expect, test } from 'vitest';
+import { editorSchemas, schemaLine } from '../../src/command/editor-schemas.ts';
+import { readMachineFolder } from '../../src/disk.ts';
 import { recordSchemas } from '../../src/records/schema.ts';
 import { readDocument } from '../../src/source/document.ts';
 import { formatExamples } from './manual-folder.ts';
@@ -51,6 +54,33 @@ describe('JSON Schemas', () => {
       for (const schema of readings)
         expect({ file, faults: faults(kindOf(file), load(text, { schema })) }).toEqual({ file, faults: [] });
     }
+  });
+
+  test.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125', 'tests/fixtures/from-the-manual'])(
+    'every record of %s passes',
+    (name) => {
+      const read = readMachineFolder(fileURLToPath(new URL(`../../${name}`, import.meta.url))).value;
+      const records = (read?.files ?? []).filter(
+        ({ file }) => schemaLine(file) !== undefined || file.startsWith('jobs/'),
+      );
+      expect(records.length).toBeGreaterThan(3);
+      for (const { file, text } of records)
+        expect({ file, faults: faults(kindOf(file), readDocument({ file, text }).value?.data) }).toEqual({
+          file,
+          faults: [],
+        });
+    },
+  );
+
+  test('editors are given the schemas of what a person writes, and each names what it is for', () => {
+    const given = Object.entries(editorSchemas());
+    expect(given.map(([file]) => file)).toContain('.schema/machine.json');
+    for (const [, text] of given) {
+      expect(text).toContain('"description"');
+      expect(text).toContain('"examples"');
+    }
+    expect(schemaLine('maker/book.yaml')).toBe('# yaml-language-server: $schema=../.schema/maker.json');
+    expect(schemaLine('story.md')).toBeUndefined();
   });
 
   test('an unknown key, a missing key and a wrong word are refused', () => {

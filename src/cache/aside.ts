@@ -52,6 +52,15 @@ export function takeOver(aside: Aside, file: string): boolean {
   return true;
 }
 
+/** Lends a file of a build to a folder of scratch, where it is read and not kept; false when it is gone or was touched. */
+export function borrow(last: LastBuild | undefined, file: string, into: string): boolean {
+  if (last === undefined || !isUntouched(last, file)) return false;
+  const path = join(into, file);
+  mkdirSync(dirname(path), { recursive: true });
+  linkOrCopy(join(last.folder, file), path);
+  return true;
+}
+
 /** Puts a text in place; equal to the last build's, it is taken over unwritten. */
 export function putText(aside: Aside, file: string, text: string): void {
   const hash = hashOf(text);

@@ -3,7 +3,9 @@ import { mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { stops, type Binder, type Sheet } from '../build.ts';
+import { borrow } from '../cache/aside.ts';
 import { refuseLooseFiles } from '../cache/claim.ts';
+import { readLastBuild, type LastBuild } from '../cache/manifest.ts';
 import { findMachines } from '../disk.ts';
 import { makePhotos } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
@@ -51,7 +53,16 @@ export async function printCommand(
   const refused = refuseLooseFiles(out, machine);
   if (refused !== undefined) return reportFolderProblems([refused], terminal);
   const carried = carriedData(read.binder, options.withoutData === true);
-  return printSheets(fitting, { read, binder: read.binder, carried, out, terminal, asForm: options.form === true });
+  const last = readLastBuild(defaultOut(machine, read.folder.name, around.folder));
+  return printSheets(fitting, {
+    read,
+    binder: read.binder,
+    carried,
+    out,
+    last,
+    terminal,
+    asForm: options.form === true,
+  });
 }
 
 /** On paper that takes one tag or one card, a sheet must have such to print. */
@@ -70,6 +81,8 @@ interface Work {
   readonly binder: Binder;
   readonly carried: Carried;
   readonly out: string;
+  /** The last build in the place where builds go when nobody says. */
+  readonly last: LastBuild | undefined;
   readonly terminal: Terminal;
   /** With fields to be filled in on a screen. */
   readonly asForm: boolean;
@@ -127,8 +140,9 @@ async function photosFor(
   const made = await makePhotos({
     assets: shown,
     into,
-    known: new Map(),
-    takeOver: () => false,
+    // What a build has made small already is not made small again.
+    known: new Map((work.last?.manifest.photos ?? []).map((photo) => [photo.file, photo])),
+    takeOver: (file) => borrow(work.last, file, into),
     progress: (done, all) => work.terminal.progress(`Photos: ${String(done)} of ${String(all)}`),
   });
   const photos = new Map(made.value.map((photo) => [photo.file, photo]));

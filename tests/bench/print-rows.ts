@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { liveHeapPerPage } from './live-heap.ts';
-import type { Cost } from './measure.ts';
+import { run, type Cost } from './measure.ts';
 import { writePictures } from './pictures.ts';
 import { asPrintedHtml } from './printed-html.ts';
 import { isInstalled, median, pairs, type Contender, type Line } from './rows.ts';
@@ -81,6 +81,9 @@ async function measure(folder: string, program: string, work: Work): Promise<Mea
     ],
     folder,
   });
+  // Photos are made small beforehand, as the other programs are given them.
+  if (photos.length > 0)
+    await run([process.execPath, program, 'build', 'machine', '--out', 'out/machine', '--today', '2024-02-01'], folder);
   const besideChromium = isInstalled('chromium') ? await pairs(ours, chromiumIn(folder), work.turns) : undefined;
   const weasyprint = { command: ['weasyprint', '-q', 'history.html', 'weasyprint.pdf'], folder };
   const besideWeasyprint = isInstalled('weasyprint') ? await pairs(ours, weasyprint, 1) : undefined;

@@ -15,6 +15,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import {
+  borrow,
   dropAside,
   noteFile,
   openAside,
@@ -223,4 +224,16 @@ test('a manifest that is not whole marks the folder as ours and gives nothing', 
   writeFileSync(join(out, 'index.html'), '');
   expect(readLastBuild(out)).toBeUndefined();
   expect(claimOutput(out, machine).problems).toEqual([]);
+});
+
+test('lends a file of the last build to a folder of scratch, unless somebody has written to it', () => {
+  buildOnce({ 'photos/a.jpg': 'a', 'photos/b.jpg': 'b' });
+  const scratch = join(base, 'scratch');
+  expect(borrow(undefined, 'photos/a.jpg', scratch)).toBe(false);
+  expect(borrow(readLastBuild(out), 'photos/a.jpg', scratch)).toBe(true);
+  expect(readFileSync(join(scratch, 'photos/a.jpg'), 'utf8')).toBe('a');
+  tick();
+  writeFileSync(join(out, 'photos/b.jpg'), 'other');
+  expect(borrow(readLastBuild(out), 'photos/b.jpg', scratch)).toBe(false);
+  expect(borrow(readLastBuild(out), 'photos/none.jpg', scratch)).toBe(false);
 });

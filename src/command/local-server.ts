@@ -67,7 +67,8 @@ async function answer(request: IncomingMessage, response: ServerResponse, contex
   const path = pathOf(request.url ?? '');
   if (path === undefined) return refuse(response, 400);
   // By the line it came in on, not by the name it called: a name can be made up.
-  const near = request.socket.remoteAddress === '127.0.0.1';
+  const { remoteAddress, localAddress } = request.socket;
+  const near = remoteAddress === '127.0.0.1' && localAddress === '127.0.0.1';
   const entrance: Entrance = near || context.door === undefined ? { kind: 'in' } : context.door.ask(request);
   if (entrance.kind === 'away') return refuse(response, 401);
   if (entrance.kind === 'shown in') return showIn(response, entrance);

@@ -6,7 +6,7 @@ import type { Cell } from '../sheet/sheet.ts';
 import { beforeId, hereId } from '../book/blank-ids.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
 import { partCells, partColumns } from './job/parts.ts';
-import { column, fact, heading, joined, row, stack } from './wording/blocks.ts';
+import { column, fact, joined, paragraphs, row, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { spanText } from './wording/day.ts';
@@ -81,7 +81,7 @@ function before(context: ViewContext, procedures: readonly Procedure[]): readonl
     })),
   );
   if (items.length === 0) return [];
-  return [heading(2, context.say('Before you begin'), 'before'), { type: 'checklist', items }];
+  return [paragraphs([{ kind: 'strong', text: context.say('Before you begin') }]), { type: 'checklist', items }];
 }
 
 /** What must be so before the work is a line of safety: ticked by itself. */

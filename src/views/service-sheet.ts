@@ -120,7 +120,7 @@ function tail({ say }: ViewContext): readonly Block[] {
         column(say('Stops, limits until, not done, note'), 4),
         column(say('Record'), 2),
       ],
-      rows: 3,
+      rows: 2,
     },
   ];
 }

@@ -1,5 +1,6 @@
 // How the machine stands today, what presses first: what is off, held, due, to look at, next; then what is clear.
 import type { HoldState } from '../book/book.ts';
+import { readingsSince } from '../book/readings-since.ts';
 import type { Block, Inline, Text } from '../sheet/sheet.ts';
 import { fact, heading, joined, stack } from './wording/blocks.ts';
 import { count, countOf } from './wording/count.ts';
@@ -9,6 +10,7 @@ import { neverRecorded } from './service-due.ts';
 import { ours } from './wording/ours.ts';
 import { recordsUpTo } from './wording/records-up-to.ts';
 import { workThing } from './wording/work.ts';
+import { partsIn } from './still-holds.ts';
 import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -58,6 +60,8 @@ function facts(context: ViewContext): Block {
         say('To look at'),
         lead(countOf(queries.length, say('thing in the records'), say('things in the records')), 'problems.html'),
       ),
+      ...fact(say('Measure again'), named(context, toMeasureAgain(context), 'measurements.html')),
+      ...fact(say('Ordered'), named(context, partsIn(book, 'ordered'), 'parts.html')),
       ...fact(say('Next'), next(context)),
       ...fact(say('Planned'), joined(book.plans.map(({ job }): Text => [jobTitle(job)]))),
       ...fact(
@@ -71,6 +75,18 @@ function facts(context: ViewContext): Block {
       ...fact(say('Records up to'), recordsUpTo(book)),
     ],
   };
+}
+
+/** As `listed`, and no line at all where there is nothing. */
+function named(context: ViewContext, names: readonly string[], page: string): Text | undefined {
+  return names.length === 0 ? undefined : listed(context, names, page);
+}
+
+/** Readings that later work has undone. */
+function toMeasureAgain({ book }: ViewContext): readonly string[] {
+  return readingsSince(book)
+    .filter(({ undone }) => undone !== undefined)
+    .map(({ series }) => series.name);
 }
 
 /** Every open finding that stops the machine or limits its use; nothing where there is none. */

@@ -88,7 +88,10 @@ next: crank seals out`,
   // The barrel is at the reborer’s, and not in its bag.
   expect(sheet).not.toContain('Bag 3\nbarrel');
   expect(sheet).toContain('Emptied: 3');
-  expect(later.page('index.html')).toContain('Next: crank seals out (written on 10 May 2025, Engine apart)');
+  const first = later.page('index.html');
+  expect(first).toContain('Next: crank seals out (written on 10 May 2025, Engine apart)');
+  expect(first).toContain('Measure again: Ignition timing');
+  expect(first).toContain('Ordered: gasket set (a shop)');
   expect(later.sheet('parts-to-get')).toMatch(/On its way[^#]*gasket set \| a shop, no day promised/u);
   expect(later.page('measurements.html')).toMatch(/Cylinder bore \| 56.05 mm \| 10 May 2025[^\n]*worn, usable/u);
   expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 2025-05-01)');

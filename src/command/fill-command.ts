@@ -106,11 +106,13 @@ async function askAll(work: Work): Promise<ExitCode> {
   const open = options.again === true ? blanks : blanks.filter((blank) => blank.given === undefined);
   terminal.tell(`${session.job.title}: ${count(blanks.length, 'blank')}, ${String(open.length)} to go.`);
   terminal.tell(
-    'Enter leaves one for later · ? not known · - not done · a note after ; · q stops. All is written down at once.',
+    'Enter leaves one for later, s the rest of its list · ? not known · - not done · a note after ; · q stops. Each is written down at once.',
   );
   const asking = { session, asker, terminal, shown: new Set<string>() };
   let [written, refused] = [0, 0];
+  let skipped: string | undefined;
   for (const question of [...questionsFor(open), ...closingQuestions(session)]) {
+    if (skipped !== undefined && question.kind === 'one' && question.blank.table === skipped) continue;
     let heard = await ask(question, asking);
     let done = heard.answers.length === 0 ? nothingPut : put(work, heard.answers);
     while (
@@ -127,6 +129,7 @@ async function askAll(work: Work): Promise<ExitCode> {
     refused += done.refused + (heard.refused === undefined ? 0 : 1);
     if (done.code !== exitCodes.fine) return done.code;
     if (heard.stop) break;
+    if (heard.skip === true && question.kind === 'one') skipped = question.blank.table;
   }
   asker.close();
   tellEnd(work, written);

@@ -49,6 +49,7 @@ function sheetOf(context: ViewContext, named: NamedSheet, options: Options): She
     sides: options.sides ?? machine.sides,
     foot: definition.foot,
     ...(named.job === undefined ? {} : { job: named.job.id }),
+    ...(definition.keptBy === undefined ? {} : { keptBy: definition.keptBy }),
     ...(before === undefined ? {} : { continues: before }),
     leftOut: leftOut(context),
     squareCode: sheetCode(machine, { id: named.id, code: definition.code }, named.job?.id),

@@ -21,7 +21,7 @@ export interface Judged {
 export function judgeAnswer(book: Book, job: Job, blank: Blank, value: string): readonly Judged[] {
   const said = cleanAnswer(value);
   if (said === '' || said === '?' || said === '-') return [];
-  const target = targetsOf(book, job).get(blank.id) ?? otherTarget(job.id, blank.id, blank.kind);
+  const target = targetsOf(book, job).get(blank.id) ?? otherTarget(book, job.id, blank.id, blank.kind);
   if (blank.kind === 'tick') return tickSaid(said) === undefined ? [unreadable('This is a tick: yes, no or `-`.')] : [];
   if (target.kind === 'torque') return ofTorque(book, target, blank, said);
   if (target.kind !== 'reading') return [];

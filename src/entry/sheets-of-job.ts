@@ -12,3 +12,8 @@ export function sheetsOfJob(sheets: readonly Sheet[], job: string): readonly She
   };
   return sheets.filter((sheet) => sheet.job === job).toSorted((a, b) => place(a) - place(b));
 }
+
+/** The sheets of the machine whose blanks a job of this kind keeps: the intake’s by an intake, the hold point’s by a first start. */
+export function machineSheetsFor(sheets: readonly Sheet[], kind: string): readonly Sheet[] {
+  return sheets.filter((sheet) => sheet.job === undefined && sheet.keptBy?.includes(kind) === true);
+}

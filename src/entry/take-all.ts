@@ -7,6 +7,7 @@ import type { FootField } from './foot-blanks.ts';
 import type { Target } from './target.ts';
 import { otherTarget, targetsOf } from './targets.ts';
 import { writeFoot } from './write-foot.ts';
+import { writeMinute, writeService } from './write-run.ts';
 import { writeCheck, writeHonest, writePart, writeSpare } from './write-others.ts';
 import { writeReading } from './write-reading.ts';
 import { writeTick, writeToDo, writeTorque, writeWork } from './write-work.ts';
@@ -39,7 +40,7 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
   const left = new Set(answers.keys());
   const aimed = blanks.map((blank) => ({
     blank,
-    target: targets.get(blank.id) ?? otherTarget(job.id, blank.id, blank.kind),
+    target: targets.get(blank.id) ?? otherTarget(book, job.id, blank.id, blank.kind),
   }));
   for (const { blank, target } of aimed.toSorted((a, b) => turn(a.target) - turn(b.target))) {
     for (const said of answers.get(blank.id) ?? []) {
@@ -86,6 +87,8 @@ function take(draft: Draft, { blank, target, said, answers }: Said): void {
   else if (target.kind === 'spare') takeSpare(draft, blank, target, answers);
   else if (target.kind === 'honest') writeHonest(draft, blank, target.column, said);
   else if (target.kind === 'foot') writeFoot(draft, blank, target.field, said);
+  else if (target.kind === 'service') writeService(draft, blank, target.service, said);
+  else if (target.kind === 'minute') takeMinute(draft, blank, target, answers);
   else if (target.kind === 'tick') writeTick(draft, blank, said);
   else remark(draft, blank, blank.id, said);
 }
@@ -118,4 +121,21 @@ function takeSpare(
     }),
   );
   if (row.keys().next().value === target.asked) writeSpare(draft, blank, row);
+}
+
+/** The columns of a minute go together, at the first of them that was answered; what the column is called stands before its words. */
+function takeMinute(
+  draft: Draft,
+  blank: Blank,
+  target: Extract<Target, { readonly kind: 'minute' }>,
+  answers: Answers,
+): void {
+  const row = [...answers].filter(([id]) => id.startsWith(`${target.row}/`));
+  if (row[0]?.[0] !== blank.id) return;
+  writeMinute(
+    draft,
+    blank,
+    target.minute,
+    row.flatMap(([id, said]) => said.map((words) => ({ column: Number(id.split('/').at(-1)), words }))),
+  );
 }

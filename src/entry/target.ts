@@ -27,7 +27,9 @@ export type Target =
   /** Columns of what went wrong: missing, broken, sent out. */
   | { readonly kind: 'honest'; readonly row: string; readonly column: 'missing' | 'broken' | 'sent out' }
   /** A minute of a run. */
-  | { readonly kind: 'minute'; readonly minute: string; readonly head: string }
+  | { readonly kind: 'minute'; readonly minute: string; readonly row: string }
+  /** A service that was done. */
+  | { readonly kind: 'service'; readonly service: string }
   /** The foot. */
   | { readonly kind: 'foot'; readonly field: FootField }
   /** A tick that has no other key. */

@@ -6,6 +6,7 @@ import { numberedSteps, type NumberedStep } from '../book/numbered-steps.ts';
 import { plannedLines, type PlannedLine } from '../book/planned-lines.ts';
 import type { Job } from '../records/model.ts';
 import { footId } from './foot-blanks.ts';
+import { machineTarget } from './machine-targets.ts';
 import type { Target } from './target.ts';
 
 type Pair = readonly [id: string, target: Target];
@@ -116,7 +117,9 @@ function foot(job: Job): readonly Pair[] {
 }
 
 /** The target of a blank that the plan does not know: rows of the sheet that nobody foresaw, columns of what went wrong, else a tick or words. */
-export function otherTarget(job: string, id: string, kind: 'value' | 'tick' | 'text'): Target {
+export function otherTarget(book: Book, job: string, id: string, kind: 'value' | 'tick' | 'text'): Target {
+  const known = machineTarget(book, id);
+  if (known !== undefined) return known;
   const inside = id.startsWith(`${job}/`) ? id.slice(job.length + 1) : id;
   const spare = /^(spare-[^/]+)\/(off|on|part|fasteners|note)$/u.exec(inside);
   if (spare?.[1] !== undefined && spare[2] !== undefined) return { kind: 'spare', row: spare[1], asked: spare[2] };

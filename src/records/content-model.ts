@@ -168,6 +168,8 @@ export interface SheetDefinition {
   readonly paper?: Paper;
   readonly binding: 'left' | 'top';
   readonly foot: 'none' | 'sign off';
+  /** Kinds of job whose record keeps what is written on it, of a sheet of the machine. */
+  readonly keptBy?: readonly JobKind[];
   /** What its file carries besides its pages. */
   readonly carries?: 'data';
   readonly applies: Applies;

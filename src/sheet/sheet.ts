@@ -262,6 +262,8 @@ export interface Sheet {
   readonly foot: 'none' | 'sign off';
   /** Id of the job record that keeps what is written on this sheet; of a sheet of the machine, none. */
   readonly job?: string;
+  /** Kinds of job whose record keeps what is written on this sheet of the machine. */
+  readonly keptBy?: readonly string[];
   readonly continues?: string;
   /** What is missing from this sheet because a record could not be read, in sentences. Printed at the head. */
   readonly leftOut: readonly string[];

@@ -74,6 +74,7 @@ function item(
     // The id, so that the check can be ticked in a record.
     why: [`${ours(context, check.at, check.why)} `, { kind: 'code', text: check.id }],
     state: stateText(context, state),
+    singly: true,
     ...(state.state === 'proved' ? { done: true } : {}),
     ...(check.unit === undefined ? {} : { blank: { unit: check.unit } }),
     ...(caution === undefined ? {} : { caution: { grade: caution.grade, text: caution.text } }),

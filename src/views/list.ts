@@ -71,6 +71,7 @@ import { timingStrip } from './timing-strip.ts';
 import { todayHead } from './today-head.ts';
 import { thingIndex } from './thing-index.ts';
 import { tighteningOrderView } from './tightening-order.ts';
+import { toProve } from './to-prove.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
 import { tyreAge } from './tyre-age.ts';
@@ -155,6 +156,7 @@ export const views: readonly View[] = [
   thingIndex,
   timingStrip,
   todayHead,
+  toProve,
   torqueTable,
   tighteningOrderView,
   turn,

@@ -17,6 +17,7 @@ export const runLog = defineView({
       ...(options['of'] === 'long' ? [] : [heading(2, say('Run log'), 'run-log')]),
       {
         type: 'grid',
+        id: 'run-log',
         caption: say('Before it fires: kicks counted. Then a line a minute until it is stopped.'),
         columns: [
           column(say('Minute'), 1, 'right'),
@@ -27,6 +28,7 @@ export const runLog = defineView({
       },
       {
         type: 'grid',
+        id: 'run-end',
         columns: [
           column(say('Kicks to the first fire'), 2),
           column(say('Stopped because'), 4),

@@ -36,7 +36,7 @@ async function sit(words: readonly string[], folder: string, lines: readonly str
     // eslint-disable-next-line no-control-regex
     const fresh = screen.slice(seen).replaceAll(/\u001b\[[\d;?]*[A-Za-z]/gu, '');
     const next = lines[answered];
-    if (!/: $/u.test(fresh) || next === undefined) return;
+    if (!fresh.endsWith(': ') || next === undefined) return;
     seen = screen.length;
     answered += 1;
     terminal.write(next === '\u0003' ? next : `${next}\r`);

@@ -13,6 +13,8 @@ import { ticksSaid } from './tick-words.ts';
 export interface Heard {
   readonly answers: readonly Answer[];
   readonly stop: boolean;
+  /** The rest of this table is left for later. */
+  readonly skip?: boolean;
   /** An answer that cannot be kept, where nobody can be asked again. */
   readonly refused?: string;
 }
@@ -56,6 +58,7 @@ async function askOne(blank: Blank, prompt: string, asking: Asking): Promise<Hea
     const said = await line(asking, prompt);
     if (said === undefined) return stopped;
     if (said === '') return nothing;
+    if (said === 's') return { ...nothing, skip: true };
     const { value, note } = parted(blank, said, session.today);
     const [first] = isWord(value) ? [] : judgeAnswer(session.book, session.job, blank, value);
     const answers = [{ blank: blank.id, value }, ...(note === '' ? [] : [{ blank: `${blank.id}/note`, value: note }])];

@@ -49,7 +49,7 @@ export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
 
 /** Ticks and words of an empty row go with its part. */
 function isAside({ id }: Blank): boolean {
-  return /\/spare-[^/]+\/(?:off|on|fasteners|note)$/u.test(id);
+  return /\/spare-[^/]+\/(?:off|on|fasteners|note)$|^run-log\/\d+\/[2-6]$/u.test(id);
 }
 
 function groupOf({

@@ -5,7 +5,8 @@ import { readDay } from '../../build.ts';
 import type { Answer, Change } from '../../entry/answer.ts';
 import type { Blank } from '../../entry/blank.ts';
 import { blanksOfAll } from '../../entry/blanks-of.ts';
-import { sheetsOfJob } from '../../entry/sheets-of-job.ts';
+import { withGiven } from '../../entry/given-in-record.ts';
+import { machineSheetsFor, sheetsOfJob } from '../../entry/sheets-of-job.ts';
 import { writeAnswers } from '../../entry/write-answers.ts';
 import type { Problem } from '../../problem/problem.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
@@ -47,19 +48,19 @@ export function sessionFor(
   const found = binder?.book.jobs.get(job);
   const text = found === undefined ? undefined : read.textOf(found.file);
   if (binder === undefined || found === undefined || text === undefined) return undefined;
-  const sheets = sheetsFor(binder, job, more);
+  const sheets = sheetsFor(binder, found, more);
   return sheets.length === 0 ? undefined : { ...given, book: binder.book, job: found, sheets, text };
 }
 
 /** Sheets of the job, or those of the machine that are named: what is written on them goes into the job’s record. */
-function sheetsFor(binder: Binder, job: string, more: readonly string[]): readonly Sheet[] {
-  if (more.length === 0) return sheetsOfJob(binder.sheets, job);
+function sheetsFor(binder: Binder, { id: job, kind }: Job, more: readonly string[]): readonly Sheet[] {
+  if (more.length === 0) return [...machineSheetsFor(binder.sheets, kind), ...sheetsOfJob(binder.sheets, job)];
   return more.flatMap((name) => binder.sheets.filter((sheet) => sheet.id === name || sheet.id === `${name}-${job}`));
 }
 
 /** All blanks of the session, in printed order. */
 export function blanksIn(session: Session): readonly Blank[] {
-  return blanksOfAll(session.sheets);
+  return blanksOfAll(session.sheets).map((blank) => withGiven(session.job, blank));
 }
 
 /**

@@ -55,7 +55,15 @@ function itemRows(item: Item, shows: Shows): readonly RowModel[] {
   if (shows.blank) {
     const { blank } = item;
     cells.push(
-      blank === undefined ? { parts: [] } : { parts: [], box: 'write', unit: blank.unit, id: item.id + '/value' },
+      blank === undefined
+        ? { parts: [] }
+        : {
+            parts: [],
+            box: 'write',
+            unit: blank.unit,
+            id: item.id + '/value',
+            ...(blank.written === undefined ? {} : { value: blank.written }),
+          },
     );
   }
   return [...caution, { kind: 'cells', id: item.id, cells }];

@@ -1,6 +1,7 @@
 // content/sheets: which views, in which order, with which cautions, on which paper. A new sheet is one such file.
 import { isBranch, type Tree } from '../../source/tree.ts';
 import type { SheetDefinition } from '../content-model.ts';
+import { jobKinds } from '../kinds/job.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
 import { placeOf, refuse, type Desk, type Spot } from '../shapes/desk.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
@@ -65,6 +66,9 @@ export const sheetsKind = defineRecord<SheetDefinition>({
       paper: may(choice('a4', 'letter', 'a5', 'half-letter'), 'its paper, or as the machine says'),
       binding: or(choice('left', 'top'), 'left', 'the punched side'),
       foot: or(choice('none', 'sign off'), 'none', 'whether it has a foot to be filled in'),
+      keptBy: may(list(choice(...jobKinds)), 'kinds of job whose record keeps what is written on it', {
+        example: '[intake]',
+      }),
       carries: may(choice('data'), 'what its file carries besides its pages: the binder’s data'),
       applies: or(applies, {}, 'machines it is for'),
       views: need(list(viewUse), 'the views, in order'),

@@ -52,7 +52,7 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
         ...ticksOf(form).map((_, at): Cell => ({ box: 'tick', id: tickId(form, line, at) })),
         ...(numbered ? [number] : []),
         { text: lineText(context, form, line), id: line.id },
-        ...writeHeads(context, wanted, choice).map((_, at) => written(form, line, at === 0)),
+        ...writeHeads(context, wanted, choice).map((_, at) => written(form, line, at)),
       ),
     ];
   });
@@ -93,8 +93,9 @@ function writeHeads({ say }: ViewContext, wanted: readonly FormLine[], choice: F
 }
 
 /** A reading has a box with its unit; anything else has a line. */
-function written(form: Form, line: FormLine, takesReading: boolean): Cell {
-  if (line.unit === undefined || !takesReading) return { box: 'line' };
+function written(form: Form, line: FormLine, at: number): Cell {
+  const more = at === 0 ? '' : `-${count(at + 1)}`;
+  if (line.unit === undefined || at > 0) return { box: 'line', id: `form/${form.id}/${line.id}/words${more}` };
   return { box: 'write', unit: line.unit, id: `form/${form.id}/${line.id}/value` };
 }
 

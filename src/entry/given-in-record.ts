@@ -1,0 +1,24 @@
+// What a job's record says already at a blank of a sheet of the machine, which is printed for every job alike and cannot say it itself.
+import { inRecord } from '../book/blank-ids.ts';
+import type { Job } from '../records/model.ts';
+import type { Blank } from './blank.ts';
+
+/** The blank with what the record says there, where the sheet does not. */
+export function withGiven(job: Job, blank: Blank): Blank {
+  const given = blank.given ?? ticked(job, blank) ?? written(job, blank);
+  return given === undefined ? blank : { ...blank, given };
+}
+
+function ticked(job: Job, { id }: Blank): string | undefined {
+  const check = id.split('/').at(-1) ?? '';
+  const service = /^(?:service|running-in)\/([^/]+)$/u.exec(id)?.[1];
+  const isTicked = job.ticks?.includes(inRecord(job.id, id)) === true;
+  const isProved = job.checks.some((one) => one.check === check);
+  return isTicked || isProved || job.services.includes(service ?? '') ? 'yes' : undefined;
+}
+
+function written(job: Job, { id }: Blank): string | undefined {
+  const row = /^run-log\/(\d+)\//u.exec(id)?.[1];
+  if (row !== undefined) return job.runLog.find(({ minute }) => minute === Number(row) - 1)?.saw;
+  return job.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
+}

@@ -1,0 +1,43 @@
+// Targets of what is written on a sheet of the machine and kept by a job's record: readings, torques, services, minutes of a run.
+import type { Book } from '../book/book.ts';
+import { nameInRecord } from '../book/own-words.ts';
+import type { Target } from './target.ts';
+
+/** By the id that the sheet prints; undefined where the blank is a tick or words without another key. */
+export function machineTarget(book: Book, id: string): Target | undefined {
+  return reading(id) ?? torque(book, id) ?? service(book, id) ?? minute(id);
+}
+
+function reading(id: string): Target | undefined {
+  const found =
+    /^inspection\/([^/]+)\/(.*)\/(found|left)$/u.exec(id) ?? /^re-torque\/([^/]+)(\/?)\/(found|left)$/u.exec(id);
+  const [, item, position, side] = found ?? [];
+  if (item === undefined || position === undefined || (side !== 'found' && side !== 'left')) return undefined;
+  return { kind: 'reading', item, position, side };
+}
+
+function torque(book: Book, id: string): Target | undefined {
+  const found = /^re-torque\/([^/]+)(\/reached)?$/u.exec(id);
+  const fastener = found?.[1];
+  if (fastener === undefined) return undefined;
+  return {
+    kind: 'torque',
+    fastener,
+    thing: nameInRecord(book.records.maker, fastener),
+    reached: found?.[2] !== undefined,
+  };
+}
+
+function service(book: Book, id: string): Target | undefined {
+  const named = /^(?:service|running-in)\/([^/]+)$/u.exec(id)?.[1];
+  const known = book.due.some((line) => line.service.id === named);
+  return named === undefined || !known ? undefined : { kind: 'service', service: named };
+}
+
+/** A row of the run log is a minute; its columns go together. */
+function minute(id: string): Target | undefined {
+  const found = /^run-log\/(\d+)\/(\d+)$/u.exec(id);
+  return found?.[1] === undefined
+    ? undefined
+    : { kind: 'minute', minute: String(Number(found[1]) - 1), row: `run-log/${found[1]}` };
+}

@@ -16,6 +16,8 @@ interface Touched {
   readonly moment: number;
   readonly job: Job;
   readonly what: string;
+  /** By a procedure as a whole: what its own record found while it was followed still holds. */
+  readonly whole: boolean;
 }
 
 /** Moments inside one record: found, then its work, then what was set, then what was left. */
@@ -33,7 +35,12 @@ function lastTouches(book: Book): {
   const at =
     (job: Job, moment: number): Touch =>
     (keys, thing, how) => {
-      for (const key of keys) touched.set(key, { moment, job, what: thing + how });
+      // Only a procedure is told without what was done to a thing.
+      const whole = how === '';
+      for (const key of keys) {
+        if (whole && touched.get(key)?.job === job) continue;
+        touched.set(key, { moment, job, what: thing + how, whole });
+      }
     };
   for (const job of ground.jobs) {
     const order = ground.order.get(job) ?? 0;
@@ -55,7 +62,8 @@ export function readingsSince(book: Book): readonly ReadingSince[] {
     const moment = (order.get(newest.job) ?? 0) * 4 + inside[newest.side];
     const renewed = series.basis.at(-1);
     const touch = touched.get(key(series.item));
-    if (touch !== undefined && touch.moment > moment)
+    const own = touch?.whole === true && touch.job === newest.job;
+    if (touch !== undefined && touch.moment > moment && !own)
       return [{ series, points, undone: { job: touch.job, what: touch.what } }];
     if (renewed === undefined || renewed.from < newest.day || newest.side === 'left') return [{ series, points }];
     return [{ series, points, undone: { job: newest.job, what: renewed.what } }];

@@ -7,7 +7,7 @@ import { formatDecimal } from '../quantity/decimal.ts';
 import type { Money } from '../quantity/money.ts';
 import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { Block } from '../sheet/sheet.ts';
-import { fact, lines, stack } from './wording/blocks.ts';
+import { fact, paragraphs, stack } from './wording/blocks.ts';
 import type { Fact } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import type { Say } from './wording/work.ts';
@@ -80,5 +80,5 @@ function hours(say: Say, { hours: { minutes, without, worth } }: Outlook): Block
   if (minutes === 0) return undefined;
   const none = without === 0 ? '' : `; ${countOf(without, say('record says no time'), say('records say no time'))}`;
   const value = worth === undefined ? '' : `; ${formatMoney(worth)} ${say('at your rate, not in the sums')}`;
-  return lines([`${say('Own time on record')}: ${minutesText(minutes)}${none}${value}.`]);
+  return paragraphs(`${say('Own time on record')}: ${minutesText(minutes)}${none}${value}.`);
 }

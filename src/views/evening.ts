@@ -5,7 +5,7 @@ import { eveningOf } from '../book/plan/evening.ts';
 import { minutesText } from '../book/plan/estimate.ts';
 import type { PlannedJob } from '../book/plan/plan-of-work.ts';
 import { freesText, obstacleText, readyText, unlockText } from '../book/plan/plan-text.ts';
-import { worthSaying } from '../book/plan/unlock.ts';
+import { freesAny, nothingByItself, worthSaying } from '../book/plan/unlock.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import { withDates } from './wording/day.ts';
@@ -98,15 +98,15 @@ function notTonight(context: ViewContext, one: Evening): readonly Block[] {
 
 function unlock({ say }: ViewContext, { unlock: all, notTonight: rest }: Evening): readonly Block[] {
   if (rest.length === 0) return [];
-  const worth = worthSaying(all);
-  const rows = worth.map((one) => row(withDates(unlockText(one)), freesText(one)));
+  const rows = worthSaying(all).map((one) => row(withDates(unlockText(one)), freesText(one)));
   return [
     heading(2, say('What would free most'), 'what-would-free-most'),
+    ...(freesAny(all) ? [] : [paragraphs(say(nothingByItself))]),
     {
       type: 'table',
       columns: [column(say('If this were here or done'), 8), column(say('Then'), 8)],
       rows,
-      empty: say('Nothing does it by itself: each of these jobs waits for several things at once.'),
+      empty: '',
       use: 'read',
     },
   ];

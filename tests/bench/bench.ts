@@ -8,6 +8,7 @@ import { bookRows } from './book-rows.ts';
 import { calcRows } from './calc-rows.ts';
 import { demoRows } from './demo-rows.ts';
 import { htmlRows } from './html-rows.ts';
+import { planRows } from './plan-rows.ts';
 import { printRows } from './print-rows.ts';
 import { editRow } from './edit-row.ts';
 import { table, type Line } from './rows.ts';
@@ -24,6 +25,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   edit: async (folder, program) => editRow(folder, program, 1000, short ? 10 : 30),
   calc: () => Promise.resolve(calcRows()),
   book: () => Promise.resolve(bookRows()),
+  plan: () => Promise.resolve(planRows()),
   print: async (folder, program) => printRows(folder, program, short),
 };
 

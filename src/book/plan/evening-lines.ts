@@ -7,7 +7,7 @@ import { calledFor } from './called-for.ts';
 import { besideTime } from './beside-time.ts';
 import { oddMinutes } from './odd-minutes.ts';
 import { freesText, obstacleText, readyText, unlockText } from './plan-text.ts';
-import { worthSaying } from './unlock.ts';
+import { freesAny, nothingByItself, worthSaying } from './unlock.ts';
 import type { PlannedJob } from './plan-of-work.ts';
 import { backText, goals, nothingOff, thenText } from './way-back-text.ts';
 import { wayBack } from './way-back.ts';
@@ -42,8 +42,8 @@ function unlockLines({ unlock, notTonight }: Evening): readonly string[] {
   const [first] = notTonight;
   if (first === undefined) return [];
   const worth = worthSaying(unlock).slice(0, most);
-  if (worth.length > 0) return worth.map((one) => `${unlockText(one)}: ${freesText(one)}`);
-  return ['nothing does it by itself: each of these jobs waits for several things at once'];
+  const head = freesAny(unlock) ? [] : [nothingByItself];
+  return [...head, ...worth.map((one) => `${unlockText(one)}: ${freesText(one)}`)];
 }
 
 function oddLines(book: Book): readonly string[] {
@@ -60,9 +60,8 @@ function oddLines(book: Book): readonly string[] {
 function tightenedLines(book: Book): readonly string[] {
   return calledFor(book).flatMap(({ row, reason }) => {
     if (row === undefined || (reason.why !== 'run hot since' && reason.why !== 'ridden since')) return [];
-    return [
-      `${row.fastener.name}: tighten again, stone cold (${reason.why.replace('since', 'on')} ${reason.job.date.from})`,
-    ];
+    const how = reason.why === 'run hot since' ? 'tighten again, stone cold; run hot' : 'see that it is tight; ridden';
+    return [`${row.fastener.name}: ${how} ${reason.job.date.from}`];
   });
 }
 

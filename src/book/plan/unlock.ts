@@ -63,7 +63,19 @@ export function whatWouldFree(judged: readonly NotTonight[]): readonly Unlock[] 
     .toSorted((a, b) => b.frees.length - a.frees.length || b.helps.length - a.helps.length);
 }
 
-/** Those worth saying: what frees a job by itself, or helps more than one. */
+/** So many are said where none does it by itself. */
+const few = 3;
+
+/** What frees a job by itself, or helps more than one; where nothing does, what takes most out of the way. */
 export function worthSaying(all: readonly Unlock[]): readonly Unlock[] {
-  return all.filter(({ frees, helps }) => frees.length > 0 || helps.length > 1);
+  const worth = all.filter(({ frees, helps }) => frees.length > 0 || helps.length > 1);
+  if (worth.length > 0) return worth;
+  return all.toSorted((a, b) => b.obstacles.length - a.obstacles.length).slice(0, few);
 }
+
+/** Does anything free a job by itself. */
+export function freesAny(all: readonly Unlock[]): boolean {
+  return all.some(({ frees }) => frees.length > 0);
+}
+
+export const nothingByItself = 'Nothing frees a job by itself; these take most out of the way.';

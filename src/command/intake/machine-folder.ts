@@ -106,8 +106,6 @@ function intakeText(facts: Facts, today: string): string {
   const readings = [
     'front tread',
     'rear tread',
-    'front tyre date code',
-    'rear tyre date code',
     ...(facts['final drive'] === 'chain' || facts['final drive'] === undefined ? ['chain over 20 links'] : []),
     ...(facts['battery'] === 'no' ? [] : ['battery volts']),
   ];

@@ -19,8 +19,9 @@ export const distancePlot = defineView({
 });
 
 function plotOf({ book, say }: ViewContext): PlotBlock | undefined {
-  const points = book.odometer.readings.flatMap(({ day, machine }) =>
-    machine === undefined
+  // From the first record on: years of which only the first day is known would press all that is read into a corner.
+  const points = book.odometer.readings.flatMap(({ day, machine, job }) =>
+    machine === undefined || job === undefined
       ? []
       : [{ x: dayNumber(day), y: inUnit(machine.quantity, machine.unit), label: printFigure(machine) }],
   );

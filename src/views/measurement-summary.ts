@@ -19,8 +19,7 @@ export function summaryTable({ book, say }: ViewContext, leadOf: (series: Series
       column(say('On'), 3),
       column(say('Standard'), 3),
       column(say('Limit'), 3),
-      column(say('To the limit'), 2.5),
-      column(say('Verdict'), 3.5),
+      column(say('To the limit, verdict'), 5),
     ],
     rows: book.series.map((series) => summaryRow(say, series, leadOf(series))),
     empty: say('No reading is recorded.'),
@@ -38,7 +37,7 @@ export function lastPoints(series: Series): readonly SeriesPoint[] {
 function summaryRow(say: (words: string) => string, series: Series, name: Text): Row {
   const last = lastPoints(series);
   const nearest = nearestToLimit(series, last);
-  if (nearest === undefined) return row(name, '', '', '', '', '', '');
+  if (nearest === undefined) return row(name, '', '', '', '', '');
   const { point } = nearest;
   const { limit, setting } = series;
   const standard = limit?.standard === undefined ? valueText(setting?.value) : printRange(limit.standard);
@@ -49,7 +48,6 @@ function summaryRow(say: (words: string) => string, series: Series, name: Text):
     [jobDate(point.job)],
     standard ?? '',
     bound === undefined ? '' : printRange(bound),
-    roomText(say, series, nearest),
-    verdictsText(say, [point]),
+    joined([roomText(say, series, nearest), verdictsText(say, [point])], ': '),
   );
 }

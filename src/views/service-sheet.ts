@@ -88,9 +88,9 @@ function table(context: ViewContext, due: readonly DueLine[]): Block {
     type: 'table',
     columns: [
       column(say('Done'), 1, 'centre'),
-      column(say('Item, what to do, what it takes'), 8),
-      column(say('Found'), 4),
-      column(say('Left'), 4),
+      column(say('Item, what to do, what it takes'), 9),
+      column(say('Found'), 3),
+      column(say('Left'), 3),
       column(say('Last, due'), 5),
     ],
     rows: due.map((one) => serviceRow(context, one)),

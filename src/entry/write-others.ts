@@ -5,6 +5,7 @@ import { anchorOf } from './anchor.ts';
 import type { Blank } from './blank.ts';
 import { notDone, notKnown } from './clean-answer.ts';
 import { add, edit, linesOf, remark, textIn, type Draft } from './draft.ts';
+import { readBoxValue } from './read-value.ts';
 import { saysYes } from './write-work.ts';
 
 /** A part that was wanted or ordered is here. */
@@ -30,7 +31,7 @@ export function writeCheck(
 ): void {
   const { value } = said;
   if (value === '-' || value === '?') remark(draft, blank, blank.id, value === '-' ? notDone : notKnown);
-  const written = value === '-' || value === '?' ? undefined : value;
+  const written = value === undefined || value === '-' || value === '?' ? undefined : inUnit(draft, check, value);
   if (said.tick !== undefined && !saysYes(draft, blank, said.tick)) {
     if (written !== undefined) remark(draft, blank, `${blank.id}/value`, written);
     return;
@@ -48,6 +49,13 @@ export function writeCheck(
     { check, ...by, ...(written === undefined ? {} : { value: written }) },
     written ?? 'proved',
   );
+}
+
+/** A bare number is in the unit that the check asks for; words stay as they are. */
+function inUnit(draft: Draft, check: string, value: string): string {
+  const asked = draft.book.holds.flatMap((hold) => hold.checks).find((one) => one.check.id === check);
+  const read = readBoxValue(value, asked?.check.unit ?? '', undefined);
+  return read.kind === 'refused' ? value : read.text;
 }
 
 function isPlain(draft: Draft, check: string): boolean {

@@ -10,7 +10,7 @@ const job = '2026-11-28-rear-wheel';
 const finch = 'tests/fixtures/finch-125';
 const whole = [
   'y', 'y', 'all but 6', 'y', 'y', '3 arm bent a little', '', '', '', '', '24; tight spot', '25', 'all', 'y',
-  'all', 'y', 'y', 'y', 'by feel', 'y', '70', 'y', 'clean', '', 'owner', 't', '', 'd',
+  'all', 'y', 'y', 'y', 'by feel', 'y', '70', 'y', 'y', 's', 'clean', '', 'owner', 't', '', 'd',
 ]; // prettier-ignore
 
 async function fill(folder: string, lines: readonly string[], options: FillOptions = {}, atTerminal = true) {
@@ -35,6 +35,7 @@ describe('a sheet typed in', () => {
       'says: arm bent a little',
       'state: done',
       'hands: [owner]',
+      '{check: rear-brake-holds}',
       'state left: [clean]',
       '{tightened: rear-spindle-nut, to: 70 N·m, result: reached}',
     ])
@@ -136,6 +137,50 @@ describe('a file of answers', () => {
     expect(code).toBe(1);
     expect(told).toContainEqual('No blank of this job: line 2: no such blank: 3');
     expect(text).toContain('found: 24 mm');
+  });
+});
+
+describe('a sheet of the machine', () => {
+  const name = 'new-first-start';
+
+  /** A first start planned on the demo machine, and lines typed into it. */
+  async function firstStart(answers: string, options: FillOptions = {}) {
+    const folder = copyOf('demo-bike');
+    writeFileSync(
+      join(folder, 'jobs', `${name}.md`),
+      '---\ntitle: First start\ndate: 2026-11-28\nkind: first start\nstate: planned\nprocedures: [first-start]\n---\n',
+    );
+    writeFileSync(join(folder, '..', 'sheet.txt'), answers);
+    const heard = listening(folder);
+    const code = await fillCommand(folder, name, { answers: 'sheet.txt', ...options }, heard.around, typing([]).asker);
+    return { folder, code, ...heard, text: recordOf(folder, name) };
+  }
+
+  test('that is for this kind of job goes into its record: checks by their ids, minutes of the run', async () => {
+    const { code, text, folder } = await firstStart(
+      'before-live-kick/stop-switch-opens: y\nbefore-live-kick/battery-rested: y\nbefore-live-kick/battery-rested/value: 6,3\nrun-log/1/7: fired on the ninth kick\nrun-log/3/5: grey\nrun-log/3/7: clears\n',
+      { hand: 'owner' },
+    );
+    expect(code).toBe(0);
+    expect(text).toContain('{check: stop-switch-opens, by: owner}');
+    expect(text).toContain('{check: battery-rested, by: owner, value: 6.3 V}');
+    expect(text).toContain('{minute: 0, saw: fired on the ninth kick}');
+    expect(text).toContain('{minute: 2, saw: "smoke: grey; clears"}');
+    const again = listening(folder);
+    await fillCommand(folder, name, { list: true }, again.around, typing([]).asker);
+    expect(again.said.join('\n')).toContain('before-live-kick/stop-switch-opens: yes');
+    expect(again.said.join('\n')).toContain('run-log/1/7: fired on the ninth kick');
+  });
+
+  test('that is named goes in as well: readings, services, grades of a form', async () => {
+    const sheets = { sheet: ['inspection-engine', 'service-sheet', 'roadworthiness'] };
+    const { code, text, told } = await firstStart(
+      'inspection/compression/left/found: 6.9\nform/roadworthiness-core/bars/words: weak\n',
+      sheets,
+    );
+    expect([code, told]).toEqual([0, []]);
+    expect(text).toContain('{item: compression, found: {left: 6.9 bar}}');
+    expect(text).toContain('says: weak');
   });
 });
 

@@ -37,7 +37,9 @@ function cardLines({ book, say }: ViewContext): readonly Text[] {
   return openStates.flatMap((state) => {
     const things = book.off.open.filter((line) => line.state === state);
     return things.map((line): Text => {
-      const more = workParticulars(book, say, line.entry);
+      // Who walks past the bars need not know what it costs.
+      const { price: _price, ...shown } = line.entry;
+      const more = workParticulars(book, say, shown);
       const thing = workThing(book, line.entry);
       return [{ kind: 'strong', text: `${say(state)}: ` }, more === '' ? thing : `${thing} (${more})`];
     });

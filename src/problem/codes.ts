@@ -45,6 +45,7 @@ export const codes = {
   'dates-out-of-order': 'problem',
   'service-never-due': 'problem',
   'order-in-a-ring': 'problem',
+  'number-in-a-ring': 'problem',
   'fault-weights-impossible': 'problem',
   'content-weakened': 'problem',
   'mixture-not-a-ratio': 'problem',

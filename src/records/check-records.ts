@@ -8,6 +8,7 @@ import { checkCorrections } from './check-corrections.ts';
 import { checkDates } from './check-dates.ts';
 import { checkIds } from './check-ids.ts';
 import { checkMixture } from './check-mixture.ts';
+import { checkNumbers } from './check-numbers.ts';
 import { checkPhotos } from './check-photos.ts';
 import { checkReadings } from './check-readings.ts';
 import { checkReferences } from './check-references.ts';
@@ -24,6 +25,7 @@ const checks: readonly ((records: Records, assets: readonly Asset[]) => readonly
   checkClock,
   checkDates,
   checkMixture,
+  checkNumbers,
   checkServices,
   checkPhotos,
 ];

@@ -68,12 +68,12 @@ export async function serveCommand(folder: string, options: Options, around: Sur
 async function tellDoor(door: LanDoor, { port }: LocalServer, { terminal }: Surroundings): Promise<void> {
   const [first, ...others] = door.addresses(port);
   if (first === undefined) return terminal.tell('This computer is in no network; nobody else can reach it.');
-  const { toString: squareCode } = await import('qrcode');
+  const { squareCodeText } = await import('./square-code-text.ts');
   terminal.say(
     'For a phone in the same network, to read only. Whoever has this address can read the whole binder, private values too:',
   );
   for (const address of [first, ...others]) terminal.say('  ' + address);
-  for (const line of (await squareCode(first, { type: 'utf8' })).split('\n')) terminal.say(line);
+  for (const line of squareCodeText(first)) terminal.say(line);
 }
 
 /** Refreshes one machine after each change, one refresh at a time, and tells the open pages. */

@@ -209,3 +209,16 @@ test('ends with 0 when it is stopped, and says so when its port is taken', async
   running?.child.kill('SIGINT');
   expect(await ended).toBe(0);
 });
+
+test('with --lan an address with a key and its square code are printed, and this computer needs no key', async () => {
+  const machine = smallMachine();
+  running = startProgram(program, ['serve', machine, '--lan', '--port', '0'], { folder: dirname(machine) });
+  const [, port = ''] = await running.until(/http:\/\/127\.0\.0\.1:(\d+)\//);
+  await running.until(/\?key=[A-Za-z0-9_-]{22}[\s\S]*█▀|in no network/);
+  const status = await new Promise((done, failed) => {
+    request({ host: '127.0.0.1', port, path: '/' }, (response) => done(response.resume().statusCode))
+      .on('error', failed)
+      .end();
+  });
+  expect(status).toBe(200);
+});

@@ -41,7 +41,7 @@ async function hearOne(
 ): Promise<Heard | 'later'> {
   if (given !== undefined) return hear(question, given);
   if (asker === undefined) return 'later';
-  const prompt = `${String(index + 1).padStart(2)} of ${String(questions.length)}  ${question.asks}  (${question.example}): `;
+  const prompt = `${String(index + 1).padStart(2)} of ${String(questions.length)}  ${question.asks}, as ${question.example}: `;
   for (;;) {
     const line = await asker.ask(prompt);
     const found = line === undefined ? 'later' : hear(question, line);
@@ -66,7 +66,10 @@ export function answersIn(text: string): AllAnswers {
     const strange = answers.find(([key, value]) => !known.has(key) || (typeof value !== 'string' && value !== null));
     if (strange !== undefined)
       return { ok: false, why: `“${strange[0]}” is not one of the questions: ${[...known].join(', ')}.` };
-    return { ok: true, answers: Object.fromEntries(answers.map(([key, value]) => [key, typeof value === 'string' ? value : ''])) };
+    return {
+      ok: true,
+      answers: Object.fromEntries(answers.map(([key, value]) => [key, typeof value === 'string' ? value : ''])),
+    };
   } catch (cause) {
     if (!(cause instanceof YAMLParseError)) throw cause;
     return { ok: false, why: cause.message };

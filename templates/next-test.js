@@ -145,24 +145,30 @@
   }
   function expectedOf(known, test) {
     const open = test.outcomes.filter((outcome) => fits(known.evidence.table, `${test.id}=${outcome.id}`, known.seen));
-    const each = open.map((outcome) => {
-      const factors = [...factorsOf(known.evidence, test, outcome)].flatMap(([cause, factor]) => {
-        const odds = known.odds.get(cause);
-        return odds === void 0 || odds === 0 ? [] : [{ odds, factor, weight: weightOf(known.evidence, cause) }];
-      });
-      const share = factors.reduce(
-        (product, { odds, factor }) => product * (1 - chanceOf(odds) + chanceOf(odds) * factor),
-        outcome.share,
-      );
-      const tells = factors.reduce(
-        (sum, { odds, factor, weight }) => sum + weight * divergence(chanceOf(odds * factor), chanceOf(odds)),
-        0,
-      );
-      return { outcome: outcome.id, share, tells };
-    });
+    const each = open.map((outcome) => afterOutcome(known, test, outcome));
     const whole = each.reduce((sum, { share }) => sum + share, 0);
     if (whole === 0) return [];
-    return each.map(({ outcome, share, tells }) => ({ outcome, chance: share / whole, tells }));
+    const touched = new Set(each.flatMap(({ chances }) => [...chances.keys()]));
+    const chanceAfter = (one, cause) => one.chances.get(cause) ?? chanceOf(known.odds.get(cause) ?? 0);
+    const tells = each.map(() => 0);
+    for (const cause of touched) {
+      const mean = each.reduce((sum, one) => sum + (one.share / whole) * chanceAfter(one, cause), 0);
+      const weight = weightOf(known.evidence, cause);
+      for (const [index, one] of each.entries())
+        tells[index] = (tells[index] ?? 0) + weight * divergence(chanceAfter(one, cause), mean);
+    }
+    return each.map(({ outcome, share }, index) => ({ outcome, chance: share / whole, tells: tells[index] ?? 0 }));
+  }
+  function afterOutcome(known, test, outcome) {
+    let { share } = outcome;
+    const chances = /* @__PURE__ */ new Map();
+    for (const [cause, factor] of factorsOf(known.evidence, test, outcome)) {
+      const odds = known.odds.get(cause) ?? 0;
+      if (odds === 0) continue;
+      share *= 1 - chanceOf(odds) + chanceOf(odds) * factor;
+      chances.set(cause, chanceOf(odds * factor));
+    }
+    return { outcome: outcome.id, share, chances };
   }
   function factorsOf(evidence, test, outcome) {
     const factors = /* @__PURE__ */ new Map();
@@ -194,25 +200,26 @@
 
   // src/calc/faults/next-tests.ts
   var nothing = 1e-9;
-  function nextTests(evidence) {
+  function nextTests(evidence, turned = false) {
     const { table, seen } = evidence;
     const done = new Set([...seen].map((ref) => refParts(ref).test));
     const running = runs(table, [...seen]);
     const known = knownFrom(evidence, seenRunning(table, [...seen]));
+    const heldBy = (test) => (turned && test.heldUntilTurned ? [] : test.held);
     const ranked = table.tests
       .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
       .map((test) => ({ test, rank: rankOf(known, test) }))
       .filter(({ test, rank }) => test.free || rank.tells > nothing);
     const free = ranked
-      .filter(({ test }) => test.free && test.held.length === 0)
+      .filter(({ test }) => test.free && heldBy(test).length === 0)
       .sort((a, b) => b.rank.worth - a.rank.worth);
     const rest = ranked.filter(({ test }) => !test.free).sort((a, b) => b.rank.worth - a.rank.worth);
-    const next = rest.filter(({ test }) => test.held.length === 0).map(({ rank }) => rank);
-    const held = [...ranked.filter(({ test }) => test.free && test.held.length > 0), ...rest]
-      .filter(({ test }) => test.held.length > 0)
+    const next = rest.filter(({ test }) => heldBy(test).length === 0).map(({ rank }) => rank);
+    const held = [...ranked.filter(({ test }) => test.free && heldBy(test).length > 0), ...rest]
+      .filter(({ test }) => heldBy(test).length > 0)
       .map(({ test, rank }) => ({
         ...rank,
-        held: test.held,
+        held: heldBy(test),
         place: 1 + next.filter((one) => one.worth >= rank.worth).length,
       }));
     return { looks: free.map(({ rank }) => rank), next, held };
@@ -236,11 +243,20 @@
   function seenRunning(table, seen) {
     return seen.some((ref) => outcomeOf(table, ref)?.running === true);
   }
+  function saysTurned(table, refs) {
+    return refs.some((ref) => {
+      const outcome = outcomeOf(table, ref);
+      const test = table.tests.find((one) => one.id === refParts(ref).test);
+      return outcome !== void 0 && (test?.turns === true || outcome.running === true);
+    });
+  }
 
   // src/bench/next-test-answer.ts
   var mostCauses = 3;
   var mostTests = 5;
+  var mostLooks = 3;
   var leastToName = 0.1;
+  var possible = 0.2;
   function answer(data2, seen) {
     const words2 = (ref) =>
       ref
@@ -253,28 +269,29 @@
     const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [] };
     if (impossible.length > 0) return none;
     const evidence = weigh(data2.table, seen);
-    const ranked = nextTests(evidence);
+    const now = seen.filter((ref) => !data2.seen.includes(ref));
+    const ranked = nextTests(evidence, data2.table.runs || saysTurned(data2.table, now));
     const tests = new Map(data2.tests.map((test) => [test.id, test]));
     const named = (ids) => ids.flatMap(({ id }) => tests.get(id) ?? []);
-    const odds = causeOdds(evidence).filter(({ now }) => now >= leastToName);
+    const odds = causeOdds(evidence).filter(({ now: now2 }) => now2 >= leastToName);
     const groups = [...new Set(data2.causes.map(({ group }) => group))].map((group) => {
       const mine = new Map(data2.causes.filter((cause) => cause.group === group).map((cause) => [cause.id, cause]));
-      const causes = odds
-        .filter(({ id }) => mine.has(id))
-        .slice(0, mostCauses)
-        .flatMap(({ id, word }) => {
-          const cause = mine.get(id);
-          const speaking = partsOf(evidence, id).filter(({ times }) => times > 1);
-          const why = speaking.map(({ from }) => words2(from)).join('; ');
-          return cause === void 0 ? [] : [{ name: cause.name, word, why, cure: cause.cure }];
-        });
-      return { group, causes };
+      const some = odds.filter(({ id }) => mine.has(id));
+      const raised = some.filter(({ now: after, before }) => after > before);
+      const silentOnes = evidence.speaks ? some.filter((one) => one.now >= possible).slice(0, 1) : some;
+      const causes = (raised.length > 0 ? raised : silentOnes).slice(0, mostCauses).flatMap(({ id, word }) => {
+        const cause = mine.get(id);
+        const speaking = partsOf(evidence, id).filter(({ times }) => times > 1);
+        const why = speaking.map(({ from }) => words2(from)).join('; ');
+        return cause === void 0 ? [] : [{ name: cause.name, word, why, cure: cause.cure }];
+      });
+      return { group, causes, raised: raised.length > 0 };
     });
     return {
       impossible,
       stops: seen.flatMap((ref) => stopOf(data2, ref)),
-      groups: groups.filter(({ causes }) => causes.length > 0),
-      looks: named(ranked.looks).slice(0, mostTests),
+      groups: groups.filter(({ causes }) => causes.length > 0).sort((a, b) => Number(b.raised) - Number(a.raised)),
+      looks: named(ranked.looks).slice(0, mostLooks),
       next: named(ranked.next).slice(0, mostTests),
       held: ranked.held
         .slice(0, mostTests)
@@ -365,7 +382,16 @@
       result,
     );
     bench2.hidden = false;
+    document.querySelector('#page h1')?.after(wayToBench());
     show();
+  }
+  function wayToBench() {
+    const link = document.createElement('a');
+    link.href = '#bench';
+    link.textContent = 'Try outcomes on this page';
+    const line = part('p', '', 'to-print');
+    line.append(link);
+    return line;
   }
   function selectFor(test, chosen, choose, selects) {
     const label = part('label', test.name);

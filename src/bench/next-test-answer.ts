@@ -2,7 +2,7 @@
 import { causeOdds } from '../calc/faults/cause-odds.ts';
 import { contradictions } from '../calc/faults/contradictions.ts';
 import { partsOf, weigh } from '../calc/faults/evidence.ts';
-import { nextTests } from '../calc/faults/next-tests.ts';
+import { nextTests, saysTurned } from '../calc/faults/next-tests.ts';
 import { refParts } from '../calc/faults/odds-table.ts';
 import type { BenchData, BenchTest } from './next-test-data.ts';
 
@@ -26,8 +26,10 @@ export interface BenchAnswer {
 
 const mostCauses = 3;
 const mostTests = 5;
-/** Odds below which a cause is not named. */
+const mostLooks = 3;
+/** Odds below which a cause is not named, and from which one is that nothing speaks for. */
 const leastToName = 0.1;
+const possible = 0.2;
 
 /** The answer to the outcomes chosen on the page. */
 export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
@@ -40,29 +42,30 @@ export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
   const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [] };
   if (impossible.length > 0) return none;
   const evidence = weigh(data.table, seen);
-  const ranked = nextTests(evidence);
+  const now = seen.filter((ref) => !data.seen.includes(ref));
+  const ranked = nextTests(evidence, data.table.runs || saysTurned(data.table, now));
   const tests = new Map(data.tests.map((test) => [test.id, test]));
   const named = (ids: readonly { readonly id: string }[]): readonly BenchTest[] =>
     ids.flatMap(({ id }) => tests.get(id) ?? []);
   const odds = causeOdds(evidence).filter(({ now }) => now >= leastToName);
   const groups = [...new Set(data.causes.map(({ group }) => group))].map((group) => {
     const mine = new Map(data.causes.filter((cause) => cause.group === group).map((cause) => [cause.id, cause]));
-    const causes = odds
-      .filter(({ id }) => mine.has(id))
-      .slice(0, mostCauses)
-      .flatMap(({ id, word }) => {
-        const cause = mine.get(id);
-        const speaking = partsOf(evidence, id).filter(({ times }) => times > 1);
-        const why = speaking.map(({ from }) => words(from)).join('; ');
-        return cause === undefined ? [] : [{ name: cause.name, word, why, cure: cause.cure }];
-      });
-    return { group, causes };
+    const some = odds.filter(({ id }) => mine.has(id));
+    const raised = some.filter(({ now: after, before }) => after > before);
+    const silentOnes = evidence.speaks ? some.filter((one) => one.now >= possible).slice(0, 1) : some;
+    const causes = (raised.length > 0 ? raised : silentOnes).slice(0, mostCauses).flatMap(({ id, word }) => {
+      const cause = mine.get(id);
+      const speaking = partsOf(evidence, id).filter(({ times }) => times > 1);
+      const why = speaking.map(({ from }) => words(from)).join('; ');
+      return cause === undefined ? [] : [{ name: cause.name, word, why, cure: cause.cure }];
+    });
+    return { group, causes, raised: raised.length > 0 };
   });
   return {
     impossible,
     stops: seen.flatMap((ref) => stopOf(data, ref)),
-    groups: groups.filter(({ causes }) => causes.length > 0),
-    looks: named(ranked.looks).slice(0, mostTests),
+    groups: groups.filter(({ causes }) => causes.length > 0).sort((a, b) => Number(b.raised) - Number(a.raised)),
+    looks: named(ranked.looks).slice(0, mostLooks),
     next: named(ranked.next).slice(0, mostTests),
     held: ranked.held
       .slice(0, mostTests)

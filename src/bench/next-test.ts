@@ -55,7 +55,17 @@ function begin(bench: HTMLElement, data: BenchData): void {
     result,
   );
   bench.hidden = false;
+  document.querySelector('#page h1')?.after(wayToBench());
   show();
+}
+
+function wayToBench(): HTMLElement {
+  const link = document.createElement('a');
+  link.href = '#bench';
+  link.textContent = 'Try outcomes on this page';
+  const line = part('p', '', 'to-print');
+  line.append(link);
+  return line;
 }
 
 function selectFor(

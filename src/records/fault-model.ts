@@ -17,6 +17,8 @@ export interface FaultCause {
   readonly mark?: string;
   readonly group: FaultGroup;
   readonly cause: string;
+  /** In two or three words, for the no-start card. */
+  readonly short?: string;
   readonly longStored: Likelihood;
   readonly latelyRunning: Likelihood;
   readonly cure: string;

@@ -9,6 +9,7 @@ import { defineView, type ViewContext } from './view.ts';
 
 /** So many tests are offered on the sheet: an evening's worth. */
 const most = 5;
+const mostLooks = 3;
 
 export const nextTest = defineView({
   id: 'next-test',
@@ -24,6 +25,9 @@ export const nextTest = defineView({
       heading(2, context.say('What is known'), 'known'),
       ...knownBlocks(context, found),
       heading(2, context.say('What leads, and why'), 'leads'),
+      ...(found.evidence.speaks
+        ? []
+        : [paragraphs(context.say('Nothing seen speaks for a fault; this is what is common on such a machine.'))]),
       leadsBlock(context, found, working),
       heading(2, context.say('Next, in this order'), 'next'),
       ...looksBlocks(context, found),
@@ -100,7 +104,7 @@ function leadsBlock(context: ViewContext, found: Diagnosis, working: boolean): B
       column(say('Usual cure'), 4),
     ],
     rows: found.groups.flatMap(({ group, causes }): readonly Row[] => {
-      const leads = leading(causes);
+      const leads = leading(found, causes);
       if (leads.length === 0) return [];
       return [
         { kind: 'band', text: [{ kind: 'strong', text: sentence(say(group)) }] },
@@ -126,7 +130,7 @@ function looksBlocks({ say }: ViewContext, found: Diagnosis): readonly Block[] {
     heading(3, say('First, looks that cost nothing'), 'free-looks'),
     {
       type: 'checklist',
-      items: found.looks.slice(0, most).map(({ test }) => ({
+      items: found.looks.slice(0, mostLooks).map(({ test }) => ({
         id: `look-${test.id}`,
         text: say(test.test),
         why: say(test.how ?? ''),

@@ -19,7 +19,7 @@ export const noStartCard = defineView({
       heading(2, say('It does not start'), 'no-start'),
       {
         type: 'table',
-        columns: [column(say('What you see'), 4), column(say('What it means'), 4), column(say('Next cheap test'), 5)],
+        columns: [column(say('What you see'), 4), column(say('What it means'), 5), column(say('Next cheap test'), 5)],
         rows: cardParts.flatMap((part) => partRows(context, all, part)),
         empty: say('There is no fault table for this machine.'),
         use: 'card',

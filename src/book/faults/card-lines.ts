@@ -19,24 +19,38 @@ export interface CardLine {
 
 const mostCauses = 3;
 const mostTests = 2;
+/** A free look is named before a test when it is worth so many times as much. */
+const farMore = 3;
+/** Characters of a line of the card: it must be whole on one side. */
+const lineLength = 46;
 
 /** For a machine that has stood, as the card is for a first start; held tests are on it too, since its reader is at the hold point. */
 export function cardLines(book: Book): readonly CardLine[] {
   const faults = machineFaults(book.content, book.records.machine.features);
   const nothing = { cured: new Map<string, string>(), moved: new Map<string, string>(), since: () => false };
-  const made = oddsOfMachine(faults, book, 'long stored', nothing, true);
-  const table = { ...made, runs: true, tests: made.tests.map((test) => ({ ...test, held: [] })) };
+  const made = oddsOfMachine(faults, book, 'long stored', nothing);
+  const table = { ...made, tests: made.tests.map((test) => ({ ...test, held: [] })) };
   const outcomes = faults.tests.flatMap((test) =>
-    test.outcomes.map((one) => ({ ...one, refs: [`${test.id}=${one.saw}`] })),
+    test.outcomes.map((one) => ({
+      ...one,
+      refs: [`${test.id}=${one.saw}`],
+      before: test.when.slice(0, 1),
+    })),
   );
-  const rows = faults.together.map((row) => ({ ...row, refs: row.saw, words: row.words ?? '', means: undefined }));
-  return [...outcomes, ...rows].flatMap(({ card, words, refs, means, caution }): readonly CardLine[] => {
+  const rows = faults.together.map((row) => ({
+    ...row,
+    refs: row.saw,
+    before: [],
+    words: row.words ?? '',
+    means: undefined,
+  }));
+  return [...outcomes, ...rows].flatMap(({ card, words, refs, before, means, caution }): readonly CardLine[] => {
     if (card === undefined || words === '') return [];
     const line = {
       part: card,
       saw: words,
       means: means ?? meansOf(table, faults, refs),
-      next: nextOf(table, faults, refs),
+      next: nextOf(table, faults, [...before, ...refs]),
     };
     return [caution === undefined ? line : { ...line, caution }];
   });
@@ -44,18 +58,32 @@ export function cardLines(book: Book): readonly CardLine[] {
 
 /** The causes that it speaks for, the likeliest first. */
 function meansOf(table: OddsTable, faults: FaultTables, refs: readonly string[]): string {
-  const names = new Map(faults.causes.map((cause) => [cause.id, cause.cause]));
+  const names = new Map(faults.causes.map((cause) => [cause.id, cause.short ?? cause.cause]));
   const raised = causeOdds(weigh(table, refs)).filter((one) => one.parts.some(({ times }) => times > 1));
-  return raised
-    .slice(0, mostCauses)
-    .map(({ id }) => names.get(id) ?? id)
-    .join('; ');
+  return onOneLine(
+    raised.slice(0, mostCauses).map(({ id }) => names.get(id) ?? id),
+    '; ',
+  );
 }
 
+/** The tests that tell most; a free look that tells far more than any test goes first. */
 function nextOf(table: OddsTable, faults: FaultTables, refs: readonly string[]): string {
   const names = new Map(faults.tests.map((test) => [test.id, test.short ?? test.test]));
-  const [first, ...more] = nextTests(weigh(table, refs))
-    .next.slice(0, mostTests)
-    .map(({ id }) => names.get(id) ?? id);
-  return [first ?? '', ...more.map(lowerFirst)].filter((words) => words !== '').join('; then ');
+  const { looks, next } = nextTests(weigh(table, refs));
+  const [leader] = next;
+  const telling = looks.filter(({ worth }) => worth > farMore * (leader?.worth ?? 0));
+  const best = [...telling, ...next].slice(0, mostTests);
+  const [first = '', ...more] = best.map(({ id }) => names.get(id) ?? id);
+  return onOneLine([first, ...more.map(lowerFirst)], '; then ');
+}
+
+/** As many as stay on one line of the card; the first always. */
+function onOneLine(texts: readonly string[], between: string): string {
+  let line = '';
+  for (const text of texts) {
+    const longer = line === '' ? text : line + between + text;
+    if (line !== '' && longer.length > lineLength) return line;
+    line = longer;
+  }
+  return line;
 }

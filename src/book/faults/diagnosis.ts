@@ -2,7 +2,7 @@
 import { causeOdds, type CauseOdds } from '../../calc/faults/cause-odds.ts';
 import { contradictions, fits } from '../../calc/faults/contradictions.ts';
 import { weigh, type Evidence } from '../../calc/faults/evidence.ts';
-import { nextTests, type HeldTest, type RankedTest } from '../../calc/faults/next-tests.ts';
+import { nextTests, saysTurned, type HeldTest, type RankedTest } from '../../calc/faults/next-tests.ts';
 import { silent, type OddsTable } from '../../calc/faults/odds-table.ts';
 import { addMonths } from '../../quantity/day-arithmetic.ts';
 import {
@@ -16,7 +16,7 @@ import type { Book } from '../book.ts';
 import { hasHappened, inOrder } from '../in-order.ts';
 import type { NamedOutcome } from './fault-names.ts';
 import { machineFaults } from './machine-faults.ts';
-import { beforeTurning, oddsOfMachine, type StoodOrRan } from './odds-of-machine.ts';
+import { oddsOfMachine, type StoodOrRan } from './odds-of-machine.ts';
 import { refOf, seenOnRecord, type SeenOnRecord } from './seen-on-record.ts';
 import { workedOn } from './worked-on.ts';
 
@@ -66,12 +66,14 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
   const now = (asked.saw ?? []).map((one): Seen => one);
   const looked = asked.looked === true ? faults.tests.filter((test) => test.free).map((test): Seen => ({ test })) : [];
   const records = seenOnRecord(book, faults, jobs, worked, from);
-  const turned = standing === 'lately running' || now.some(wasTurned);
-  const table = oddsOfMachine(faults, book, standing, worked, turned);
+  const table = oddsOfMachine(faults, book, standing, worked);
   const seen = together(table, now, looked, records);
   const impossible = pairsOf(table, seen);
   const evidence = weigh(table, seen.map(refOf));
-  const ranked = impossible.length > 0 ? { looks: [], next: [], held: [] } : nextTests(evidence);
+  const ranked =
+    impossible.length > 0
+      ? { looks: [], next: [], held: [] }
+      : nextTests(evidence, table.runs || saysTurned(table, now.map(refOf)));
   return {
     standing,
     faults,
@@ -130,7 +132,13 @@ function groupsOf(faults: FaultTables, table: OddsTable, evidence: Evidence): Di
   });
   return faultGroups
     .map((group) => ({ group, causes: all.filter(({ cause }) => cause.group === group) }))
-    .filter((one) => one.causes.length > 0);
+    .filter((one) => one.causes.length > 0)
+    .toSorted((a, b) => Number(isSpokenFor(b.causes)) - Number(isSpokenFor(a.causes)));
+}
+
+/** Groups that something seen speaks for come first. */
+function isSpokenFor(causes: readonly LeadingCause[]): boolean {
+  return causes.some(({ before, now }) => now > before);
 }
 
 function named<T extends { readonly id: string }>(
@@ -143,12 +151,6 @@ function named<T extends { readonly id: string }>(
     return test === undefined ? [] : [{ ...one, test }];
   });
 }
-
-/** Who has seen it has turned the engine: what must be so before that is behind them. */
-function wasTurned({ test, outcome }: Seen): boolean {
-  return outcome !== undefined && (test.point === beforeTurning || outcome.running || turnedSigns.has(test.id));
-}
-const turnedSigns: ReadonlySet<string> = new Set(['engine', 'kick', 'prime', 'compression-hot', 'points-arcing']);
 
 /** A ride, or heat cycles, within a year of today; a first try that did not fire is no run. */
 function standingOf(book: Book): StoodOrRan {

@@ -5,6 +5,7 @@ import type { Diagnosis, NextTest } from './diagnosis.ts';
 import { leading, reasons, seenWords, workingOf } from './next-words.ts';
 
 const most = 5;
+const mostLooks = 3;
 
 /** What `splitpin next` says; with `working`, the numbers as well. */
 export function nextLines(book: Book, found: Diagnosis, working: boolean): readonly string[] {
@@ -21,16 +22,16 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
     '',
     ...found.groups.flatMap(({ group, causes }) => [
       upperFirst(group),
-      ...leading(causes).flatMap((one) => [
+      ...leading(found, causes).flatMap((one) => [
         `  ${one.cause.cause} [${one.id}] — ${one.word}: ${reasons(found, one).join('; ')}`,
         ...(working ? [`      ${workingOf(one)}`] : []),
       ]),
-      ...(leading(causes).length === 0 ? ['  nothing leads'] : []),
+      ...(leading(found, causes).length === 0 ? ['  nothing leads'] : []),
     ]),
     '',
     ...(found.looks.length === 0
       ? []
-      : ['Free looks first', ...found.looks.flatMap((one) => testLines(book, one, working)), '']),
+      : ['Free looks first', ...found.looks.slice(0, mostLooks).flatMap((one) => testLines(book, one, working)), '']),
     'Next',
     ...found.next.slice(0, most).flatMap((one) => testLines(book, one, working)),
     ...(found.next.length === 0 ? ['  no test that would tell more'] : []),

@@ -2,13 +2,19 @@
 import { formatDecimal } from '../../quantity/decimal.ts';
 import type { Diagnosis, LeadingCause, Seen } from './diagnosis.ts';
 
-/** Leading causes of a group: at most three, and none that is unlikely unless it is all there is. */
-export function leading(causes: readonly LeadingCause[], most = 3): readonly LeadingCause[] {
-  return causes.filter(({ now }) => now >= leastToName).slice(0, most);
+/**
+ * Leading causes of a group: at most three. Once something seen speaks for any cause, a group that nothing speaks for names one,
+ * and only where that is at least possible by itself.
+ */
+export function leading({ evidence }: Diagnosis, causes: readonly LeadingCause[], most = 3): readonly LeadingCause[] {
+  if (!evidence.speaks) return causes.filter(({ now }) => now >= leastToName).slice(0, most);
+  const raised = causes.filter(({ now, before }) => now > before && now >= leastToName);
+  return raised.length > 0 ? raised.slice(0, most) : causes.filter(({ now }) => now >= possible).slice(0, 1);
 }
 
-/** Odds below which a cause is not named on paper. */
+/** Odds below which a cause is not named on paper, and from which one is that nothing speaks for. */
 const leastToName = 0.1;
+const possible = 0.2;
 
 /** `spark: thin and yellow` of something seen. */
 export function seenWords({ test, outcome }: Seen): string {

@@ -14,18 +14,14 @@ import type { Book } from '../book.ts';
 import type { WorkedOn } from './worked-on.ts';
 
 /** The point that an engine which has been turned is past. */
-export const beforeTurning = 'before-turning';
+const beforeTurning = 'before-turning';
+/** Signs that nobody sees without turning the engine. */
+const turnedSigns: ReadonlySet<string> = new Set(['engine', 'kick', 'prime', 'compression-hot', 'points-arcing']);
 
 export type StoodOrRan = 'long stored' | 'lately running';
 
 /** The table of odds. `worked` says what the records have worked on since. */
-export function oddsOfMachine(
-  faults: FaultTables,
-  book: Book,
-  standing: StoodOrRan,
-  worked: WorkedOn,
-  turned: boolean,
-): OddsTable {
+export function oddsOfMachine(faults: FaultTables, book: Book, standing: StoodOrRan, worked: WorkedOn): OddsTable {
   return {
     causes: faults.causes.map((cause) => causeOf(cause, standing, worked)),
     tests: faults.tests.map((test) => ({
@@ -39,7 +35,9 @@ export function oddsOfMachine(
       when: test.when,
       unless: test.unless,
       after: test.after,
-      held: turned && test.point === beforeTurning ? [] : heldBy(book, test.point),
+      turns: test.point === beforeTurning || turnedSigns.has(test.id),
+      heldUntilTurned: test.point === beforeTurning,
+      held: heldBy(book, test.point),
       outcomes: test.outcomes.map((one) => ({
         id: one.saw,
         share: one.usual / 100,

@@ -3,6 +3,7 @@ import type { Day } from '../../quantity/day.ts';
 import type { FaultTables, ReadingRule } from '../../records/fault-model.ts';
 import type { WrittenRange } from '../../quantity/quantity.ts';
 import type { Book, Series, SeriesPoint } from '../book.ts';
+import { byText } from '../in-order.ts';
 import { plainName } from '../names.ts';
 import type { SeenOnRecord } from './seen-on-record.ts';
 
@@ -77,25 +78,34 @@ function wordsOf({ name }: Series, { value, position, condition }: SeriesPoint):
 const risen = 1.2;
 const same = 1.1;
 
-/** Compression dry against oiled, of one record and one position. */
+/** Compression dry against oiled, of the newest record that has both, at the cylinder that was lowest dry. */
 function oilSays(book: Book, { tests }: FaultTables, from: Day): readonly SeenOnRecord[] {
   const test = tests.find((one) => one.id === 'compression-oiled');
   if (test === undefined) return [];
   const points = book.series
     .filter((series) => plainName(series.item).startsWith('compression'))
     .flatMap((series) => series.points)
-    .filter((point) => point.corrected === undefined && point.day >= from);
-  return points.flatMap((oiled): readonly SeenOnRecord[] => {
-    if (!oiled.condition.includes('oiled') || oiled.value.kind !== 'read') return [];
-    const dry = points.find(
-      (one) => one.job === oiled.job && one.position === oiled.position && one.condition.includes('dry'),
-    );
-    if (dry?.value.kind !== 'read') return [];
-    const ratio = oiled.value.written.quantity / dry.value.written.quantity;
-    const saw = ratio > risen ? 'rises' : ratio < same ? 'same' : undefined;
-    const outcome = test.outcomes.find((one) => one.saw === saw);
-    if (outcome === undefined) return [];
-    const words = `compression ${dry.value.written.text} dry, ${oiled.value.written.text} oiled`;
-    return [{ test, outcome, day: oiled.day, job: oiled.job, words, side: oiled.side }];
-  });
+    .filter((point) => point.corrected === undefined && point.day >= from)
+    .toSorted((a, b) => byText(a.day, b.day));
+  const newest = points.findLast((point) => point.condition.includes('oiled'));
+  if (newest === undefined) return [];
+  const pairs = points
+    .filter((point) => point.job === newest.job && point.condition.includes('dry'))
+    .flatMap((dry) => {
+      const oiled = points.find(
+        (one) => one.job === dry.job && one.position === dry.position && one.condition.includes('oiled'),
+      );
+      return dry.value.kind === 'read' && oiled?.value.kind === 'read'
+        ? [{ point: oiled, dry: dry.value.written, oiled: oiled.value.written }]
+        : [];
+    });
+  const worst = pairs.toSorted((a, b) => a.dry.quantity - b.dry.quantity).at(0);
+  if (worst === undefined) return [];
+  const ratio = worst.oiled.quantity / worst.dry.quantity;
+  const saw = ratio > risen ? 'rises' : ratio < same ? 'same' : undefined;
+  const outcome = test.outcomes.find((one) => one.saw === saw);
+  if (outcome === undefined) return [];
+  const { point, dry, oiled } = worst;
+  const words = `compression ${dry.text} dry, ${oiled.text} oiled`;
+  return [{ test, outcome, day: point.day, job: point.job, words, side: point.side }];
 }

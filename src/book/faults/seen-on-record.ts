@@ -85,7 +85,7 @@ function ofJob(job: Job, faults: FaultTables, ran: boolean): readonly SeenOnReco
   const ride = ran
     ? saidBy(job.ride?.whatHappened ?? '', faults).map((one) => ({ ...one, words: job.ride?.whatHappened ?? '' }))
     : [];
-  return [...[...told, ...log, ...ride].map((one): SeenOnRecord => ({ ...one, ...base, side: 'left' })), ...written];
+  return [...[...told, ...log, ...ride].map((one): SeenOnRecord => ({ ...one, ...base, side: 'found' })), ...written];
 }
 
 /** A finding that was answered or closed is history. */

@@ -1,9 +1,9 @@
 // What a test is expected to tell: how far its outcomes would move the odds, each outcome as often as it is to be expected.
 // The model: a set of causes S weighs the product of their odds; together with an outcome o it weighs share(o) times the
-// product of what o says of the causes in S. So an outcome is to be expected in proportion to share(o) · Π(1 − p + p·f), and
-// what it tells is the sum over the causes of the divergence between their chances after and before: both are exact for this
-// model, without listing the sets. A cause counts
-// the more, the more of what was seen speaks for it.
+// product of what o says of the causes in S. So an outcome is to be expected in proportion to share(o) · Π(1 − p + p·f), the
+// chance of a cause after it has the odds times f, and what a test tells of a cause is the mutual information of the two:
+// the divergence of its chances after the outcomes from their own mean. Exact for this model, without listing the sets.
+// A cause counts the more, the more of what was seen speaks for it.
 import { noPull, partsOf, pulled, type Evidence } from './evidence.ts';
 import { chanceOf } from './cause-odds.ts';
 import { fits } from './contradictions.ts';
@@ -42,24 +42,40 @@ function questionOf(evidence: Evidence, { id, odds }: OddsCause): number {
 /** What is to be expected of a test; the sum of chance times tells is what it is worth. */
 export function expectedOf(known: Known, test: OddsTest): readonly Expected[] {
   const open = test.outcomes.filter((outcome) => fits(known.evidence.table, `${test.id}=${outcome.id}`, known.seen));
-  const each = open.map((outcome) => {
-    const factors = [...factorsOf(known.evidence, test, outcome)].flatMap(([cause, factor]) => {
-      const odds = known.odds.get(cause);
-      return odds === undefined || odds === 0 ? [] : [{ odds, factor, weight: weightOf(known.evidence, cause) }];
-    });
-    const share = factors.reduce(
-      (product, { odds, factor }) => product * (1 - chanceOf(odds) + chanceOf(odds) * factor),
-      outcome.share,
-    );
-    const tells = factors.reduce(
-      (sum, { odds, factor, weight }) => sum + weight * divergence(chanceOf(odds * factor), chanceOf(odds)),
-      0,
-    );
-    return { outcome: outcome.id, share, tells };
-  });
+  const each = open.map((outcome) => afterOutcome(known, test, outcome));
   const whole = each.reduce((sum, { share }) => sum + share, 0);
   if (whole === 0) return [];
-  return each.map(({ outcome, share, tells }) => ({ outcome, chance: share / whole, tells }));
+  const touched = new Set(each.flatMap(({ chances }) => [...chances.keys()]));
+  const chanceAfter = (one: After, cause: string): number =>
+    one.chances.get(cause) ?? chanceOf(known.odds.get(cause) ?? 0);
+  const tells = each.map(() => 0);
+  for (const cause of touched) {
+    const mean = each.reduce((sum, one) => sum + (one.share / whole) * chanceAfter(one, cause), 0);
+    const weight = weightOf(known.evidence, cause);
+    for (const [index, one] of each.entries())
+      tells[index] = (tells[index] ?? 0) + weight * divergence(chanceAfter(one, cause), mean);
+  }
+  return each.map(({ outcome, share }, index) => ({ outcome, chance: share / whole, tells: tells[index] ?? 0 }));
+}
+
+interface After {
+  readonly outcome: string;
+  /** Weight of the outcome, not yet divided by that of all. */
+  readonly share: number;
+  /** Chances of the causes that it speaks of. */
+  readonly chances: ReadonlyMap<string, number>;
+}
+
+function afterOutcome(known: Known, test: OddsTest, outcome: OddsOutcome): After {
+  let { share } = outcome;
+  const chances = new Map<string, number>();
+  for (const [cause, factor] of factorsOf(known.evidence, test, outcome)) {
+    const odds = known.odds.get(cause) ?? 0;
+    if (odds === 0) continue;
+    share *= 1 - chanceOf(odds) + chanceOf(odds) * factor;
+    chances.set(cause, chanceOf(odds * factor));
+  }
+  return { outcome: outcome.id, share, chances };
 }
 
 /** What the outcome would multiply the odds of each cause by, over what was seen already. */
@@ -89,7 +105,7 @@ function weightOf(evidence: Evidence, cause: string): number {
   return times === 1 ? relevance.silent : relevance.against;
 }
 
-/** Of a chance after from a chance before, in nats. */
+/** Of one chance from another, in nats. */
 function divergence(after: number, before: number): number {
   const part = (a: number, b: number): number => (a === 0 ? 0 : a * Math.log(a / b));
   return part(after, before) + part(1 - after, 1 - before);

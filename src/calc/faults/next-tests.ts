@@ -30,26 +30,27 @@ export interface NextTests {
 /** Less than this tells nothing. */
 const nothing = 1e-9;
 
-/** Ranks all tests that were not done. Equal ones stand in the order of the table. */
-export function nextTests(evidence: Evidence): NextTests {
+/** Ranks all tests that were not done. Equal ones stand in the order of the table. `turned`: the engine has been turned since it stood. */
+export function nextTests(evidence: Evidence, turned = false): NextTests {
   const { table, seen } = evidence;
   const done = new Set([...seen].map((ref) => refParts(ref).test));
   const running = runs(table, [...seen]);
   const known = knownFrom(evidence, seenRunning(table, [...seen]));
+  const heldBy = (test: OddsTest): readonly string[] => (turned && test.heldUntilTurned ? [] : test.held);
   const ranked = table.tests
     .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
     .map((test) => ({ test, rank: rankOf(known, test) }))
     .filter(({ test, rank }) => test.free || rank.tells > nothing);
   const free = ranked
-    .filter(({ test }) => test.free && test.held.length === 0)
+    .filter(({ test }) => test.free && heldBy(test).length === 0)
     .sort((a, b) => b.rank.worth - a.rank.worth);
   const rest = ranked.filter(({ test }) => !test.free).sort((a, b) => b.rank.worth - a.rank.worth);
-  const next = rest.filter(({ test }) => test.held.length === 0).map(({ rank }) => rank);
-  const held = [...ranked.filter(({ test }) => test.free && test.held.length > 0), ...rest]
-    .filter(({ test }) => test.held.length > 0)
+  const next = rest.filter(({ test }) => heldBy(test).length === 0).map(({ rank }) => rank);
+  const held = [...ranked.filter(({ test }) => test.free && heldBy(test).length > 0), ...rest]
+    .filter(({ test }) => heldBy(test).length > 0)
     .map(({ test, rank }) => ({
       ...rank,
-      held: test.held,
+      held: heldBy(test),
       place: 1 + next.filter((one) => one.worth >= rank.worth).length,
     }));
   return { looks: free.map(({ rank }) => rank), next, held };
@@ -84,4 +85,13 @@ export function runs(table: OddsTable, seen: readonly string[]): boolean {
 
 function seenRunning(table: OddsTable, seen: readonly string[]): boolean {
   return seen.some((ref) => outcomeOf(table, ref)?.running === true);
+}
+
+/** Whether one of these says that the engine has been turned. */
+export function saysTurned(table: OddsTable, refs: readonly string[]): boolean {
+  return refs.some((ref) => {
+    const outcome = outcomeOf(table, ref);
+    const test = table.tests.find((one) => one.id === refParts(ref).test);
+    return outcome !== undefined && (test?.turns === true || outcome.running === true);
+  });
 }

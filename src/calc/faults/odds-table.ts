@@ -39,6 +39,10 @@ export interface OddsTest {
   readonly after: readonly string[];
   /** The engine is turned for it. */
   readonly turning: boolean;
+  /** Whoever has seen an outcome of it has turned the engine. */
+  readonly turns: boolean;
+  /** What holds it is behind an engine that has been turned. */
+  readonly heldUntilTurned: boolean;
   /** What holds it; empty when nothing does. */
   readonly held: readonly string[];
   readonly outcomes: readonly OddsOutcome[];

@@ -31,6 +31,7 @@ const cause: Shape<FaultCause> = entry({
   mark: may(id, 'a short mark', { example: 'E3' }),
   group: need(choice(...faultGroups), 'the group it is ranked in', { example: 'ignition' }),
   cause: need(text, 'what is wrong', { example: 'points oxidised or oily' }),
+  short: may(text, 'the same in two or three words'),
   longStored: need(choice(...likelihoods), 'how likely on a machine that has stood for years', { example: 'likely' }),
   latelyRunning: need(choice(...likelihoods), 'how likely on one that ran lately', { example: 'occasional' }),
   cure: need(text, 'the usual cure', { example: 'Filed flat, cleaned with dry card' }),

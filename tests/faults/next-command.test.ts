@@ -1,0 +1,84 @@
+// `splitpin next`: plain, with stable ids; what is held is named; what was not understood gets the nearest names.
+import { expect, test } from 'vitest';
+import { askNext, listNext } from '../../src/book/faults/ask-next.ts';
+import { nextCommand } from '../../src/command/next-command.ts';
+import type { NextOptions } from '../../src/command/describe-next.ts';
+import { machineFor, twoStroke } from './cards.ts';
+
+const asked = { looked: true, working: false, standing: 'long stored' } as const;
+
+async function run(folder: string, options: NextOptions) {
+  const said: string[] = [];
+  const told: string[] = [];
+  const terminal = {
+    say: (line: string) => void said.push(line),
+    tell: (line: string) => void told.push(line),
+  };
+  const around = {
+    terminal: { ...terminal, width: 100, colour: false, progress: () => undefined },
+    folder: process.cwd(),
+    clock: () => new Date('2026-11-14T12:00:00Z'),
+  };
+  const code = await nextCommand(folder, { today: '2026-11-14', ...options }, around);
+  return { code, said: said.join('\n'), told: told.join('\n') };
+}
+
+test.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'])('works on %s', async (folder) => {
+  const { code, said } = await run(folder, { saw: ['spark=none'], json: true });
+  expect(code).toBe(0);
+  const data: unknown = JSON.parse(said);
+  expect(data).toMatchObject({ seen: expect.arrayContaining([expect.objectContaining({ saw: 'spark=none' })]) });
+  expect(Object.keys(Object(data))).toEqual(
+    expect.arrayContaining(['machine', 'standing', 'groups', 'looks', 'next', 'held', 'impossible', 'weights']),
+  );
+  const lines = await run(folder, { saw: ['spark=none'], working: true });
+  expect(lines.said).toContain('All weights are judgement');
+  expect(lines.said).not.toMatch(/\d ?%|NaN|undefined/u);
+});
+
+test('names are understood by id, mark, and another name, and the order changes nothing', () => {
+  const book = machineFor(twoStroke);
+  const one = askNext(book, { ...asked, saw: ['thumb=strong', 'spark=none'] });
+  const other = askNext(book, { ...asked, saw: ['T06=nothing', 'T04=good'] });
+  expect(JSON.stringify(other.data['groups'])).toBe(JSON.stringify(one.data['groups']));
+  expect(JSON.stringify(other.data['next'])).toBe(JSON.stringify(one.data['next']));
+});
+
+test('what is not understood is refused with the nearest names, and nothing is ranked', async () => {
+  const { code, told, said } = await run('demo-bike', { saw: ['sparc=none', 'plug=purple', 'spark'] });
+  expect(code).toBe(2);
+  expect(told).toContain('“sparc”');
+  expect(told).toContain('spark');
+  expect(told).toContain('wet-fuel');
+  expect(said).toBe('');
+});
+
+test('an impossible set is said to be so', async () => {
+  const { code, said } = await run('demo-bike', { saw: ['plug=dry', 'plug=wet'] });
+  expect(code).toBe(1);
+  expect(said).toContain('These cannot all be so');
+  const pair = await run('demo-bike', { saw: ['spark=fat', 'lead-end=none'], json: true });
+  expect(pair.code).toBe(1);
+  expect(JSON.parse(pair.said)).toMatchObject({
+    next: [],
+    impossible: [[{ saw: 'lead-end=none' }, { saw: 'spark=fat' }]],
+  });
+});
+
+test('a test whose hold point is held is not offered, and named with what holds it', () => {
+  const book = machineFor(twoStroke, true);
+  const { data, lines } = askNext(book, { ...asked, saw: ['choke=better'] });
+  const ids = (of: unknown): readonly unknown[] => (Array.isArray(of) ? of.map((one) => Object(one)['id']) : []);
+  expect(ids(data['next'])).not.toContain('air-leak');
+  expect(ids(data['held'])).toContain('air-leak');
+  expect(ids(data['next'])).toContain('carburettor-strip');
+  expect(lines.join('\n')).toContain('Before the first live kick is held, so these wait: Soapy water on the joints');
+});
+
+test('the list names every outcome once with its words', () => {
+  const { lines, data } = listNext(machineFor(twoStroke));
+  const refs = lines.flatMap((line) => /^ {6}([a-z-]+=[a-z-]+) {2}\S/u.exec(line)?.[1] ?? []);
+  expect(new Set(refs).size).toBe(refs.length);
+  expect(refs).toContain('spark=none');
+  expect(JSON.stringify(data)).toContain('cut-out-wire');
+});

@@ -8,8 +8,8 @@ const scale = 6;
 /** The letters as a dark terminal shows them: a block is light. */
 function seen(lines: readonly string[]) {
   const rows = lines.flatMap((line) => [
-    [...line].map((letter) => letter === '█' || letter === '▀'),
-    [...line].map((letter) => letter === '█' || letter === '▄'),
+    line.split('').map((letter) => letter === '█' || letter === '▀'),
+    line.split('').map((letter) => letter === '█' || letter === '▄'),
   ]);
   const width = (rows[0]?.length ?? 0) * scale;
   const height = rows.length * scale;

@@ -7,7 +7,9 @@ import { toBuffer } from 'qrcode';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { stops } from '../../src/build.ts';
+import { answersBeforehand } from '../../src/command/asker.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
+import { takeCommand } from '../../src/command/take-command.ts';
 import { exifTime, nameTime } from '../../src/photos/photo-time.ts';
 import { squareCodeIn } from '../../src/photos/square-code-in.ts';
 import { smallMachine } from '../command/small-machine.ts';
@@ -144,6 +146,31 @@ It came`,
     expect(readFileSync(join(machine, 'photos/2024-05-05/IMG_1.jpg'))).toEqual(first);
     expect(job(machine, '2024-03-02-bought')).toContain('photos/2024-05-05/IMG_1-2.jpg');
     expect((await take(machine, [folder], { how: ['job=none-such'] })).code).toBe(2);
+  });
+
+  test('a record that somebody changes meanwhile is not touched, and it is said', async () => {
+    const machine = smallMachine();
+    const folder = shots(machine);
+    await shot(folder, 'IMG_1.jpg', '2024:03:02 10:00:00', 10);
+    const record = join(machine, 'jobs/2024-03-02-bought.md');
+    const theirs = readFileSync(record, 'utf8').replace('barn', 'chapel');
+    const said: string[] = [];
+    const line = (text: string): void => void said.push(text);
+    const around = {
+      terminal: { say: line, tell: line, progress: () => undefined, colour: false },
+      folder: machine,
+      clock: () => new Date('2024-06-01T12:00:00'),
+    };
+    const asker = {
+      ...answersBeforehand([]),
+      ask: async () => {
+        writeFileSync(record, theirs);
+        return Promise.resolve('yes');
+      },
+    };
+    expect(await takeCommand(machine, [folder], {}, around, asker)).toBe(1);
+    expect(readFileSync(record, 'utf8')).toBe(theirs);
+    expect(said.join('\n')).toContain('jobs/2024-03-02-bought.md was changed meanwhile and was not touched');
   });
 
   test.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'])('go into %s', async (name) => {

@@ -1,9 +1,10 @@
 // The sheets of a job as a page for a telephone: blanks that ask the same thing stand together.
 import type { Binder, Sheet } from '../build.ts';
 import type { Blank } from '../entry/blank.ts';
-import { blanksOf, blanksOfAll } from '../entry/blanks-of.ts';
+import { blanksOf } from '../entry/blanks-of.ts';
+import { machineSheetsFor, sheetsOfJob } from '../entry/sheets-of-job.ts';
 import type { PhoneField, PhoneLot, PhonePage, PhonePart } from '../render/phone-page.ts';
-import { carriedBy } from './sheet-form.ts';
+import { asking, carriedBy, type Asking } from './sheet-form.ts';
 
 /** Every planned job of a binder as a page, a file below the output folder each. `textOf` gives the text of a record. */
 export function phonePages(
@@ -13,28 +14,26 @@ export function phonePages(
   return binder.book.plans.map(({ job }) => ({
     file: `phone/${job.id}.html`,
     page: () => {
-      const sheets = binder.sheets.filter((sheet) => sheet.job === job.id);
-      return phonePage(job.title, sheets, textOf(job.file) ?? '');
+      const sheets = [...machineSheetsFor(binder.sheets, job.kind), ...sheetsOfJob(binder.sheets, job.id)];
+      return phonePage(asking(job, sheets), textOf(job.file) ?? '');
     },
   }));
 }
 
-/** The page of one job, from all its sheets; undefined when none of them belongs to a record. */
-export function phonePage(title: string, sheets: readonly Sheet[], recordText: string): PhonePage | undefined {
-  const kept = sheets.filter((sheet) => sheet.job !== undefined);
-  const [first] = kept;
-  const blanks = blanksOfAll(kept);
-  const carried = carriedBy(kept, blanks, recordText);
-  if (first === undefined || carried === undefined) return undefined;
+/** The page of one job, from all its sheets; undefined when it has none. */
+export function phonePage(asked: Asking, recordText: string): PhonePage | undefined {
+  const { job, sheets, blanks } = asked;
+  const [first] = sheets;
+  if (first === undefined) return undefined;
   const places = new Map(blanks.map(({ id }, index) => [id, `b${String(index + 1)}`]));
   const frame = first.frame === '' ? '' : ` · frame …${first.frame}`;
   return {
-    title,
+    title: job.title,
     machine: first.machine,
     about: `${first.machine}${frame} · records of ${first.recordsDate}, version ${first.recordsVersion}`,
     language: first.language,
-    carried: JSON.stringify(carried),
-    parts: partsOf(kept, blanks, places),
+    carried: JSON.stringify(carriedBy(asked, recordText)),
+    parts: partsOf(sheets, blanks, places),
   };
 }
 

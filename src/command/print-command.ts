@@ -17,7 +17,7 @@ import { nearest } from './nearest.ts';
 import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
 import type { Form } from '../pdf/form.ts';
-import { formOf } from './sheet-form.ts';
+import { formOf, keepingJob } from './sheet-form.ts';
 import { noTypeface } from './no-typeface.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems } from './report-problems.ts';
@@ -104,7 +104,7 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
       renameSync(half, file);
       terminal.say(`${sheet.title}: ${count(pages, 'side')} of ${sheet.paper} paper, ${wayTo(file)}`);
       if (work.asForm && form === undefined)
-        terminal.say('  no job record keeps what is written on it: it has no fields');
+        terminal.say('  no open job keeps what is written on it: it has no fields');
       for (const line of sheet.leftOut) terminal.say('  left out: ' + line);
       if (missingCharacters.length > 0) terminal.say('  ' + noTypeface(sheet.title, missingCharacters));
     }
@@ -122,9 +122,9 @@ async function printSheets(sheets: readonly Sheet[], work: Work): Promise<ExitCo
 
 /** The fields of a sheet, for the record that keeps what is written on it. */
 function formFor(sheet: Sheet, { read, binder }: Work): Form | undefined {
-  const job = sheet.job === undefined ? undefined : binder.book.jobs.get(sheet.job);
+  const job = keepingJob(sheet, binder.book);
   const text = job === undefined ? undefined : read.textOf(job.file);
-  return text === undefined ? undefined : formOf(sheet, text);
+  return job === undefined || text === undefined ? undefined : formOf(sheet, job, text);
 }
 
 /** Only the photos that these sheets show are made; a broken one leaves its place empty. */

@@ -1,9 +1,11 @@
 // A sheet as a form: its blanks as fields, and what a filled form must carry to find its way back into the record.
-import type { Sheet } from '../build.ts';
+import type { Binder, Sheet } from '../build.ts';
 import { hashOf, hashOfData } from '../cache/hash.ts';
 import type { Blank } from '../entry/blank.ts';
-import { blanksOf } from '../entry/blanks-of.ts';
+import { blanksOfAll } from '../entry/blanks-of.ts';
+import { withGiven } from '../entry/given-in-record.ts';
 import type { Form, FormField } from '../pdf/form.ts';
+import type { Job } from '../records/model.ts';
 
 /** What travels with every set of answers, from a form or from a telephone. */
 export interface Carried {
@@ -22,19 +24,34 @@ export interface Carried {
 
 export const carriedVersion = '1';
 
-/** Carried by what is made of some sheets of one job; undefined where no record keeps them. */
-export function carriedBy(sheets: readonly Sheet[], blanks: readonly Blank[], recordText: string): Carried | undefined {
-  const [sheet] = sheets;
-  if (sheet?.job === undefined) return undefined;
+/** Sheets of a job, with all that they ask, and what its record says there already. */
+export interface Asking {
+  readonly job: Job;
+  readonly sheets: readonly Sheet[];
+  readonly blanks: readonly Blank[];
+}
+
+export function asking(job: Job, sheets: readonly Sheet[]): Asking {
+  return { job, sheets, blanks: blanksOfAll(sheets).map((blank) => withGiven(job, blank)) };
+}
+
+/** Carried by what is made of some sheets of one job. */
+export function carriedBy({ job, sheets, blanks }: Asking, recordText: string): Carried {
   return {
     form: carriedVersion,
-    machine: sheet.machine,
-    frame: sheet.frame,
-    job: sheet.job,
+    machine: sheets[0]?.machine ?? '',
+    frame: sheets[0]?.frame ?? '',
+    job: job.id,
     sheets: sheets.map(({ id }) => id).join(' '),
     record: recordPrint(recordText),
     asked: askedPrint(blanks),
   };
+}
+
+/** The job whose record keeps what is written on a sheet: its own, or the first open one of a kind that keeps it. */
+export function keepingJob(sheet: Sheet, book: Binder['book']): Job | undefined {
+  if (sheet.job !== undefined) return book.jobs.get(sheet.job);
+  return book.plans.find(({ job }) => sheet.keptBy?.includes(job.kind) === true)?.job;
 }
 
 /** Twelve characters over the text of a record. */
@@ -48,13 +65,12 @@ export function askedPrint(blanks: readonly Blank[]): string {
   return hashOfData(parts).slice(0, 12);
 }
 
-/** The form of a sheet of a job; undefined where no record keeps what is written on it. */
-export function formOf(sheet: Sheet, recordText: string): Form | undefined {
-  const blanks = blanksOf(sheet);
-  const carries = carriedBy([sheet], blanks, recordText);
-  if (carries === undefined || blanks.length === 0) return undefined;
-  const fields = new Map(blanks.map((blank) => [blank.id, fieldOf(blank)]));
-  return { field: (id) => fields.get(id), carries: { ...carries } };
+/** The form of a sheet for the record of a job; undefined where nothing on it is kept. */
+export function formOf(sheet: Sheet, job: Job, recordText: string): Form | undefined {
+  const asked = asking(job, [sheet]);
+  if (asked.blanks.length === 0) return undefined;
+  const fields = new Map(asked.blanks.map((blank) => [blank.id, fieldOf(blank)]));
+  return { field: (id) => fields.get(id), carries: { ...carriedBy(asked, recordText) } };
 }
 
 function fieldOf(blank: Blank): FormField {

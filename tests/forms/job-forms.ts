@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PDFCheckBox, PDFDocument, PDFTextField } from 'pdf-lib';
 import { readMachine, type ReadMachine } from '../../src/command/read-machine.ts';
-import { formOf } from '../../src/command/sheet-form.ts';
+import { asking, formOf, keepingJob } from '../../src/command/sheet-form.ts';
 import type { Blank } from '../../src/entry/blank.ts';
-import { blanksOf } from '../../src/entry/blanks-of.ts';
 import { carrierName, fieldName } from '../../src/pdf/form.ts';
+import type { Job } from '../../src/records/model.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { makePdf } from '../pdf/read-pdf.ts';
 
@@ -17,6 +17,7 @@ export const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures
 export interface JobForm {
   readonly machine: string;
   readonly read: ReadMachine;
+  readonly job: Job;
   readonly sheet: Sheet;
   readonly blanks: readonly Blank[];
   readonly bytes: Buffer;
@@ -29,11 +30,11 @@ export async function jobForms(machine: string): Promise<readonly JobForm[]> {
   if (binder === undefined) throw new Error(`${machine} cannot be read`);
   const forms: JobForm[] = [];
   for (const sheet of binder.sheets) {
-    const job = sheet.job === undefined ? undefined : binder.book.jobs.get(sheet.job);
-    const form = job === undefined ? undefined : formOf(sheet, read.textOf(job.file) ?? '');
-    if (form === undefined) continue;
+    const job = keepingJob(sheet, binder.book);
+    const form = job === undefined ? undefined : formOf(sheet, job, read.textOf(job.file) ?? '');
+    if (job === undefined || form === undefined) continue;
     const { bytes } = await makePdf(sheet, { form });
-    forms.push({ machine, read, sheet, blanks: blanksOf(sheet), bytes });
+    forms.push({ machine, read, job, sheet, blanks: asking(job, [sheet]).blanks, bytes });
   }
   return forms;
 }

@@ -207,3 +207,25 @@ describe('a form of another machine or another version', () => {
     expect(text()).toBe(saved);
   });
 });
+
+describe('a sheet of the machine', () => {
+  it('is kept by the open job of its kind: an intake written on the intake sheet', async () => {
+    folder = copyOf('demo-bike');
+    folders.push(folder);
+    const file = 'jobs/2026-11-20-looked-over-again.md';
+    writeFileSync(
+      join(folder, file),
+      '---\ntitle: Looked over again\ndate: 2026-11-20\nkind: intake\nstate: planned\n---\n',
+    );
+    const intake = (await jobForms(folder)).find(({ sheet }) => sheet.id === 'intake');
+    if (intake === undefined) throw new Error('no form of the intake');
+    const tick = intake.blanks.find(({ kind, given }) => kind === 'tick' && given === undefined);
+    const path = join(folder, 'filled.pdf');
+    writeFileSync(path, await filled(intake.bytes, { [tick?.id ?? '']: 'yes' }));
+    const took = await take(folder, [path], { yes: true });
+    expect(took.code, took.said).toBe(0);
+    expect(text(file)).toContain('state: under way');
+    const again = (await jobForms(folder)).find(({ sheet }) => sheet.id === 'intake');
+    expect(again?.blanks.find(({ id }) => id === tick?.id)?.given).toBe('yes');
+  });
+});

@@ -52,8 +52,8 @@ export function saysMore(before: Before, met: Met): boolean {
 
 function inputsOf({ home, text, today, binder }: Before, all: readonly Met[]): Omit<AnswersIn, 'answers'> {
   const day = readDay(today);
-  const job = binder.book.jobs.get(home.job);
-  if (!day.ok || job === undefined) throw new Error('a record without a job, or a day that is none');
+  const { job } = home;
+  if (!day.ok) throw new Error('a day that is none');
   const hand = all.find(({ blank }) => blank.id === `${job.id}/foot/hand`)?.value;
   const by = hand === undefined ? {} : { hand };
   return { record: { file: home.file, text }, book: binder.book, job, sheet: home.sheets, today: day.value, ...by };

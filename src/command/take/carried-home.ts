@@ -1,5 +1,6 @@
 // Whose answers these are: what a form or a text from a telephone carries, held against the records at hand.
 import type { Binder, Sheet } from '../../build.ts';
+import type { Job } from '../../records/model.ts';
 import { carriedVersion, type Carried } from '../sheet-form.ts';
 
 const keys = ['form', 'machine', 'frame', 'job', 'sheets', 'record', 'asked'] as const;
@@ -32,7 +33,7 @@ function valuesIn(text: string): Readonly<Partial<Record<string, string>>> {
 
 export interface Home {
   readonly sheets: readonly Sheet[];
-  readonly job: string;
+  readonly job: Job;
   /** File of the record. */
   readonly file: string;
   readonly title: string;
@@ -46,15 +47,22 @@ export function homeOf(carried: Carried, binder: Binder): Home | string {
   const job = binder.book.jobs.get(carried.job);
   if (job === undefined)
     return `It is of the job ${carried.job}, of which this folder has no record (it may have been renamed, or have a problem of its own: see splitpin check). Nothing was taken.`;
-  const wanted = new Set(carried.sheets.split(' '));
-  const sheets = binder.sheets.filter((sheet) => sheet.job === job.id && wanted.has(sheet.id));
+  // In the order in which they were asked, for what was asked is compared.
+  const sheets = carried.sheets
+    .split(' ')
+    .flatMap((id) => binder.sheets.filter((sheet) => sheet.id === id && keeps(job, sheet)));
   if (sheets.length === 0)
     return `${job.file} is ${job.state}, and a job that is has no sheets to be filled in any more. Set its state back, or write the answers into it by hand. Nothing was taken.`;
-  return { sheets, job: job.id, file: job.file, title: job.title };
+  return { sheets, job, file: job.file, title: job.title };
 }
 
 /** By the frame where both are known, for a machine may be renamed; else by the name, for a frame may be read later. */
 function sameMachine(carried: Carried, name: string, frame: string): boolean {
   if (carried.frame !== '' && frame !== '') return carried.frame === frame;
   return carried.machine === name;
+}
+
+/** Its own sheets, and those of the machine that a job of its kind keeps. */
+function keeps(job: Job, sheet: Sheet): boolean {
+  return sheet.job === job.id || (sheet.job === undefined && sheet.keptBy?.includes(job.kind) === true);
 }

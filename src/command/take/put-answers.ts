@@ -1,11 +1,10 @@
 // Answers that came back are put into their record: held against it, shown, agreed to, written whole.
 import { join } from 'node:path';
-import { blanksOfAll } from '../../entry/blanks-of.ts';
 import { count } from '../count.ts';
 import { exitCodes, type ExitCode } from '../exit-codes.ts';
 import { readMachine } from '../read-machine.ts';
 import { reportProblems } from '../report-problems.ts';
-import { askedPrint, recordPrint } from '../sheet-form.ts';
+import { askedPrint, asking, recordPrint } from '../sheet-form.ts';
 import { dayFor } from '../surroundings.ts';
 import { writeFault } from '../write-fault.ts';
 import { writeWhole } from '../write-whole.ts';
@@ -43,7 +42,7 @@ export async function putAnswers(back: Back, work: TakeWork): Promise<ExitCode> 
   if (typeof home === 'string') return refuse(home);
   const text = read.textOf(home.file);
   if (text === undefined) return refuse(`${home.file} is gone.`);
-  const blanks = blanksOfAll(home.sheets);
+  const { blanks } = asking(home.job, home.sheets);
   const before = { home, text, today, binder: read.binder };
   const matched = matchAnswers(blanks, back.answers, (met) => saysMore(before, met));
   terminal.say(`${back.name}: ${home.title} (${home.file})`);

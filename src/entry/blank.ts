@@ -18,7 +18,8 @@ export interface Blank {
   readonly caution?: { readonly grade: Grade; readonly text: string };
   /** Readings, torques and lines of safety: never ticked together with others. */
   readonly singly: boolean;
-  /** Where it stands on the sheet: which table, number of the step as printed, head of its column. */
+  /** Where it stands on the sheet: below which heading, in which table, at which number (as printed, else the count of the row), in which column. */
+  readonly under?: string;
   readonly table?: string;
   readonly step?: string;
   readonly column?: string;

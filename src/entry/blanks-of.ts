@@ -8,9 +8,12 @@ import { rowBlanks } from './row-blanks.ts';
 
 /** Every blank once, at the first place where it stands. */
 export function blanksOf(sheet: Sheet): readonly Blank[] {
-  const inBlocks = sheet.blocks.flatMap((block, index) =>
-    ofBlock(block).map((blank) => ({ ...blank, table: `${sheet.id}/${String(index)}` })),
-  );
+  let under = '';
+  const inBlocks = sheet.blocks.flatMap((block, index) => {
+    if (block.type === 'heading') under = plainText(block.text);
+    const place = { table: `${sheet.id}/${String(index)}`, ...(under === '' ? {} : { under }) };
+    return ofBlock(block).map((blank) => ({ ...blank, ...place }));
+  });
   return once([...inBlocks.filter((blank) => isKept(sheet, blank)), ...footBlanks(sheet)]);
 }
 

@@ -11,12 +11,15 @@ const weight: Readonly<Record<Caution['grade'], number>> = { WARNING: 2, CAUTION
 /** Row by row, from left to right; the graded lines right above a row are its caution. */
 export function tableBlanks(table: TableBlock): readonly Blank[] {
   let above: readonly Caution[] = [];
+  let count = 0;
+  const isNumbered = table.rows.some((row) => row.kind === 'cells' && numberOf(row) !== undefined);
   return table.rows.flatMap((row) => {
     if (row.kind === 'band') {
       if (row.grade !== undefined) above = [...above, { grade: row.grade, text: plainText(row.text) }];
       return [];
     }
-    const made = rowOf(table, row, joinedCaution(above));
+    count += 1;
+    const made = rowOf(table, row, joinedCaution(above), isNumbered ? undefined : String(count));
     above = [];
     return made;
   });
@@ -30,9 +33,24 @@ function joinedCaution(cautions: readonly Caution[]): Caution | undefined {
   return { grade: gravest.grade, text: [gravest.text, ...others].join(' ') };
 }
 
-function rowOf(table: TableBlock, row: CellsRow, caution: Caution | undefined): readonly Blank[] {
-  const words = row.cells.map((cell) => (cell.text === undefined ? '' : plainText(cell.text)));
-  const number = words.find((text) => /^\d+$/u.test(text));
+/** The number of a row as printed: `7`, or an official one such as `2.1.3`. */
+function numberOf(row: CellsRow): string | undefined {
+  return wordsOf(row).find((text) => /^\d+(?:\.\d+)*$/u.test(text));
+}
+
+function wordsOf(row: CellsRow): readonly string[] {
+  return row.cells.map((cell) => (cell.text === undefined || cell.box !== undefined ? '' : plainText(cell.text)));
+}
+
+/** In a table without printed numbers the rows are counted. */
+function rowOf(
+  table: TableBlock,
+  row: CellsRow,
+  caution: Caution | undefined,
+  counted: string | undefined,
+): readonly Blank[] {
+  const words = wordsOf(row);
+  const number = numberOf(row) ?? counted;
   const asks = words.filter((text) => text !== '' && text !== number).join('; ');
   return row.cells.flatMap((cell, index) => {
     const head = table.columns[index]?.head ?? '';

@@ -59,11 +59,12 @@ function groupOf({
   column = '',
   step,
   table = '',
+  under = '',
 }: Blank): Pick<Group, 'kind' | 'head'> & { readonly key: string } {
   if (/\/spare-[^/]+\/part$/u.test(id)) return { kind: 'rows', head: 'What else came off', key: `spare ${table}` };
   if (/\/honest\/\d+\/\d+$/u.test(id)) return { kind: 'rows', head: column, key: `honest ${column}` };
   if (kind === 'tick' && !singly)
-    return { kind: 'ticks', head: column === '' ? 'Ticks' : column, key: `ticks ${table} ${column}` };
+    return { kind: 'ticks', head: column === '' ? under || 'Ticks' : column, key: `ticks ${table} ${column}` };
   if (kind === 'text' && step !== undefined) return { kind: 'words', head: column, key: `words ${table} ${column}` };
   return { kind: 'one', head: '', key: `one ${id}` };
 }
@@ -121,8 +122,15 @@ function labelled(list: readonly Blank[]): readonly Labelled[] {
     }
     const wanted = step === '' ? String(index + 1) : step + (letter === 0 ? '' : String.fromCodePoint(97 + letter));
     let label = wanted;
-    while (used.has(label)) label += "'";
+    while (used.has(label)) label = nextLabel(label);
     used.add(label);
     return { label, blank };
   });
+}
+
+/** Rows of one official number are told apart by letters: `2.1`, `2.1b`, `2.1c`. */
+function nextLabel(label: string): string {
+  const letter = /[a-y]$/u.exec(label)?.[0];
+  if (letter === undefined) return `${label}b`;
+  return label.slice(0, -1) + String.fromCodePoint((letter.codePointAt(0) ?? 96) + 1);
 }

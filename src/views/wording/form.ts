@@ -4,7 +4,7 @@ import type { Form, FormLine } from '../../records/content-model.ts';
 import type { Block, Cell, Column, Row, Text } from '../../sheet/sheet.ts';
 import type { ViewContext } from '../view.ts';
 import { column, joined, paragraphs, row, stack } from './blocks.ts';
-import { cautionRow } from './caution.ts';
+import { cautionNamed, cautionRow } from './caution.ts';
 import { count } from './count.ts';
 import { askedByDate } from './first-use.ts';
 import { ours } from './ours.ts';
@@ -49,7 +49,11 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
       ...(line.area === undefined || line.area === before?.area ? [] : [areaRow(ours(context, form.at, line.area))]),
       ...(line.caution === undefined || line.caution === before?.caution ? [] : cautionRow(context, line.caution)),
       row(
-        ...ticksOf(form).map((_, at): Cell => ({ box: 'tick', id: tickId(form, line, at) })),
+        ...ticksOf(form).map((_, at): Cell => ({
+          box: 'tick',
+          id: tickId(form, line, at),
+          ...singly(context, form, line),
+        })),
         ...(numbered ? [number] : []),
         { text: lineText(context, form, line), id: line.id },
         ...writeHeads(context, wanted, choice).map((_, at) => written(form, line, at)),
@@ -78,6 +82,12 @@ function ticksOf(form: Form): readonly string[] {
 
 function tickId(form: Form, line: FormLine, at: number): string {
   return at === 0 ? `form/${form.id}/${line.id}` : `form/${form.id}/${line.id}/${form.ticks[at] ?? ''}`;
+}
+
+/** A line at a WARNING, or one that is graded, is looked at and ticked by itself. */
+function singly(context: ViewContext, form: Form, line: FormLine): Pick<Cell, 'singly'> {
+  const caution = line.caution === undefined ? undefined : cautionNamed(context, line.caution);
+  return form.ticks.length > 1 || caution?.grade === 'WARNING' ? { singly: true } : {};
 }
 
 function areaRow(area: string): Row {

@@ -8,6 +8,7 @@ import { bookRows } from './book-rows.ts';
 import { calcRows } from './calc-rows.ts';
 import { demoRows } from './demo-rows.ts';
 import { htmlRows } from './html-rows.ts';
+import { faultRows } from './fault-rows.ts';
 import { planRows } from './plan-rows.ts';
 import { printRows } from './print-rows.ts';
 import { editRow } from './edit-row.ts';
@@ -26,6 +27,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   calc: () => Promise.resolve(calcRows()),
   book: () => Promise.resolve(bookRows()),
   plan: () => Promise.resolve(planRows()),
+  faults: () => Promise.resolve(faultRows()),
   print: async (folder, program) => printRows(folder, program, short),
 };
 

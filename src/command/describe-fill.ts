@@ -25,7 +25,7 @@ Examples
   splitpin fill my-bike intake --sheet intake    what was written on a sheet of the machine, into this job's record
 
 At a question: a value (0,35 and 0.35 and 14 thou alike; without a unit it is in the unit of the box), ? for not known,
-- for not done, Enter for later, s to leave the rest of a list for later, a note after ; and q to stop. Every answer is written down at once, and only what
+- for not done, 0.50 > 0.35 as found and as left, Enter for later, s to leave the rest of a list for later, a note after ; and q to stop. Every answer is written down at once, and only what
 was answered: all else in the record stays as it is. Through a pipe each line answers the next question.
 Two hands that write two values are both kept; --again asks what is there already, and what you give takes its place.
 ${exits}`;

@@ -1,6 +1,7 @@
 // `fill`: what was written on the sheets of a job is typed into its record, blank by blank, in the printed order.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
+import { stops } from '../build.ts';
 import { findMachines } from '../disk.ts';
 import type { Answer } from '../entry/answer.ts';
 import type { Asker } from './asker.ts';
@@ -10,7 +11,7 @@ import { answerLines, answersList, answersOf } from './fill/answers-file.ts';
 import { ask } from './fill/ask.ts';
 import { closingQuestions } from './fill/closing.ts';
 import { openJob } from './fill/open-job.ts';
-import { questionsFor } from './fill/questions.ts';
+import { questionsFor, type Question } from './fill/questions.ts';
 import { blanksIn, keep, sessionFor, type Session } from './fill/session.ts';
 import type { Options } from './program.ts';
 import { readMachine } from './read-machine.ts';
@@ -112,7 +113,7 @@ async function askAll(work: Work): Promise<ExitCode> {
   let [written, refused] = [0, 0];
   let skipped: string | undefined;
   for (const question of [...questionsFor(open), ...closingQuestions(session)]) {
-    if (skipped !== undefined && question.kind === 'one' && question.blank.table === skipped) continue;
+    if (skipped !== undefined && tableOf(question) === skipped) continue;
     let heard = await ask(question, asking);
     let done = heard.answers.length === 0 ? nothingPut : put(work, heard.answers);
     while (
@@ -129,11 +130,18 @@ async function askAll(work: Work): Promise<ExitCode> {
     refused += done.refused + (heard.refused === undefined ? 0 : 1);
     if (done.code !== exitCodes.fine) return done.code;
     if (heard.stop) break;
-    if (heard.skip === true && question.kind === 'one') skipped = question.blank.table;
+    if (heard.skip === true) skipped = tableOf(question);
   }
   asker.close();
   tellEnd(work, written);
   return refused > 0 ? exitCodes.problems : exitCodes.fine;
+}
+
+/** The table of a question that is asked by itself. */
+function tableOf(question: Question): string | undefined {
+  if (question.kind === 'one') return question.blank.table;
+  if (question.kind === 'pair') return question.found.table;
+  return question.kind === 'torque' ? question.tick.table : undefined;
 }
 
 interface Put {
@@ -192,6 +200,8 @@ function tellEnd({ session, around, folder }: Work, written: number): void {
       : `${count(written, 'entry', 'entries')} written into ${file}.`,
   );
   const read = readMachine(session.machine, session.today, {});
+  const wrong = stops(read.problems).filter(({ at }) => at.file === session.job.file);
+  for (const { message } of wrong) terminal.tell(`To be put right in it: ${message}`);
   const now = sessionFor(read, session.job.id, session);
   const open = now === undefined ? 0 : blanksIn(now).filter((blank) => blank.given === undefined).length;
   if (open > 0)

@@ -121,7 +121,7 @@ test('through a pipe each line answers the next question', async () => {
     cwd: dirname(folder),
     stdio: ['pipe', 'pipe', 'pipe'],
   });
-  child.stdin.end('y\ny\nall\ny\ny\n\n\n\n\n24,5\n25\n');
+  child.stdin.end('y\ny\nall\ny\ny\n\n\n\n\n24,5 > 25\n');
   let out = '';
   child.stdout.on('data', (piece: Buffer) => {
     out += piece.toString();

@@ -9,7 +9,7 @@ import { copyOf, listening, recordOf, typing } from './typing.ts';
 const job = '2026-11-28-rear-wheel';
 const finch = 'tests/fixtures/finch-125';
 const whole = [
-  'y', 'y', 'all but 6', 'y', 'y', '3 arm bent a little', '', '', '', '', '24; tight spot', '25', 'all', 'y',
+  'y', 'y', 'all but 6', 'y', 'y', '3 arm bent a little', '', '', '', '', '24 > 25; tight spot', 'all', 'y',
   'all', 'y', 'y', 'y', 'by feel', 'y', '70', 'y', 'y', 's', 'clean', '', 'owner', 't', '', 'd',
 ]; // prettier-ignore
 
@@ -25,7 +25,7 @@ describe('a sheet typed in', () => {
     const { code, asked, told, text } = await fill(copyOf(finch), whole);
     expect(code).toBe(0);
     expect(asked.length).toBe(whole.length);
-    expect(asked).toContainEqual('Chain slack, as found (mm; standard 25 mm; limit 20 to 30 mm): ');
+    expect(asked).toContainEqual('Chain slack (mm; standard 25 mm; limit 20 to 30 mm), found > left: ');
     expect(asked).toContainEqual(expect.stringContaining('Rear spindle nut, torque reached (N·m; standard 70 N·m'));
     expect(told.join('\n')).toContain('WARNING Engine off, plugs out.');
     for (const said of [
@@ -57,7 +57,7 @@ describe('a sheet typed in', () => {
     const first = await fill(folder, ['y', 'y', 'all', 'q']);
     expect(first.text).toContain('removed: rear wheel');
     expect(first.said.join('\n')).toMatch(/open; go on at any time: splitpin fill/u);
-    const second = await fill(folder, ['y', 'y', '', '', '', '', '24', '25', 'q']);
+    const second = await fill(folder, ['y', 'y', '', '', '', '', '24 > 25', 'q']);
     expect(second.asked[0]).toContain('Spindle nut, torque arm and adjusters broken loose');
     expect(second.text).toContain('found: 24 mm');
     expect(second.text.match(/removed: rear wheel/gu)).toHaveLength(1);
@@ -88,7 +88,7 @@ describe('a sheet typed in', () => {
     const lines = ['', '', '', '', '', '', '', '', '', '24', 'q'];
     await fill(folder, lines);
     const again = await fill(folder, ['', '', '', '', '', '', '', '', '', '25', 'q'], { again: true });
-    expect(again.asked).toContainEqual(expect.stringContaining('now 24 mm'));
+    expect(again.asked).toContainEqual(expect.stringContaining('now 24 mm > …'));
     expect(again.text).toContain('found: 25 mm');
     expect(again.text).not.toContain('24 mm');
   });
@@ -103,11 +103,11 @@ describe('through a pipe', () => {
   });
 
   test('an answer that cannot be kept is told, the rest is written, and the end says so', async () => {
-    const lines = ['y', 'y', 'all', 'y', 'y', '', '', '', '', 'about right', '25'];
+    const lines = ['y', 'y', 'all', 'y', 'y', '', '', '', '', 'about right', 'all'];
     const { code, told, text } = await fill(copyOf(finch), lines, {}, false);
     expect(code).toBe(1);
     expect(told.join('\n')).toContain('does not begin with a number');
-    expect(text).toContain('left: 25 mm');
+    expect(text).toContain('refitted: rear wheel');
   });
 });
 

@@ -4,7 +4,7 @@ import type { Blank } from '../../entry/blank.ts';
 import { judgeAnswer } from '../../entry/judge-answer.ts';
 import type { Asker } from '../asker.ts';
 import type { Terminal } from '../terminal.ts';
-import { linesAbove, promptFor, torquePrompt } from './prompt.ts';
+import { linesAbove, pairPrompt, promptFor, torquePrompt } from './prompt.ts';
 import type { Labelled, Question } from './questions.ts';
 import type { Session } from './session.ts';
 import { ticksSaid } from './tick-words.ts';
@@ -36,6 +36,7 @@ export async function ask(question: Question, asking: Asking): Promise<Heard> {
   if (question.kind === 'words') return askWords(question.head, question.places, asking);
   if (question.kind === 'rows') return askRows(question.head, question.rows, asking);
   if (question.kind === 'torque') return askTorque(question, asking);
+  if (question.kind === 'pair') return askPair(question, asking);
   return askOne(question.blank, promptFor(question.blank, question.blank.given), asking);
 }
 
@@ -76,6 +77,38 @@ async function askOne(blank: Blank, prompt: string, asking: Asking): Promise<Hea
     if (judgeAnswer(session.book, session.job, blank, better.value).some(({ code }) => code === 'unreadable')) continue;
     return { answers: [{ blank: blank.id, value: better.value }], stop: false };
   }
+}
+
+/** `0.50 > 0.35`: as found and as left; `> 0.35` as left alone; without `>` as found. A note after it is of both. */
+async function askPair({ found, left }: Extract<Question, { readonly kind: 'pair' }>, asking: Asking): Promise<Heard> {
+  const { asker, terminal, session } = asking;
+  const prompt = pairPrompt(found, left);
+  let kept: readonly Answer[] | undefined;
+  for (;;) {
+    const said = await line(asking, kept === undefined ? prompt : '   Enter keeps it; or write it again: ');
+    if (said === undefined) return { answers: kept ?? [], stop: true };
+    if (said === '') return { answers: kept ?? [], stop: false };
+    if (said === 's') return { ...nothing, skip: true };
+    const { value, note } = parted(found, said, session.today);
+    const answers = sidesOf(found, left, value);
+    const judged = answers.flatMap(({ blank, value: one }) =>
+      judgeAnswer(session.book, session.job, blank === left.id ? left : found, one),
+    );
+    for (const { text } of judged) terminal.tell(`   ${text}`);
+    const all = [...answers, ...(note === '' ? [] : [{ blank: `${found.id}/note`, value: note }])];
+    const unreadable = judged.some(({ code }) => code === 'unreadable');
+    if (judged.length === 0 || (!unreadable && !asker.atTerminal)) return { answers: all, stop: false };
+    if (!asker.atTerminal) return { answers: [], stop: false, refused: `${found.asks}: ${value}` };
+    if (!unreadable) kept = all;
+  }
+}
+
+function sidesOf(found: Blank, left: Blank, value: string): readonly Answer[] {
+  const [first = '', second = ''] = value.split('>').map((one) => one.trim());
+  return [
+    ...(first === '' ? [] : [{ blank: found.id, value: first }]),
+    ...(second === '' ? [] : [{ blank: left.id, value: second }]),
+  ];
 }
 
 /** `y` and `n` are said of a fastener, and are no value to be judged. */

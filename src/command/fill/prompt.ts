@@ -27,3 +27,13 @@ export function torquePrompt(reached: Blank): string {
   const beside = [unit ?? '', standard === undefined ? '' : `standard ${standard}`, 'y: tightened, not read'];
   return `${asks} (${beside.filter((text) => text !== '').join('; ')}): `;
 }
+
+/** The same for the two boxes of a reading: as found, or both with `>` between. */
+export function pairPrompt(found: Blank, left: Blank): string {
+  const [now, then] = [found.given, left.given];
+  const given = now === undefined && then === undefined ? undefined : `${now ?? '…'} > ${then ?? '…'}`;
+  return promptFor({ ...found, asks: found.asks.replace(/, as found$/u, '') }, given).replace(
+    /: $/u,
+    ', found > left: ',
+  );
+}

@@ -9,6 +9,8 @@ export interface Labelled {
 
 export type Question =
   | { readonly kind: 'one'; readonly blank: Blank }
+  /** The two boxes of a reading: `0.50 > 0.35` gives both. */
+  | { readonly kind: 'pair'; readonly found: Blank; readonly left: Blank }
   /** A fastener: what it reached says as well that it was tightened. */
   | { readonly kind: 'torque'; readonly tick: Blank; readonly reached: Blank }
   /** Ticks of one column. */
@@ -44,7 +46,7 @@ export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
     ['ticks', 'one', 'words', 'rows'].indexOf(group.kind),
   ];
   const sorted = [...groups.values()].toSorted((a, b) => inOrder(place(a), place(b)));
-  return withTorques(sorted.map(questionOf));
+  return withPairs(withTorques(sorted.map(questionOf)));
 }
 
 /** Ticks and words of an empty row go with its part. */
@@ -65,7 +67,8 @@ function groupOf({
   if (/\/honest\/\d+\/\d+$/u.test(id)) return { kind: 'rows', head: column, key: `honest ${column}` };
   if (kind === 'tick' && !singly)
     return { kind: 'ticks', head: column === '' ? under || 'Ticks' : column, key: `ticks ${table} ${column}` };
-  if (kind === 'text' && step !== undefined) return { kind: 'words', head: column, key: `words ${table} ${column}` };
+  if (kind === 'text' && (step !== undefined || column !== ''))
+    return { kind: 'words', head: column, key: `words ${table} ${column}` };
   return { kind: 'one', head: '', key: `one ${id}` };
 }
 
@@ -100,6 +103,21 @@ function withTorques(questions: readonly Question[]): readonly Question[] {
       ? [{ kind: 'torque', tick: before.blank, reached: question.blank }]
       : [question];
   });
+}
+
+/** Found and left of one reading are one question. */
+function withPairs(questions: readonly Question[]): readonly Question[] {
+  return questions.flatMap((question, index): readonly Question[] => {
+    const [before, after] = [questions[index - 1], questions[index + 1]];
+    if (question.kind !== 'one') return [question];
+    if (before?.kind === 'one' && isLeftOf(before.blank, question.blank)) return [];
+    if (after?.kind !== 'one' || !isLeftOf(question.blank, after.blank)) return [question];
+    return [{ kind: 'pair', found: question.blank, left: after.blank }];
+  });
+}
+
+function isLeftOf(found: Blank, left: Blank): boolean {
+  return found.id.endsWith('/found') && left.id === found.id.replace(/found$/u, 'left') && left.kind === 'value';
 }
 
 function isTorqueOf(tick: Question, reached: Question | undefined): boolean {

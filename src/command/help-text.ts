@@ -18,6 +18,7 @@ Examples
   splitpin build my-bike                 make the binder in out/my-bike
   splitpin print my-bike torque-table    one sheet, now
   splitpin serve my-bike                 read it in a browser while you write
+  splitpin next my-bike                  the likeliest faults, and the next test
   splitpin evening my-bike               what can be done tonight, and what would free most
   splitpin to-get my-bike                what to buy, by supplier
   splitpin work                          the calculations of the trade

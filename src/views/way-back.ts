@@ -7,6 +7,7 @@ import { column, heading, paragraphs, row, sentence, stack } from './wording/blo
 import { cautionRow } from './wording/caution.ts';
 import { withDates } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
+import { itemName } from './wording/named.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -69,8 +70,8 @@ function table(context: ViewContext, { steps }: WayBack, goal: Goal): Block {
   };
 }
 
-function aside({ say }: ViewContext, { aside: rest }: WayBack): readonly Block[] {
+function aside({ book, say }: ViewContext, { aside: rest }: WayBack): readonly Block[] {
   if (rest.length === 0) return [];
-  const things = [...new Set(rest.map(({ entry }) => entry.thing))];
+  const things = [...new Set(rest.map(({ entry }) => itemName(book, entry.thing)))];
   return [paragraphs(`${say('Open as well, and not counted for this')}: ${things.join(', ')}.`)];
 }

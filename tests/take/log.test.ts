@@ -3,10 +3,14 @@ import { readFileSync, readdirSync, writeFileSync, cpSync, mkdtempSync } from 'n
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
+import MarkdownIt from 'markdown-it';
 import { describe, expect, test } from 'vitest';
+import { entryPrint, printsIn, recordsOf } from '../../src/command/take/log/records.ts';
+import { readRecords } from '../../src/records/read.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
 import { stops } from '../../src/build.ts';
-import { smallMachine } from '../command/small-machine.ts';
+import { small, smallMachine } from '../command/small-machine.ts';
 import { take } from '../forms/take-here.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -18,6 +22,11 @@ function log(machine: string, content: string | Uint8Array, name = 'log.csv'): s
 }
 const jobsOf = (machine: string): readonly string[] => readdirSync(join(machine, 'jobs')).toSorted();
 const job = (machine: string, name: string): string => readFileSync(join(machine, 'jobs', name), 'utf8');
+
+const markdown = (text: string): readonly object[] => {
+  const tokens = new MarkdownIt({ html: true }).parse(text, {});
+  return tokens.flatMap((token) => [{ type: token.type }, ...(token.children ?? []).map(({ type }) => ({ type }))]);
+};
 
 const plain = `Date,Miles,Work,Cost
 2024-04-20,1010,"Oil changed, 650 ml",12.50
@@ -235,4 +244,79 @@ Taken from log.csv, line 2, print ${/print ([0-9a-z]{7})/u.exec(job(machine, '20
     expect([took.code, took.said]).toEqual([0, expect.stringContaining('1 record written')]);
     expect(stops(readMachine(machine, '2026-11-25', {}).problems).length).toBe(wrong);
   });
+});
+
+test('whatever words a row holds, its record is read and says them, and nothing of them is markup', () => {
+  const any = fc
+    .string({ maxLength: 60, unit: 'binary' })
+    .map((text) => text.normalize('NFC').replaceAll(/[\p{Cs}\p{Co}\p{Cn}\uFFFD]/gu, ''));
+  const signs = fc.constantFrom(
+    '#',
+    '-',
+    '=',
+    '*',
+    '_',
+    '`',
+    '~',
+    '>',
+    '|',
+    '!',
+    '[',
+    ']',
+    '(',
+    ')',
+    '<',
+    '>',
+    '&',
+    '\\',
+    '+',
+    '1.',
+    '2)',
+    ':',
+    ' ',
+    '    ',
+    '\n',
+    '\n\n',
+    'a',
+    'http://b.example',
+    '\t',
+    '"',
+    "'",
+    '?',
+    '---',
+    ']: x',
+  );
+  const words = fc.oneof(
+    any,
+    fc.array(signs, { maxLength: 14 }).map((parts) => parts.join('')),
+  );
+  const files = Object.entries(small).map(([file, text]) => ({ file, text }));
+  fc.assert(
+    fc.property(words, words, (text, beside) => {
+      const entry = { line: 2, day: '2024-04-20', text, cost: '12.50 GBP', beside: [beside], cells: [text, beside] };
+      const [record] = recordsOf([entry], { per: 'row', kind: 'service', from: 'log.csv', taken: new Set() });
+      if (record === undefined) throw new Error('no record');
+      const read = readRecords([...files, record], []);
+      expect(read.problems.filter((problem) => problem.at.file === record.file)).toEqual([]);
+      const job = read.value?.jobs.find((one) => one.file === record.file);
+      expect(job?.money[0]?.amount).toEqual({ minor: 1250, currency: 'GBP' });
+      expect(printsIn([record.text])).toEqual(new Set([entryPrint(entry)]));
+      const blocks = JSON.stringify(markdown(job?.body ?? ''));
+      for (const kind of [
+        'heading',
+        'link',
+        'image',
+        'html',
+        'code',
+        'fence',
+        'hr',
+        'blockquote',
+        'table',
+        'em_',
+        'strong',
+      ])
+        expect([kind, blocks.includes(`"type":"${kind}`)]).toEqual([kind, false]);
+    }),
+    { numRuns: 150 },
+  );
 });

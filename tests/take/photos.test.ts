@@ -10,7 +10,7 @@ import { stops } from '../../src/build.ts';
 import { answersBeforehand } from '../../src/command/asker.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
 import { takeCommand } from '../../src/command/take-command.ts';
-import { exifTime, nameTime } from '../../src/photos/photo-time.ts';
+import { exifTime, nameTime, photoTime } from '../../src/photos/photo-time.ts';
 import { squareCodeIn } from '../../src/photos/square-code-in.ts';
 import { smallMachine } from '../command/small-machine.ts';
 import { take } from '../forms/take-here.ts';
@@ -197,6 +197,17 @@ describe('the time of a photo', () => {
       expect([name, nameTime(name)]).toEqual([name, { day, ...(time === undefined ? {} : { time }), from: 'name' }]);
     for (const name of ['IMG_1234.jpg', '20241399.jpg', '120240504.jpg', 'frame-1969.png'])
       expect(nameTime(name)).toBeUndefined();
+  });
+  test('is read from a HEIC file, where the camera wrote it', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'splitpin-heic-'));
+    await shot(folder, 'a.jpg', '2024:05:04 15:30:12', 10);
+    const { exif = Buffer.alloc(0) } = await sharp(join(folder, 'a.jpg')).metadata();
+    const plain = readFileSync(join(root, 'tests/photos/quarters.heic'));
+    writeFileSync(join(folder, 'b.heic'), Buffer.concat([plain, exif]));
+    writeFileSync(join(folder, 'c.heic'), plain);
+    const day = '2024-05-04';
+    expect(await photoTime(join(folder, 'b.heic'), 'b.heic')).toEqual({ day, time: '15:30:12', from: 'camera' });
+    expect(await photoTime(join(folder, 'c.heic'), 'c.heic')).toBeUndefined();
   });
   test('is not read from a broken block', () => {
     expect(exifTime(Buffer.from('Exif\0\0II*\0'))).toBeUndefined();

@@ -658,6 +658,17 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
     { jobs: [read('2026-01-01', 'chain slack', '25 mm'), read('2026-02-01', 'chian slack', '30 mm')] },
     { jobs: [read('2026-01-01', 'chain slack 1', '25 mm'), read('2026-02-01', 'chain slack 2', '30 mm')] },
   ],
+  'read-twice-differently': [
+    { jobs: [job('2026-01-01', { readings: [found('bore', '50.01 mm'), found('bore', '50.04 mm')] })] },
+    // The same value twice, and what was found against what was left, are no two answers.
+    {
+      jobs: [
+        job('2026-01-01', {
+          readings: [found('bore', '50.01 mm'), found('bore', '50.01 mm', { left: '50.04 mm' })],
+        }),
+      ],
+    },
+  ],
   'planned-but-filled-in': [
     { jobs: [job('2026-07-01', { state: 'planned', readings: [found('bore', '50.01 mm')] })] },
     { jobs: [job('2026-07-01', { state: 'planned', readings: [reading('bore', {})] })] },

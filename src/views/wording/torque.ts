@@ -27,7 +27,7 @@ function inOne(low: Figure<'torque'>, high: Figure<'torque'> | undefined, unit: 
 }
 
 /** The unit that stands first: the writer's own; for a band that was worked out, the unit of the machine. */
-function firstUnit(value: Value, units: Machine['units']): Unit<'torque'> {
+export function firstUnit(value: Value, units: Machine['units']): Unit<'torque'> {
   if (value.low.origin.kind !== 'worked out') return value.low.unit;
   return units === 'imperial' ? poundForceFoot : newtonMetre;
 }

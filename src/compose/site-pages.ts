@@ -29,7 +29,13 @@ const front: readonly Plain[] = [
   { file: 'off.html', title: 'What is off', views: ['what-is-off', 'left-over'], sheet: 'state-left-in' },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
   { file: 'torque.html', title: 'Torque', views: ['torque-table', 'wrench-adaptor'], sheet: 'torque-table' },
-  { file: 'next-test.html', title: 'Next test', views: ['next-test'], sheet: 'next-test', bench: nextTestBench },
+  {
+    file: 'next-test.html',
+    title: 'Next test',
+    views: [['next-test', { of: 'working' }]],
+    sheet: 'next-test',
+    bench: nextTestBench,
+  },
   {
     file: 'settings.html',
     title: 'Settings and fluids',

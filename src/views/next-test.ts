@@ -112,7 +112,7 @@ function leadsBlock(context: ViewContext, found: Diagnosis, working: boolean): B
           row(
             sentence(say(one.cause.cause)),
             say(one.word),
-            say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(one)}` : ''),
+            say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(found, one)}` : ''),
             say(one.cause.cure),
           ),
         ),

@@ -24,7 +24,7 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
       upperFirst(group),
       ...leading(found, causes).flatMap((one) => [
         `  ${one.cause.cause} [${one.id}] — ${one.word}: ${reasons(found, one).join('; ')}`,
-        ...(working ? [`      ${workingOf(one)}`] : []),
+        ...(working ? [`      ${workingOf(found, one)}`] : []),
       ]),
       ...(leading(found, causes).length === 0 ? ['  nothing leads'] : []),
     ]),

@@ -43,14 +43,16 @@ export function reasons(found: Diagnosis, one: LeadingCause, most = 3): readonly
     : [found.standing === 'long stored' ? 'common on what has stood' : 'nothing speaks against it yet'];
 }
 
-/** The arithmetic of one cause: `0.50 × 8 × 0.33 = 1.3`, odds and not a chance. */
-export function workingOf(one: LeadingCause): string {
-  const factors = one.parts.map(({ times }) => formatDecimal(times, times < 1 ? 3 : 0));
-  return `${[odds(one.before), ...factors].join(' × ')} = ${odds(one.now)}`;
+/** The arithmetic of one cause, each observation with its part: odds, not a chance. */
+export function workingOf(found: Diagnosis, one: LeadingCause): string {
+  const factors = one.parts.map(
+    ({ from, times }) => `× ${formatDecimal(times, times < 1 ? 3 : 0)} (${partWords(found, from)})`,
+  );
+  return [`odds ${odds(one.before)}`, ...factors, `= ${odds(one.now)}`].join(' ');
 }
 
 function odds(value: number): string {
-  return formatDecimal(value, value < 10 ? 2 : 0);
+  return formatDecimal(value, value < 1 ? 3 : value < 10 ? 2 : 0);
 }
 
 export function lowerFirst(text: string): string {

@@ -3,12 +3,15 @@ import type { Day } from '../quantity/day.ts';
 import type { Content } from '../records/content-model.ts';
 import type { Fastener, Instrument, Job, Limit, MakerData, Records, Setting } from '../records/model.ts';
 import { forThisFrame } from './for-this-frame.ts';
-import { hasHappened, inOrder } from './in-order.ts';
+import { hasHappened, inOrder, knownOn } from './in-order.ts';
 import type { Namer } from './names.ts';
 import { makeNamer } from './names.ts';
 
 export interface Ground {
+  /** As they were known on the day: without what was done later. */
   readonly records: Records;
+  /** Records of work done after the day; nothing is worked out from them. */
+  readonly later: readonly Job[];
   readonly content: Content;
   readonly today: Day;
   /** The maker's data that is for this frame number. */
@@ -32,12 +35,16 @@ function byKey<T extends { readonly id: string }>(entries: readonly T[], key: Na
 }
 
 /** Sorts and indexes the records once; every later step is linear in what it reads. */
-export function layGround(records: Records, content: Content, today: Day): Ground {
+export function layGround(written: Records, content: Content, today: Day): Ground {
+  const isKnown = knownOn(today);
+  const later = written.jobs.filter((job) => !isKnown(job));
+  const records = later.length === 0 ? written : { ...written, jobs: written.jobs.filter(isKnown) };
   const maker = forThisFrame(records.maker, records.machine);
   const key = makeNamer(maker);
   const all = inOrder(records.jobs);
   return {
     records,
+    later: inOrder(later),
     content,
     today,
     maker,

@@ -18,6 +18,11 @@ export function hasHappened(job: Job): boolean {
   return job.state !== 'planned';
 }
 
+/** Work that was done by `today`, and all that is still to come: what is known on that day. The rest was done later, or its date is wrong. */
+export function knownOn(today: Day): (job: Job) => boolean {
+  return (job) => job.date.from <= today || job.state === 'planned' || job.state === 'waiting';
+}
+
 /** The last day a record is sure of: its last day, or the first of a month or year that stands alone. */
 export function lastSureDay(job: Job): Day {
   return job.date.whole === undefined ? job.date.to : job.date.from;

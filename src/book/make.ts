@@ -23,11 +23,12 @@ function byId<T extends { readonly id: string }>(entries: Iterable<T>): Readonly
 }
 
 /**
- * Everything that follows from the records at `today`. Pure; the order of `records.jobs` does not matter; linear in the
+ * Everything that follows from the records at `today`: what was done after it is left out, and asked about. Pure; the order of `records.jobs` does not matter; linear in the
  * number of records.
  */
-export function makeBook(records: Records, content: Content, today: Day): Book {
-  const ground = layGround(records, content, today);
+export function makeBook(written: Records, content: Content, today: Day): Book {
+  const ground = layGround(written, content, today);
+  const { records } = ground;
   const odometer = workOdometer(ground);
   const offWork = offAndOn(ground.jobs, ground.key);
   const series = readingSeries(ground, odometer);

@@ -1,27 +1,38 @@
 // Dates and states of a record that contradict each other.
+import type { Problem } from '../../problem/problem.ts';
+import type { Job } from '../../records/model.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
+
+/** Records told one by one; of more than these only how many. */
+const toldSingly = 3;
+
+/** What is dated after today: one by one, or together when the binder is made for a day long past. */
+export const doneLater: Look = ({ ground }) => {
+  const [first, ...more] = ground.later;
+  if (first === undefined) return [];
+  if (more.length < toldSingly) return ground.later.map(laterThanToday);
+  const message = `${String(ground.later.length)} records are of work after today, from ${first.date.from}; they are left out until then`;
+  return [query('done-in-the-future', { file: first.file, path: ['date'] }, message, 'look at the dates')];
+};
+
+const laterThanToday = (job: Job): Problem =>
+  query(
+    'done-in-the-future',
+    { file: job.file, path: ['date'] },
+    `${job.title} is done on ${job.date.from}, after today; it is left out until then`,
+    'look at the date',
+  );
 
 /** Dates and states that contradict each other. */
 export const datesAndStates: Look = ({ ground }) =>
   ground.all.flatMap((job) => {
     const place = (key: string) => ({ file: job.file, path: [key] });
-    const future = job.state === 'done' && job.date.from > ground.today;
     const early = job.signed !== undefined && job.date.whole === undefined && job.signed.date < job.date.to;
     const filled =
       job.state === 'planned' &&
       job.readings.some((one) => [...one.found, ...one.left].some((each) => each.value.kind === 'read'));
     return [
-      ...(future
-        ? [
-            query(
-              'done-in-the-future',
-              place('date'),
-              `${job.title} is done on ${job.date.from}, after today`,
-              'look at the date',
-            ),
-          ]
-        : []),
       ...(early
         ? [
             query(

@@ -5,7 +5,7 @@ import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver
 import { findingNeverAnswered } from './advisories.ts';
 import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
-import { datesAndStates } from './dates.ts';
+import { datesAndStates, doneLater } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
 import { featureNotKnown } from './features.ts';
 import { gearingUpsideDown } from './gearing.ts';
@@ -94,6 +94,7 @@ export const looks: readonly Look[] = [
   changedAfterSigning,
   jobsInTheWay,
   datesAndStates,
+  doneLater,
   privateInOpenText,
 ];
 

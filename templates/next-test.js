@@ -204,8 +204,10 @@
     const { table, seen } = evidence;
     const done = new Set([...seen].map((ref) => refParts(ref).test));
     const running = runs(table, [...seen]);
-    const known = knownFrom(evidence, seenRunning(table, [...seen]));
-    const heldBy = (test) => (turned && test.heldUntilTurned ? [] : test.held);
+    const ran = seenRunning(table, [...seen]);
+    const known = knownFrom(evidence, ran);
+    const isBehind = (test) => (test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran);
+    const heldBy = (test) => (isBehind(test) ? [] : test.held);
     const ranked = table.tests
       .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
       .map((test) => ({ test, rank: rankOf(known, test) }))
@@ -222,7 +224,9 @@
         held: heldBy(test),
         place: 1 + next.filter((one) => one.worth >= rank.worth).length,
       }));
-    return { looks: free.map(({ rank }) => rank), next, held };
+    const offered = [...free, ...rest].filter(({ test }) => test.held.length > 0 && isBehind(test));
+    const behind = new Map(offered.map(({ test }) => [test.held[0] ?? '', test.held]));
+    return { looks: free.map(({ rank }) => rank), next, held, behind: [...behind.values()] };
   }
   function rankOf(known, test) {
     const expected = expectedOf(known, test);
@@ -266,7 +270,7 @@
     const impossible = contradictions(data2.table, seen).map(
       ([one, other]) => `${words2(one)} \u2014 and \u2014 ${words2(other)}`,
     );
-    const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [] };
+    const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], behind: [] };
     if (impossible.length > 0) return none;
     const evidence = weigh(data2.table, seen);
     const now = seen.filter((ref) => !data2.seen.includes(ref));
@@ -293,6 +297,7 @@
       groups: groups.filter(({ causes }) => causes.length > 0).sort((a, b) => Number(b.raised) - Number(a.raised)),
       looks: named(ranked.looks).slice(0, mostLooks),
       next: named(ranked.next).slice(0, mostTests),
+      behind: ranked.behind.map(([point = '']) => point),
       held: ranked.held
         .slice(0, mostTests)
         .map(({ id, held }) => ({ name: tests.get(id)?.short ?? id, by: held[0] ?? '' })),
@@ -437,6 +442,13 @@
       ]),
       ...testsPart('Looks that cost nothing', found.looks, choose),
       ...testsPart('Next', found.next, choose),
+      ...found.behind.map((point) =>
+        part(
+          'p',
+          `Look first: ${point}. The engine is past it by what was seen, and the records do not prove it.`,
+          'stop',
+        ),
+      ),
       ...(found.held.length === 0
         ? []
         : [part('h3', 'Held'), listOf(found.held.map(({ name, by }) => `${name}: waits for \u201C${by}\u201D`))]),

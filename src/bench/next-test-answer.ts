@@ -22,6 +22,8 @@ export interface BenchAnswer {
   readonly looks: readonly BenchTest[];
   readonly next: readonly BenchTest[];
   readonly held: readonly { readonly name: string; readonly by: string }[];
+  /** Hold points that the engine is past and the records do not prove. */
+  readonly behind: readonly string[];
 }
 
 const mostCauses = 3;
@@ -39,7 +41,7 @@ export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
       .map((one) => wordsOf(data, one))
       .join(' + ');
   const impossible = contradictions(data.table, seen).map(([one, other]) => `${words(one)} — and — ${words(other)}`);
-  const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [] };
+  const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], behind: [] };
   if (impossible.length > 0) return none;
   const evidence = weigh(data.table, seen);
   const now = seen.filter((ref) => !data.seen.includes(ref));
@@ -67,6 +69,7 @@ export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
     groups: groups.filter(({ causes }) => causes.length > 0).sort((a, b) => Number(b.raised) - Number(a.raised)),
     looks: named(ranked.looks).slice(0, mostLooks),
     next: named(ranked.next).slice(0, mostTests),
+    behind: ranked.behind.map(([point = '']) => point),
     held: ranked.held
       .slice(0, mostTests)
       .map(({ id, held }) => ({ name: tests.get(id)?.short ?? id, by: held[0] ?? '' })),

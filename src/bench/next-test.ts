@@ -119,6 +119,13 @@ function answerParts(found: BenchAnswer, choose: (test: string, outcome: string)
     ]),
     ...testsPart('Looks that cost nothing', found.looks, choose),
     ...testsPart('Next', found.next, choose),
+    ...found.behind.map((point) =>
+      part(
+        'p',
+        `Look first: ${point}. The engine is past it by what was seen, and the records do not prove it.`,
+        'stop',
+      ),
+    ),
     ...(found.held.length === 0
       ? []
       : [part('h3', 'Held'), listOf(found.held.map(({ name, by }) => `${name}: waits for “${by}”`))]),

@@ -32,6 +32,7 @@ export const nextTest = defineView({
       heading(2, context.say('Next, in this order'), 'next'),
       ...looksBlocks(context, found),
       ...nextBlocks(context, found),
+      ...behindBlocks(context, found),
       ...heldBlocks(context, found),
       paragraphs(
         context.say(
@@ -177,6 +178,16 @@ function testRows(context: ViewContext, { test }: NextTest, number: number): rea
       };
     }),
   ];
+}
+
+/** Points that the engine is past by what was seen, and that the records do not prove: to be looked at before it is kicked again. */
+function behindBlocks({ say }: ViewContext, { behind }: Diagnosis): readonly Block[] {
+  return behind.flatMap(([point = '', ...reasons]): readonly Block[] => [
+    paragraphs(
+      `${say('Look first')}: ${say(point)}. ${say('The engine is past it by what was seen, and the records do not prove it')}:`,
+    ),
+    lines(reasons.slice(0, 3).map((reason) => say(reason))),
+  ]);
 }
 
 /** Tests that wait, by the hold point that holds them. */

@@ -32,7 +32,6 @@ function table(): OddsTable {
       running: false,
       turning: false,
       turns: false,
-      heldUntilTurned: false,
       when: [],
       unless: [],
       after: [],

@@ -15,7 +15,6 @@ const plain = {
   running: false,
   turning: false,
   turns: false,
-  heldUntilTurned: false,
   when: [],
   unless: [],
   after: [],

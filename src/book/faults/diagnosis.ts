@@ -50,6 +50,8 @@ export interface Diagnosis {
   readonly looks: readonly NextTest[];
   readonly next: readonly NextTest[];
   readonly held: readonly NextHeld[];
+  /** Hold points that the engine is past, and that are not clear: title, then what is open. */
+  readonly behind: readonly (readonly string[])[];
 }
 
 /** A year without a run is standing; what was seen or done longer ago than two years says nothing of today. Judgement. */
@@ -72,7 +74,7 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
   const evidence = weigh(table, seen.map(refOf));
   const ranked =
     impossible.length > 0
-      ? { looks: [], next: [], held: [] }
+      ? { looks: [], next: [], held: [], behind: [] }
       : nextTests(evidence, table.runs || saysTurned(table, now.map(refOf)));
   return {
     standing,
@@ -85,6 +87,7 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
     looks: named(faults, ranked.looks),
     next: named(faults, ranked.next),
     held: named(faults, ranked.held),
+    behind: ranked.behind,
   };
 }
 

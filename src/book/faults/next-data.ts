@@ -19,6 +19,7 @@ export function nextData(book: Book, found: Diagnosis): Readonly<Record<string, 
     groups: found.groups.map(({ group, causes }) => ({ group, causes: causes.map(causeData) })),
     looks: found.looks.map(testData),
     next: found.next.map(testData),
+    behind: found.behind.map(([point, ...open]) => ({ point, open })),
     held: found.held.map((held) => ({ ...testData(held), place: held.place, because: held.held })),
   };
 }

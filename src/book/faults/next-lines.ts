@@ -35,6 +35,7 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
     'Next',
     ...found.next.slice(0, most).flatMap((one) => testLines(book, one, working)),
     ...(found.next.length === 0 ? ['  no test that would tell more'] : []),
+    ...(found.behind.length === 0 ? [] : ['', 'Look first', ...behindLines(found)]),
     ...(found.held.length === 0 ? [] : ['', 'Held', ...heldLines(found)]),
   ];
 }
@@ -81,6 +82,14 @@ function heldLines({ held }: Diagnosis): readonly string[] {
       ...because.map((reason) => `      held because: ${reason}`),
     ];
   });
+}
+
+/** Points that the engine is past, and that nobody has proved: what was seen does not prove them. */
+function behindLines({ behind }: Diagnosis): readonly string[] {
+  return behind.flatMap(([point, ...reasons]) => [
+    `  ${point ?? ''}: the engine is past it by what was seen, and the records do not prove it.`,
+    ...reasons.slice(0, 3).map((reason) => `      open: ${reason}`),
+  ]);
 }
 
 function upperFirst(text: string): string {

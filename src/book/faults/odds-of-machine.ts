@@ -15,8 +15,17 @@ import type { WorkedOn } from './worked-on.ts';
 
 /** The point that an engine which has been turned is past. */
 const beforeTurning = 'before-turning';
+/** The point that an engine which runs is past. */
+const beforeFirstKick = 'before-live-kick';
 /** Signs that nobody sees without turning the engine. */
-const turnedSigns: ReadonlySet<string> = new Set(['engine', 'kick', 'prime', 'compression-hot', 'points-arcing']);
+const turnedSigns: ReadonlySet<string> = new Set([
+  'engine',
+  'kick',
+  'prime',
+  'compression-hot',
+  'points-arcing',
+  'oil-return',
+]);
 
 export type StoodOrRan = 'long stored' | 'lately running';
 
@@ -36,7 +45,8 @@ export function oddsOfMachine(faults: FaultTables, book: Book, standing: StoodOr
       unless: test.unless,
       after: test.after,
       turns: test.point === beforeTurning || turnedSigns.has(test.id),
-      heldUntilTurned: test.point === beforeTurning,
+      ...(test.point === beforeTurning ? { heldUntil: 'turned' } : {}),
+      ...(test.point === beforeFirstKick ? { heldUntil: 'run' } : {}),
       held: heldBy(book, test.point),
       outcomes: test.outcomes.map((one) => ({
         id: one.saw,

@@ -25,6 +25,8 @@ export interface NextTests {
   readonly looks: readonly RankedTest[];
   readonly next: readonly RankedTest[];
   readonly held: readonly HeldTest[];
+  /** What would hold tests that are offered, had the engine not been turned or run already: still to be looked at. */
+  readonly behind: readonly (readonly string[])[];
 }
 
 /** Less than this tells nothing. */
@@ -35,8 +37,11 @@ export function nextTests(evidence: Evidence, turned = false): NextTests {
   const { table, seen } = evidence;
   const done = new Set([...seen].map((ref) => refParts(ref).test));
   const running = runs(table, [...seen]);
-  const known = knownFrom(evidence, seenRunning(table, [...seen]));
-  const heldBy = (test: OddsTest): readonly string[] => (turned && test.heldUntilTurned ? [] : test.held);
+  const ran = seenRunning(table, [...seen]);
+  const known = knownFrom(evidence, ran);
+  const isBehind = (test: OddsTest): boolean =>
+    test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran;
+  const heldBy = (test: OddsTest): readonly string[] => (isBehind(test) ? [] : test.held);
   const ranked = table.tests
     .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
     .map((test) => ({ test, rank: rankOf(known, test) }))
@@ -53,7 +58,9 @@ export function nextTests(evidence: Evidence, turned = false): NextTests {
       held: heldBy(test),
       place: 1 + next.filter((one) => one.worth >= rank.worth).length,
     }));
-  return { looks: free.map(({ rank }) => rank), next, held };
+  const offered = [...free, ...rest].filter(({ test }) => test.held.length > 0 && isBehind(test));
+  const behind = new Map(offered.map(({ test }) => [test.held[0] ?? '', test.held]));
+  return { looks: free.map(({ rank }) => rank), next, held, behind: [...behind.values()] };
 }
 
 function rankOf(known: ReturnType<typeof knownFrom>, test: OddsTest): RankedTest {

@@ -41,8 +41,8 @@ export interface OddsTest {
   readonly turning: boolean;
   /** Whoever has seen an outcome of it has turned the engine. */
   readonly turns: boolean;
-  /** What holds it is behind an engine that has been turned. */
-  readonly heldUntilTurned: boolean;
+  /** What holds it lies behind an engine that has been turned, or that runs. */
+  readonly heldUntil?: 'turned' | 'run';
   /** What holds it; empty when nothing does. */
   readonly held: readonly string[];
   readonly outcomes: readonly OddsOutcome[];

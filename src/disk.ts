@@ -1,29 +1,11 @@
 // The only place that reads records and content from the disk: a machine folder, a workshop of them, and the content beside this package.
-import {
-  closeSync,
-  lstatSync,
-  openSync,
-  readFileSync,
-  readSync,
-  readdirSync,
-  realpathSync,
-  statSync,
-  type Dirent,
-  type Stats,
-} from 'node:fs';
-import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { closeSync, openSync, readFileSync, readSync, realpathSync, statSync, type Stats } from 'node:fs';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import {
-  folderTooDeep,
-  linkNotFollowed,
-  notAFile,
-  notAMachine,
-  notOpened,
-  strayFile,
-} from './problem/folder-problems.ts';
-import type { Outcome, Problem } from './problem/problem.ts';
+import { entryOf, namesIn, slashed, walk, type Entry } from './disk/walk.ts';
+import { notAMachine, notOpened } from './problem/folder-problems.ts';
+import type { Outcome } from './problem/problem.ts';
 import type { Asset, SourceFile } from './source/files.ts';
-import { isMachineFolder, isRecord, isStray } from './source/machine-files.ts';
 
 export type { Asset, SourceFile };
 
@@ -51,17 +33,6 @@ export interface Stamp {
 
 /** More is never read of a record: enough for the reader of documents to see that it is over 1 MB of characters, whatever the script. */
 const mostBytes = 3_000_003;
-const deepest = 8;
-
-interface Found {
-  readonly records: readonly Entry[];
-  readonly assets: readonly Asset[];
-  readonly problems: readonly Problem[];
-  readonly folders: readonly string[];
-}
-interface Entry extends Asset {
-  readonly link: boolean;
-}
 
 /**
  * Reads one machine folder. The value is undefined only when it is not a machine folder at all. With an earlier reading, files
@@ -184,62 +155,6 @@ function walkContent(folder: string): readonly string[] {
   });
 }
 
-/** All files that can matter, sorted. A linked record is a problem; a linked photo is marked, for the record that names it to say so. */
-function walk(folder: string): Found {
-  const records: Entry[] = [];
-  const assets: Asset[] = [];
-  const problems: Problem[] = [];
-  const folders: string[] = [];
-  const visit = (at: string, depth: number): void => {
-    const inside = namesIn(at);
-    if (inside === undefined) {
-      problems.push(notOpened(named(folder, at)));
-      return;
-    }
-    folders.push(at);
-    for (const each of inside) {
-      if (each.name.startsWith('.') || each.name === 'node_modules') continue;
-      const absolute = join(at, each.name);
-      const file = named(folder, absolute);
-      if (each.isDirectory()) {
-        if (isMachineFolder(file) && depth >= deepest) problems.push(folderTooDeep(file));
-        else if (isMachineFolder(file)) visit(absolute, depth + 1);
-        continue;
-      }
-      if (!isMachineFolder(file) && !isRecord(file) && !isStray(file)) continue;
-      const entry = entryOf(folder, absolute);
-      if (entry === undefined) {
-        if (isRecord(file)) problems.push(notAFile(file));
-        continue;
-      }
-      if (/^(photos|documents)\//.test(file)) assets.push(entry);
-      else if (entry.link) problems.push(linkNotFollowed(file));
-      else if (isRecord(file)) records.push(entry);
-      else if (isStray(file)) problems.push(strayFile(file));
-    }
-  };
-  visit(folder, 0);
-  return { records, assets, problems, folders };
-}
-
-/** What is in a folder, sorted; undefined when it may not be looked into. */
-function namesIn(folder: string): readonly Dirent[] | undefined {
-  try {
-    return readdirSync(folder, { withFileTypes: true }).sort(byName);
-  } catch {
-    return undefined;
-  }
-}
-
-/** A file as it stands; links are told apart so that nobody follows them. */
-function entryOf(folder: string, absolute: string): Entry | undefined {
-  const stat = lstatSync(absolute, { throwIfNoEntry: false });
-  if (stat === undefined) return undefined;
-  const link = stat.isSymbolicLink();
-  if (!stat.isFile() && !link) return undefined;
-  return { file: named(folder, absolute), absolute, size: stat.size, modified: stat.mtimeMs, link };
-}
-
 /** Instruments, suppliers and stock kept in the workshop count for every machine in it. */
 function sharedEntries(folder: string): readonly Entry[] {
   const above = dirname(folder);
@@ -270,16 +185,6 @@ function textOf(entry: Entry): string {
   }
 }
 
-/** One name for one file on every system: forward slashes, composed letters. */
-function named(folder: string, absolute: string): string {
-  return slashed(relative(folder, absolute)).normalize('NFC');
-}
-function slashed(path: string): string {
-  return sep === '/' ? path : path.split(sep).join('/');
-}
-function byName(a: { readonly name: string }, b: { readonly name: string }): number {
-  return a.name < b.name ? -1 : 1;
-}
 function realFolder(path: string): string | undefined {
   const stat = statOf(resolve(path));
   return stat?.isDirectory() === true ? realpathSync(resolve(path)) : undefined;

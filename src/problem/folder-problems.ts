@@ -50,6 +50,43 @@ export function strayFile(file: string): Problem {
     'Records are jobs/*.md, the maker’s data maker/*.yaml, and machine.yaml, instruments.yaml, workshop.yaml and story.md.',
   );
 }
+export function conflictCopy(file: string, of: string): Problem {
+  return whole(
+    file,
+    'conflict-copy',
+    'problem',
+    `By its name this is a second version of ${of}, left where two people or two computers wrote at once; it is not read.`,
+    `Put what is true of the two into ${of}, then move this one out of the folder.`,
+  );
+}
+export function formerState(file: string, of: string): Problem {
+  return whole(
+    file,
+    'file-not-read',
+    'query',
+    `By its name this is a former state of ${of}, which an editor or a merge left; it is not read.`,
+    'Move it out of the folder when you do not want it any more.',
+  );
+}
+export function nameNotEverywhere(file: string, why: string): Problem {
+  return whole(
+    file,
+    'name-not-everywhere',
+    'query',
+    `Not every system can keep a file of this name: ${why}.`,
+    'Give it another name, and change it where records name it.',
+  );
+}
+export function namesFallTogether(file: string, other: string): Problem {
+  const same = file.normalize('NFC') === other.normalize('NFC');
+  const message = same
+    ? 'There are two files of this name, whose accents are only stored in two ways; they cannot be told apart.'
+    : `On many systems this is the same name as ${other}: one of the two would be lost there.`;
+  const hint = same
+    ? 'Give one of the two another name.'
+    : 'Give one another name, and change it where records name it.';
+  return whole(file.normalize('NFC'), 'names-fall-together', 'problem', message, hint);
+}
 
 function whole(file: string, code: ProblemCode, severity: Severity, message: string, hint: string): Problem {
   return { code, severity, at: { file, path: [] }, message, hint };

@@ -3,6 +3,7 @@ import type { Outcome, Problem } from '../problem/problem.ts';
 import type { Asset, SourceFile } from '../source/files.ts';
 import { isOwnContent } from '../source/machine-files.ts';
 import { cleanText } from '../source/clean-text.ts';
+import { conflictMarker } from '../source/conflict-markers.ts';
 import { checkRecords } from './check-records.ts';
 import { sameFile } from './check-ids.ts';
 import { keptJob, keptMaker, type MakerReading } from './kept-readings.ts';
@@ -94,8 +95,9 @@ function oneWorkshop(readings: readonly FileReading<Workshop>[]): Workshop {
 function readStory(source: SourceFile): { reading: FileReading<unknown>; body: string } {
   const clean = cleanText(source.text);
   if (!clean.startsWith('---')) {
-    const reading = { file: source.file, value: {}, document: undefined, problems: [], kept: [] };
-    return { reading, body: clean };
+    const torn = conflictMarker(source);
+    const problems = torn === undefined ? [] : [torn];
+    return { reading: { file: source.file, value: {}, document: undefined, problems, kept: [] }, body: clean };
   }
   const reading = readFile(source, storyKind);
   return { reading, body: reading.document?.body ?? '' };

@@ -2,6 +2,7 @@
 import type { Outcome, Problem } from '../problem/problem.ts';
 import { markUnknown } from './bare-unknown.ts';
 import { cleanText, unreadableText } from './clean-text.ts';
+import { conflictMarker } from './conflict-markers.ts';
 import type { SourceFile } from './files.ts';
 import { splitFrontMatter, type Split } from './front-matter.ts';
 import { isBranch, type Branch } from './tree.ts';
@@ -21,7 +22,7 @@ export interface Document {
 
 /** Reads one file; `undefined` with at least one problem when its data cannot be read. */
 export function readDocument(source: SourceFile): Outcome<Document | undefined> {
-  const unreadable = unreadableText(source);
+  const unreadable = unreadableText(source) ?? conflictMarker(source);
   if (unreadable !== undefined) return { value: undefined, problems: [unreadable] };
   const split = splitFile(source.file, cleanText(source.text));
   if ('code' in split) return { value: undefined, problems: [split] };

@@ -31,6 +31,7 @@ function lay(folder: string, { language, file, text }: Fenced): void {
   else if (language === 'long') put(folder, file, text.replace(/(\w) \((\d+) times\)/u, repeated));
   else if (language === 'latin1') put(folder, file, Buffer.from(text, 'latin1'));
   else if (language === 'picture') put(folder, file, Buffer.from(text, 'base64'));
+  else if (language === 'merge') put(folder, file, text.replaceAll(/^ (?=[<=>]{7})/gmu, ''));
   else if (language === 'patch') patch(folder, file, text);
   else if (language === 'out') beside(dirname(folder), text);
   else put(folder, file, text);

@@ -1,0 +1,116 @@
+// The first page of a workshop: every machine with how it stands, what is held, due and to get across all of them, and what moved between them.
+import type { FolderQuery, OneOfThem } from '../book/workshop-looks.ts';
+import { speaker } from '../sheet/dialect.ts';
+import type { Block, Page, Text } from '../sheet/sheet.ts';
+import { instruments } from '../views/instruments.ts';
+import { column, heading, joined, lines, row, stack } from '../views/wording/blocks.ts';
+import { count, countOf } from '../views/wording/count.ts';
+import { recordsUpTo } from '../views/wording/records-up-to.ts';
+import { contextOf } from './context.ts';
+import {
+  dueTable,
+  heldTable,
+  into,
+  isDue,
+  movesTable,
+  nameIn,
+  shelf,
+  shoppingTable,
+  type Say,
+} from './workshop-lists.ts';
+
+/** A machine that has no new binder: its records have problems. */
+export interface StoppedMachine {
+  readonly folder: string;
+  /** What it is called, where its machine.yaml could be read. */
+  readonly name?: string;
+  readonly problems: number;
+}
+
+export interface WorkshopFacts {
+  readonly name: string;
+  /** Machines with a new binder, in the order of their folders. A reference `machine:<folder>/<file>` leads into one. */
+  readonly machines: readonly OneOfThem[];
+  readonly stopped: readonly StoppedMachine[];
+  readonly asked: readonly FolderQuery[];
+}
+
+/** Makes the page. The first machine’s spelling is that of the page. */
+export function composeWorkshop(facts: WorkshopFacts): Page {
+  const [first] = facts.machines;
+  const say: Say =
+    first === undefined ? (words) => words : speaker(first.book.content.words, first.book.records.machine.spelling);
+  return {
+    file: 'index.html',
+    title: facts.name,
+    section: 'workshop',
+    blocks: stack(
+      heading(2, say('The machines'), 'machines'),
+      machineTable(facts, say),
+      stoppedLines(facts.stopped, say),
+      heading(2, say('Held'), 'held'),
+      heldTable(facts.machines, say),
+      heading(2, say('Due or overdue'), 'due'),
+      dueTable(facts.machines, say),
+      heading(2, say('To get'), 'to-get'),
+      shoppingTable(facts.machines, say),
+      heading(2, say('Moved between machines'), 'moved'),
+      movesTable(facts.machines, say),
+      betweenLines(facts, say),
+      shelf(facts.machines, say),
+      first === undefined ? [] : instruments.blocks(contextOf(first.book)),
+    ),
+  };
+}
+
+function machineTable({ machines }: WorkshopFacts, say: Say): Block {
+  const name = nameIn(machines);
+  return {
+    type: 'table',
+    columns: [
+      column(say('Machine'), 5),
+      column(say('Records up to'), 3),
+      column(say('Held'), 2, 'right'),
+      column(say('Off or open'), 2, 'right'),
+      column(say('Due'), 2, 'right'),
+      column(say('To look at'), 2, 'right'),
+    ],
+    rows: machines.map((one) => {
+      const { folder, book } = one;
+      const number = (file: string, all: readonly unknown[]): Text => into(folder, file, count(all.length));
+      return row(
+        into(folder, 'index.html', name(one)),
+        recordsUpTo(book),
+        number(
+          'hold-points.html',
+          book.holds.filter((hold) => !hold.clear),
+        ),
+        number('off.html', book.off.open),
+        number('service.html', book.due.filter(isDue)),
+        number('problems.html', book.queries),
+      );
+    }),
+    empty: say('No machine could be read.'),
+    use: 'read',
+  };
+}
+
+function stoppedLines(stopped: readonly StoppedMachine[], say: Say): readonly Block[] {
+  if (stopped.length === 0) return [];
+  const told = stopped.map(({ folder, name, problems }): Text => [
+    { kind: 'strong', text: name === undefined ? folder : `${name} (${folder})` },
+    `: ${say('not made anew')}, ${countOf(problems, say('problem'), say('problems'))} ${say('in its records')}`,
+  ]);
+  const text = say(
+    'What was made of them before, if anything, stands as it was, and nothing of them is counted below.',
+  );
+  return [{ type: 'caution', grade: 'NOTE', text }, lines(told)];
+}
+
+function betweenLines({ asked }: WorkshopFacts, say: Say): readonly Block[] {
+  if (asked.length === 0) return [];
+  return [
+    heading(2, say('Between the machines, for a person to look at'), 'between'),
+    lines(asked.map(({ folder, problem }) => joined([`${folder}: ${problem.message}`, problem.hint]))),
+  ];
+}

@@ -27,6 +27,25 @@ export function either(...schemas: readonly Schema[]): Schema {
   return { anyOf: schemas };
 }
 
+const coveredArea = object({
+  left: ref('measure'),
+  top: ref('measure'),
+  width: ref('measure'),
+  height: ref('measure'),
+});
+
+/** Lines of a job; `cover` are the parts of a picture that are black in the buyer's copy. */
+export const jobLine = {
+  photo: object(
+    { file: text, caption: text, private: flag, at: ref('place') },
+    { before: flag, cover: list(coveredArea) },
+  ),
+  correction: object(
+    { record: text, item: text, was: text, is: text, why: text, at: ref('place') },
+    { position: text },
+  ),
+} as const;
+
 /** Any key, each with the same kind of value. */
 export function byName(value: Schema): Schema {
   return { type: 'object', additionalProperties: value };

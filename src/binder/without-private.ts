@@ -5,7 +5,7 @@ import type { Plain } from './plain.ts';
 type Data = Readonly<Record<string, Plain>>;
 
 /**
- * Leaves out every number, photo or paper that carries the mark itself. Undefined where a single value inside a record carries it:
+ * Leaves out every number, photo or paper that carries the mark itself, and the list of private words. Undefined where a single value inside a record carries it:
  * what was worked out from such a value stands in many places, and leaving some of them out would be a promise not kept.
  */
 export function withoutPrivate(data: Data, kept: readonly Place[]): Data | undefined {
@@ -17,7 +17,9 @@ function opened(value: Plain): Plain {
   if (isList(value)) return value.filter((each) => !isPrivate(each)).map(opened);
   if (!isBranch(value)) return value;
   return Object.fromEntries(
-    Object.entries(value).flatMap(([key, inner]) => (isPrivate(inner) ? [] : [[key, opened(inner)]])),
+    Object.entries(value).flatMap(([key, inner]) =>
+      isPrivate(inner) || key === 'privateWords' ? [] : [[key, opened(inner)]],
+    ),
   );
 }
 

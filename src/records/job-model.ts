@@ -165,12 +165,21 @@ export interface MoneyEntry {
   readonly at: Place;
 }
 
+/** A part of a picture, as shares of its width and height, that is black in the buyer's copy. */
+export interface CoveredArea {
+  readonly left: Written<'share'>;
+  readonly top: Written<'share'>;
+  readonly width: Written<'share'>;
+  readonly height: Written<'share'>;
+}
+
 export interface Photo {
   readonly file: string;
   readonly caption: string;
   /** Taken before the work. */
   readonly before?: boolean;
   readonly private: boolean;
+  readonly cover?: readonly CoveredArea[];
   readonly at: Place;
 }
 

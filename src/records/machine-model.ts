@@ -107,6 +107,8 @@ export interface Machine {
   readonly currency: string;
   readonly rates: Readonly<Record<string, number>>;
   readonly roadRules?: string;
+  /** Words that stay out of the buyer's copy wherever they stand. */
+  readonly privateWords?: readonly string[];
   readonly spendingLimit?: Money;
   /** Share on top of what is still to come, 0 to 2: for what is found when it is open. */
   readonly allowance?: number;

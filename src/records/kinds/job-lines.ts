@@ -3,6 +3,7 @@ import type {
   Answer,
   CheckDone,
   CoreDeposit,
+  CoveredArea,
   Correction,
   Finding,
   MoneyEntry,
@@ -165,11 +166,21 @@ export const moneyEntry: Shape<MoneyEntry> = andThen(
   }),
 );
 
+const area: Shape<CoveredArea> = group({
+  left: need(quantity('share', '60 %'), 'where it begins, from the left edge'),
+  top: need(quantity('share', '70 %'), 'where it begins, from the top edge'),
+  width: need(quantity('share', '25 %'), 'how wide it is'),
+  height: need(quantity('share', '10 %'), 'how high it is'),
+});
+
 export const photo: Shape<Photo> = entry({
   file: need(text, 'path of the picture, from the machine folder', { example: 'photos/head-off.png' }),
   caption: or(anyText, '', 'what it shows', { example: 'Head off' }),
   before: or(yesNo, false, 'taken before the work'),
   private: or(yesNo, false, 'kept out of the buyer’s copy'),
+  cover: may(list(area), 'parts of the picture that are black in the buyer’s copy', {
+    example: '[{left: 60 %, top: 70 %, width: 25 %, height: 10 %}]',
+  }),
 });
 
 export const signature = group({

@@ -108,7 +108,9 @@ export const jobKind = defineRecord<JobData>({
       readings: or(list(reading), [], 'what was measured'),
       parts: or(list(part), [], 'parts wanted, bought, fitted'),
       findings: or(list(finding), [], 'what was seen and stays to be answered'),
-      tests: may(list(testDone), 'what was tried to find a fault, and what it showed', { example: '[{test: spark, saw: thin}]' }),
+      tests: may(list(testDone), 'what was tried to find a fault, and what it showed', {
+        example: '[{test: spark, saw: thin}]',
+      }),
       checks: or(list(checkDone), [], 'checks done', { example: '[bores-oiled]' }),
       releases: may(list(release), 'hold points or checks let pass by a person, without proof'),
       answers: may(list(answer), 'queries that were looked at and may stand'),
@@ -131,6 +133,12 @@ export const jobKind = defineRecord<JobData>({
       next: may(text, 'what is to be done next'),
       signed: may(signature, 'who signs, and when', { example: '{by: owner, date: 2024-09-14}' }),
     }),
-    (found) => ({ ...found, ...found.state, ...dividedWork(found.state.state, found.work) }),
+    (found) => ({
+      ...found,
+      ...found.state,
+      ...dividedWork(found.state.state, found.work),
+      // In a copy for a next owner `?` stands where the name of a picture was that did not go with it.
+      photos: found.photos.filter(({ file }) => file !== '?'),
+    }),
   ),
 });

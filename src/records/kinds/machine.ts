@@ -3,7 +3,7 @@ import type { Machine } from '../model.ts';
 import { refuse } from '../shapes/desk.ts';
 import { group, may, need, or } from '../shapes/fields.ts';
 import { money, quantity } from '../shapes/measured.ts';
-import { choice, mapOf, number, text } from '../shapes/plain.ts';
+import { choice, list, mapOf, number, text } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { clock } from './clock.ts';
 import { features } from './features.ts';
@@ -58,6 +58,11 @@ export const machineKind = defineRecord<Omit<Machine, 'file'>>({
       roadRules: may(text, 'whose road rules apply', { example: 'uk' }),
       spendingLimit: may(money, 'what you will spend', { example: '900.00 GBP' }),
       allowance: may(share, 'on top of what is still to come, for what is found when it is open', { example: '25 %' }),
+      privateWords: may(
+        list(text),
+        'words kept out of the buyer’s copy wherever they stand: names, addresses, the insurer, where it is kept',
+        { example: '[Mill Row 12, policy 77-1204]' },
+      ),
       hourRate: may(money, 'what an hour of your own is worth to you; without it hours are not valued'),
     }),
     ({ splitpin, place: { altitude, site }, ...rest }) => ({

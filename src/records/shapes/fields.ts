@@ -4,7 +4,7 @@ import { isBranch, type Branch, type Tree } from '../../source/tree.ts';
 import { nearest } from '../nearest.ts';
 import { cutAtComma } from './cut-at-comma.ts';
 import { placeOf, refuse, type Desk, type Spot } from './desk.ts';
-import { readInside, type Shape, type ToldField } from './shape.ts';
+import { lookedThrough, readInside, type Shape, type ToldField } from './shape.ts';
 
 type Presence = 'needed' | 'optional' | 'filled in';
 
@@ -128,7 +128,8 @@ function readField(
   spot: Spot,
   desk: Desk,
 ): void {
-  const empty = tree === null || tree === '' || (tree === '?' && field.shape.takesUnknown === undefined);
+  const unknown = lookedThrough(tree) === '?' && field.shape.takesUnknown === undefined;
+  const empty = tree === null || tree === '' || unknown;
   if (empty && field.presence !== 'needed' && !(tree === null && field.shape.takesUnknown === true)) return;
   const value = readInside(field.shape, tree, spot, desk);
   if (value !== undefined) found[name] = value;

@@ -30,15 +30,23 @@ export interface Shape<T> {
   readonly takesUnknown?: true;
 }
 
+/** In a copy for a next owner these stand where the value was: there is nothing left to keep. */
+const nothing: ReadonlySet<unknown> = new Set(['?', 'none']);
+
 /** Reads a value inside another one, looking through `{value: …, private: yes}`. */
 export function readInside<T>(shape: Shape<T>, tree: Tree, spot: Spot, desk: Desk): T | undefined {
   if (!isBranch(tree) || !isKept(tree)) return shape.read(tree, spot, desk);
   const inner = { up: spot, key: 'value' };
-  if (tree['private'] === 'yes') desk.kept.push(placeOf(desk, inner));
-  else if (tree['private'] !== 'no') {
+  if (tree['private'] === 'yes' && !nothing.has(tree['value'])) desk.kept.push(placeOf(desk, inner));
+  else if (tree['private'] !== 'yes' && tree['private'] !== 'no') {
     refuse(desk, { up: spot, key: 'private' }, 'word-unknown', 'Private is yes or no.', 'Write `private: yes`.');
   }
   return shape.read(tree['value'] ?? null, inner, desk);
+}
+
+/** What stands in `{value: …, private: yes}`, or the tree itself. */
+export function lookedThrough(tree: Tree): Tree {
+  return isBranch(tree) && isKept(tree) ? (tree['value'] ?? null) : tree;
 }
 
 function isKept(tree: Branch): boolean {

@@ -43,7 +43,7 @@ export function nextTests(evidence: Evidence, turned = false): NextTests {
     test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran;
   const heldBy = (test: OddsTest): readonly string[] => (isBehind(test) ? [] : test.held);
   const ranked = table.tests
-    .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
+    .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running, ran))
     .map((test) => ({ test, rank: rankOf(known, test) }))
     .filter(({ test, rank }) => test.free || rank.tells > nothing);
   const free = ranked
@@ -69,16 +69,18 @@ function rankOf(known: ReturnType<typeof knownFrom>, test: OddsTest): RankedTest
   return { id: test.id, tells, effort: test.effort, worth: tells / test.effort, expected };
 }
 
-/** What it waits for has been seen; what comes before it has been done; an engine runs where one must. */
+/** What it waits for has been seen; what comes before it has been done; an engine runs where one must, and is dead where it must be. */
 function isOpen(
   table: OddsTable,
   test: OddsTest,
   seen: ReadonlySet<string>,
   done: ReadonlySet<string>,
   running: boolean,
+  ran: boolean,
 ): boolean {
   const has = new Set(table.tests.map((one) => one.id));
   if (test.running && !running) return false;
+  if (ran && isOfDeadEngine(table, test)) return false;
   if (test.turning && seen.has(engineStuck) && !test.when.includes(engineStuck)) return false;
   if (test.unless.some((ref) => seen.has(ref))) return false;
   if (test.when.length > 0 && !test.when.some((ref) => seen.has(ref))) return false;
@@ -101,4 +103,9 @@ export function saysTurned(table: OddsTable, refs: readonly string[]): boolean {
     const test = table.tests.find((one) => one.id === refParts(ref).test);
     return outcome !== undefined && (test?.turns === true || outcome.running === true);
   });
+}
+
+/** A test none of whose outcomes can be had of an engine that runs. */
+function isOfDeadEngine(table: OddsTable, test: OddsTest): boolean {
+  return test.outcomes.every(({ saw }) => !fits(table, `${test.id}=${saw}`, [engineRuns]));
 }

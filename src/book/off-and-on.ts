@@ -90,7 +90,10 @@ function shelfKey(state: OffState, thing: string): string {
 const alone: ReadonlySet<string> = new Set(['replaced', 'lost', 'filled', 'tightened']);
 
 function stateLeft(jobs: readonly Job[]): Pick<OffBook, 'stateLeft' | 'next'> {
-  const newest = jobs.findLast((job) => job.stateLeft.length > 0);
+  const written = jobs.findLast((job) => job.stateLeft.length > 0);
+  // A machine that has been ridden since is not as it was left.
+  const ridden = written !== undefined && jobs.slice(jobs.indexOf(written) + 1).some(({ ride }) => ride !== undefined);
+  const newest = ridden ? undefined : written;
   const last = jobs.findLast((job) => job.next !== undefined);
   // What was written as next has been gone on with once a later record continues it.
   const next = jobs.some((job) => last !== undefined && job.continues === last.id) ? undefined : last;

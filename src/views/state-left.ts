@@ -1,7 +1,9 @@
 // The card on the handlebars: what is loose, drained, disconnected, open, away or temporary, and the next step.
 import type { OpenLine } from '../book/book.ts';
+import { hasHappened } from '../book/in-order.ts';
 import type { CardsBlock, Text } from '../sheet/sheet.ts';
 import { count, countOf } from './wording/count.ts';
+import { dayText } from './wording/day.ts';
 import { cardFoot } from './wording/records-up-to.ts';
 import { workParticulars, workThing } from './wording/work.ts';
 import { partsIn } from './still-holds.ts';
@@ -73,6 +75,16 @@ function firstClause(text: string): string {
   return text.split(/[;:,]/u)[0] ?? text;
 }
 
+/** The words it was left with; once there are later records, with the day they are of. */
+function wordsLeft({ book, say }: ViewContext): readonly Text[] {
+  const [first, ...more] = book.off.stateLeft;
+  if (first === undefined) return [];
+  const texts = [first, ...more].map(({ text }) => text);
+  const since = book.records.jobs.some((job) => hasHappened(job) && job.date.from > first.job.date.to);
+  if (!since) return texts;
+  return [[{ kind: 'strong', text: `${say('Left so')}, ${dayText(first.job.date.to)}: ` }, texts.join('; ')]];
+}
+
 function cards(context: ViewContext): CardsBlock {
   const { book, say } = context;
   const open = book.off.open.length;
@@ -82,7 +94,7 @@ function cards(context: ViewContext): CardsBlock {
     `${countOf(open, say('thing is open'), say('things are open'))}.`,
   ];
   const none: Text = say('Nothing is off, loose, empty, disconnected, open or away, by the records.');
-  const words = book.off.stateLeft.map(({ text }): Text => text);
+  const words = wordsLeft(context);
   const findings = gravestFindings(book, say).map(({ weight, saw }): Text => [
     { kind: 'strong', text: `${say('Found')}, ${weight}: ` },
     saw,

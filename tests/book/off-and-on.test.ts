@@ -87,6 +87,15 @@ describe('off and on', () => {
     expect(made.off.stateLeft.map((one) => one.text)).toEqual(['engine on the bench']);
     expect(made.off.next?.text).toBe('turn it');
   });
+
+  it('lets the words go that it was left with, once it was ridden', () => {
+    const left = job('2024-05-04', { stateLeft: ['chain off'] });
+    const words = (...later: Parameters<typeof book>[0]): readonly string[] =>
+      book([left, ...later], '2024-06-01').off.stateLeft.map(({ text }) => text);
+    expect(words(job('2024-05-05'))).toEqual(['chain off']);
+    expect(words(job('2024-05-05'), job('2024-05-06', { ride: {} }))).toEqual([]);
+    expect(words(job('2024-05-05'), job('2024-05-06', { ride: {}, state: 'planned' }))).toEqual(['chain off']);
+  });
 });
 
 const pairs: readonly (readonly [Verb, Verb])[] = [

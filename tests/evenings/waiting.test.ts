@@ -118,3 +118,13 @@ next: crank seals out`,
   expect(left).toMatch(/Off, loose, empty or open when it was left[^]*barrel \| off \| bag 3 \| 10 May 2025/u);
   expect(sheet).not.toContain('barrel');
 });
+
+test('15: the words it was left with carry their day once something was done since, and go once it was ridden', () => {
+  const left = { '2024-05-18-wheels': 'state left: [chain off]' };
+  const card = (jobs: Readonly<Record<string, string>>): string =>
+    evening('2024-07-01', { ...left, ...jobs }).sheet('state-left-in');
+  expect(card({})).not.toContain('Left so');
+  expect(card({})).toContain('chain off');
+  expect(card({ '2024-05-24-chain': 'parts: [{part: chain}]' })).toContain('Left so, 18 May 2024: chain off');
+  expect(card({ '2024-06-07-round': 'kind: ride\nride: {weather: dry}' })).not.toContain('chain off');
+});

@@ -2,6 +2,7 @@
 // SPLITPIN_FOLDER names the machine, SPLITPIN_OUT the output folder, SPLITPIN_TODAY the day; see DEVELOPERS.md.
 import { resolve } from 'node:path';
 import type { UserConfig } from '@11ty/eleventy';
+import { searchEntries } from './src/build.ts';
 import { namedPhotos } from './src/command/named-photos.ts';
 import { readMachine } from './src/command/read-machine.ts';
 import { frameFor } from './src/command/site-frame-for.ts';
@@ -10,6 +11,7 @@ import { packageFolder } from './src/disk.ts';
 import { makePhotos } from './src/photos/photo-work.ts';
 import { siteAssets } from './src/render/assets.ts';
 import { configureSite } from './src/render/eleventy-config.ts';
+import { searchFileText, searchIndexFile } from './src/render/search-file.ts';
 
 const machine = process.env['SPLITPIN_FOLDER'] ?? resolve(packageFolder(), 'demo-bike');
 const output = process.env['SPLITPIN_OUT'] ?? 'out/eleventy';
@@ -26,6 +28,10 @@ export default async function (configuration: UserConfig): Promise<{ readonly di
     progress: () => {},
   });
   configureSite(configuration, binder.pages, frameFor(binder, new Map(made.value.map((photo) => [photo.file, photo]))));
+  configuration.addTemplate('search-index.11ty.js', {
+    data: { permalink: searchIndexFile, eleventyExcludeFromCollections: true },
+    render: () => searchFileText(searchEntries(binder.book, binder.pages), binder.book.content.words),
+  });
   for (const { file, absolute } of siteAssets()) configuration.addPassthroughCopy({ [absolute]: file });
   return { dir: { input: 'templates', output } };
 }

@@ -6,6 +6,7 @@ import type { Block } from '../sheet/sheet.ts';
 import { aboutBlocks } from '../views/calculation/about.ts';
 import { rowsOnPage, testedBlocks } from '../views/calculation/tested.ts';
 import { usedBlocks } from '../views/calculation/used.ts';
+import { workingBench } from '../views/bench/working-data.ts';
 import { calculationFile } from '../views/calculations.ts';
 import type { ViewContext } from '../views/view.ts';
 import { lines } from '../views/wording/blocks.ts';
@@ -23,7 +24,14 @@ function pagesOf(context: ViewContext, one: Calculation): readonly PageSpec[] {
   return Array.from({ length: pages }, (_, index): PageSpec => {
     const title = index === 0 ? say(one.name) : `${say(one.name)}, ${say('published rows')}, ${count(index + 1)}`;
     const page = { file: calculationFile(one.id, index), title, section: say('Workings') };
-    return { ...page, make: () => ({ ...page, blocks: blocksOf(context, one, index, pages) }) };
+    return {
+      ...page,
+      make: () => {
+        const made = { ...page, blocks: blocksOf(context, one, index, pages) };
+        const bench = index === 0 ? workingBench(context, { calculations: [one.id] }) : undefined;
+        return bench === undefined ? made : { ...made, bench };
+      },
+    };
   });
 }
 

@@ -3,9 +3,10 @@ import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { anchor, heading } from '../views/wording/blocks.ts';
 import type { PageSpec } from './pages.ts';
+import type { SearchEntry } from './search-entries.ts';
 
 /** `problems` is already the page of what to look at; the manual of problem codes has a name of its own. */
-function fileOf(id: string): string {
+export function manualFile(id: string): string {
   return id === 'problems' ? 'problems-manual.html' : `${id}.html`;
 }
 
@@ -17,8 +18,26 @@ export function manualPages(context: ViewContext): readonly PageSpec[] {
   return ids.flatMap((id): readonly PageSpec[] => {
     const about = book.content.pages.get(id);
     if (about === undefined) return [];
-    const page = { file: fileOf(id), title: about.title, section };
+    const page = { file: manualFile(id), title: about.title, section };
     return [{ ...page, make: () => ({ ...page, blocks: withAnchors(prose(about.body)) }) }];
+  });
+}
+
+/** The manual for the search: its pages and their headings, cut from the text without setting it. */
+export function manualEntries({ book, say }: ViewContext): readonly SearchEntry[] {
+  const kind = say('manual');
+  return [...book.content.pages].flatMap(([id, about]): readonly SearchEntry[] => {
+    const file = manualFile(id);
+    const seen = new Map<string, number>();
+    const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
+    const heads = [...about.body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
+    return [
+      { kind, title: about.title, file, words: () => '' },
+      ...heads.map(([, text = '']) => {
+        const title = text.replaceAll(/[`*_]/gu, '');
+        return { kind, title, file: `${file}#${unique(seen, anchor(title))}`, words: () => about.title };
+      }),
+    ];
   });
 }
 

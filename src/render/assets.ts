@@ -9,6 +9,8 @@ export interface SiteAsset {
   readonly absolute: string;
 }
 
+/** Scripts that only some pages ask for. */
+const scripts = ['next-test', 'workings', 'search', 'photo-view'];
 const faces = ['splitpin-sans-regular', 'splitpin-sans-italic', 'splitpin-sans-semibold', 'splitpin-signs'];
 
 /** Every asset with where it lies in the installation. */
@@ -18,7 +20,7 @@ export function siteAssets(): readonly SiteAsset[] {
   return [
     { file: 'assets/splitpin.css', absolute: join(templates, 'splitpin.css') },
     { file: 'assets/splitpin.js', absolute: join(templates, 'splitpin.js') },
-    { file: 'assets/next-test.js', absolute: join(templates, 'next-test.js') },
+    ...scripts.map((name) => ({ file: `assets/${name}.js`, absolute: join(templates, `${name}.js`) })),
     { file: 'assets/LICENCE-OFL.txt', absolute: join(fonts, 'LICENCE-OFL.txt') },
     { file: 'assets/LICENCE-DejaVu.txt', absolute: join(fonts, 'LICENCE-DejaVu.txt') },
     ...faces.map((face) => ({ file: `assets/${face}.woff2`, absolute: join(fonts, `${face}.woff2`) })),

@@ -9,7 +9,15 @@ import { plainText } from './text-html.ts';
 export function renderPage(page: Page, site: SiteFrame): string {
   // Pages of the contents hold the long lists; on the others a way to narrow them would only stand in the way.
   const narrows = site.contents.some((line) => line.file === page.file);
-  return renderTemplate('page.njk', { page, site, narrows, title: titleOf(page), scope: pageScope(site, page.file) });
+  const photos = page.blocks.some(hasPhoto);
+  const scope = pageScope(site, page.file);
+  return renderTemplate('page.njk', { page, site, narrows, photos, title: titleOf(page), scope });
+}
+
+/** Only pages with photos ask for the script of the full view. */
+function hasPhoto(block: Block): boolean {
+  if (block.type === 'photo') return true;
+  return block.type === 'prose' && block.paragraphs.some(({ kind }) => kind === 'photo');
 }
 
 /** A first heading that only repeats the title is the title: its anchor goes there, and what is below it follows. */

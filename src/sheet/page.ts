@@ -13,6 +13,12 @@ export interface Page {
   readonly next?: { readonly file: string; readonly title: string };
   /** The PDF of the same content, below the output folder. */
   readonly pdf?: string;
-  /** What a script of the site works with on this page: its file below `assets/`, and its data as text. */
-  readonly bench?: { readonly script: string; readonly data: string };
+  /** What a script of the site works with on this page: its file below `assets/`, what is done there, and its data as text. */
+  readonly bench?: {
+    readonly script: string;
+    readonly label: string;
+    readonly data: string;
+    /** A script of this binder’s own that is read before it, below `assets/`. */
+    readonly with?: string;
+  };
 }

@@ -1,6 +1,7 @@
 // The programs for the browser: each src/bench/<name>.ts with all it needs as one classic script, kept as text in src/render/scripts/<name>.ts.
 import { build } from 'esbuild';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import type { Plugin } from 'esbuild';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
@@ -10,8 +11,11 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 /** Names of the programs; a new one is its file below src/bench and one name here. */
 export const browserScripts = ['phone'] as const;
 
-/** Programs that every site carries as a file of its own: src/bench/<name>.ts as templates/<name>.js, left readable. */
-export const siteScripts = ['next-test'] as const;
+/** Programs that every site carries as a file of its own: src/bench/<name>.ts as templates/<name>.js, left readable where they are short. */
+export const siteScripts = ['next-test', 'workings', 'search', 'photo-view'] as const;
+
+/** Long ones are made small. */
+const small: ReadonlySet<string> = new Set(['workings', 'search']);
 
 /** File of such a program. */
 export function siteScript(name: string): string {
@@ -20,10 +24,16 @@ export function siteScript(name: string): string {
 
 /** Its text: the same sources give the same text. */
 export async function siteScriptText(name: string): Promise<string> {
-  const script = await bundled(name, false);
+  const isSmall = small.has(name);
+  const script = await bundled(name, isSmall);
   const path = siteScript(name);
-  const text = `// Made by src/tools/browser-scripts.ts from src/bench/${name}.ts; not edited by hand.\n/* oxlint-disable */\n${script}`;
-  return format(text, { ...(await resolveConfig(path)), filepath: path });
+  // One statement, which is left as it was made.
+  if (isSmall) return `${madeFrom(name)}// prettier-ignore\n${script.replace(/^"use strict";/, '')}`;
+  return format(madeFrom(name) + script, { ...(await resolveConfig(path)), filepath: path });
+}
+
+function madeFrom(name: string): string {
+  return `// Made by src/tools/browser-scripts.ts from src/bench/${name}.ts; not edited by hand.\n/* oxlint-disable */\n`;
 }
 
 /** File of the module that keeps a script. */
@@ -39,6 +49,19 @@ export async function scriptModuleText(name: string): Promise<string> {
   return format(text, { ...(await resolveConfig(path)), filepath: path });
 }
 
+/** Published values that calculations are only tested against stay at home: they are two thirds of all tables. */
+const withoutProofs: Plugin = {
+  name: 'without-proofs',
+  setup(building) {
+    building.onLoad({ filter: /[\\/]table[\\/]compiled\.ts$/ }, ({ path }) => {
+      const kept = readFileSync(path, 'utf8')
+        .split('\n')
+        .filter((line) => !line.startsWith('  "values-'));
+      return { contents: kept.join('\n'), loader: 'ts' };
+    });
+  },
+};
+
 async function bundled(name: string, minify = true): Promise<string> {
   const made = await build({
     absWorkingDir: root,
@@ -52,6 +75,7 @@ async function bundled(name: string, minify = true): Promise<string> {
     charset: 'ascii',
     legalComments: 'none',
     minify,
+    plugins: [withoutProofs],
     logLevel: 'warning',
   });
   const [file] = made.outputFiles;

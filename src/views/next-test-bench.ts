@@ -34,5 +34,5 @@ export function nextTestBench(context: ViewContext): Page['bench'] {
     cure: say(cure),
   }));
   const data = { table, tests, causes, seen: seen.filter(({ outcome }) => outcome !== undefined).map(refOf) };
-  return { script: 'next-test.js', data: JSON.stringify(data) };
+  return { script: 'next-test.js', label: say('Try outcomes'), data: JSON.stringify(data) };
 }

@@ -1,4 +1,5 @@
 // The site of a whole machine for the tests: real records and pages, with stand-ins for the photos and the PDFs beside them.
+import { searchEntries } from '../../src/build.ts';
 import { namedPhotos } from '../../src/command/named-photos.ts';
 import { phonePages } from '../../src/command/phone-file.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
@@ -6,6 +7,7 @@ import { frameFor } from '../../src/command/site-frame-for.ts';
 import { photoNames } from '../../src/photos/photo-names.ts';
 import { renderOne } from '../../src/render/page.ts';
 import { renderPhonePage } from '../../src/render/phone-page.ts';
+import { searchFileText, searchIndexFile } from '../../src/render/search-file.ts';
 import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
 import { standInPicture } from './stand-in-picture.ts';
 import type { WrittenFile } from './site-folder.ts';
@@ -37,10 +39,11 @@ export async function binderSite(folder: string, today: string): Promise<BinderS
     const made = page();
     return made === undefined ? [] : [{ file, content: renderPhonePage(made) }];
   });
+  const index = searchFileText(searchEntries(binder.book, binder.pages), binder.book.content.words);
   return {
     specs: binder.pages,
     frame,
-    files: [...pages, ...pictures, ...prints, ...phones],
+    files: [...pages, ...pictures, ...prints, ...phones, { file: searchIndexFile, content: index }],
     pages: new Map(pages.map(({ file, content }) => [file, content])),
     lost,
   };

@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
+import { searchIndexFile } from '../../src/render/search-file.ts';
 import { siteAssets } from '../../src/render/assets.ts';
 import { binderSite } from './binder-site.ts';
 
@@ -18,7 +19,7 @@ it('gives the same pages and assets, and nothing else', async () => {
   execFileSync(process.execPath, eleventy, { env, stdio: 'pipe' });
   const { pages } = await binderSite(machine, today);
   const written = readdirSync(output, { recursive: true, encoding: 'utf8' }).filter((file) => /\.\w+$/.test(file));
-  const assets = siteAssets().map(({ file }) => file);
+  const assets = [...siteAssets().map(({ file }) => file), searchIndexFile];
   expect(written.toSorted()).toEqual([...pages.keys(), ...assets].toSorted());
   const differing = [...pages].filter(([file, html]) => readFileSync(join(output, file), 'utf8') !== html);
   expect(differing.map(([file]) => file)).toEqual([]);

@@ -1,7 +1,7 @@
 // The pages of the site: every reference leads somewhere, long binders are split, our words follow the dialect.
 import { describe, expect, test } from 'vitest';
 import { prose } from '../../src/compose/prose.ts';
-import { speaker } from '../../src/compose/dialect.ts';
+import { speaker } from '../../src/sheet/dialect.ts';
 import { composePages } from '../../src/compose/pages.ts';
 import { composeSheets } from '../../src/compose/sheets.ts';
 import type { Job } from '../../src/records/model.ts';
@@ -122,17 +122,24 @@ describe('a long binder', () => {
   const book = { ...pipit.book, records: { ...pipit.book.records, jobs } };
   const pages = composePages(book, composeSheets(book, {}).value);
   test('has its log by year, a long year on several pages, each leading to the next', () => {
-    const logs = pages.filter((page) => page.file.startsWith('log'));
+    const logs = pages.filter((page) => page.file.startsWith('log') && !page.file.includes('/'));
     expect(logs.map((page) => page.file)).toEqual([
       'log.html',
-      'log-2011.html',
-      'log-2011-2.html',
-      'log-2010.html',
-      'log-2010-2.html',
+      ...['2011', '2010'].flatMap((year) => ['', '-2', '-3', '-4', '-5'].map((part) => `log-${year}${part}.html`)),
     ]);
     expect(logs[1]?.make().next).toEqual({ file: 'log-2011-2.html', title: expect.stringContaining('2011') });
     const headings = logs.slice(1).flatMap((page) => page.make().blocks.filter((block) => block.type === 'heading'));
     expect(headings.length).toBe(jobs.length);
+  });
+  test('is narrowed to one system and one kind of work, a line a record, on pages that follow each other', () => {
+    const narrowed = pages.filter((page) => page.file.startsWith('log/'));
+    const [first] = narrowed;
+    expect(narrowed.map((page) => page.file)).toContain(`log/kind-${model?.kind ?? ''}-2.html`);
+    expect(first?.make().next?.file).toBe(narrowed[1]?.file);
+    const items = narrowed.slice(0, 2).flatMap((page) => page.make().blocks.map(blockText).join('\n').match(/ 20\d\d {2}/gu) ?? []);
+    expect(items.length).toBeLessThanOrEqual(jobs.length);
+    const log = pages.find((page) => page.file === 'log.html')?.make().blocks ?? [];
+    expect(linkTexts(log)).toContain(`page:log/kind-${model?.kind ?? ''}.html`);
   });
   test('leads from the screen sheet of the history to the log instead of repeating it', () => {
     const history = pages.find((page) => page.file === 'sheets/history.html')?.make();

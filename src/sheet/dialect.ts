@@ -1,7 +1,12 @@
 // Our own words in the dialect of the print: written in British words, turned word by word where the machine asks for American ones.
-import type { Content } from '../records/content-model.ts';
 
 export type Say = (words: string) => string;
+
+/** A British word and what is said for it in American. */
+export interface WordPair {
+  readonly uk: string;
+  readonly us: string;
+}
 
 /** As the owner writes it: `Tyre` gives `Tire`, `TYRE` gives `TIRE`. */
 function likeCase(model: string, word: string): string {
@@ -18,7 +23,7 @@ function escaped(word: string): string {
  * The speaker of one dialect. British words stand as they are. For American ones every word of the list is replaced where
  * it stands alone, the longer pair first, so that `silencer baffle` is not taken apart. Results are kept: our words are few.
  */
-export function speaker(words: Content['words'], spelling: 'uk' | 'us'): Say {
+export function speaker(words: readonly WordPair[], spelling: 'uk' | 'us'): Say {
   if (spelling === 'uk' || words.length === 0) return (text) => text;
   const american = new Map(words.map((pair) => [pair.uk.toLowerCase(), pair.us]));
   const longestFirst = [...american.keys()].toSorted((one, other) => other.length - one.length);

@@ -1,0 +1,71 @@
+// Everything that can be looked for in a binder: each thing with what it is, the page where it stands, and the words that lead to it.
+import type { Book } from '../book/book.ts';
+import { sentence } from '../views/wording/blocks.ts';
+import type { ViewContext } from '../views/view.ts';
+import { contextOf } from './context.ts';
+import { jobWords } from './job-words.ts';
+import { manualEntries, manualFile } from './manual-pages.ts';
+import type { PageSpec } from './pages.ts';
+import { thingEntries } from './thing-entries.ts';
+
+export interface SearchEntry {
+  /** What it is, in a word or two. */
+  readonly kind: string;
+  readonly title: string;
+  /** Page below the output folder, with a fragment if any. */
+  readonly file: string;
+  /** Further words; made only for the file of the search. */
+  readonly words: () => string;
+}
+
+/** No page of the alphabet is a thing to be found, nor is the search itself. */
+export const searchFile = 'search.html';
+export const alphabetFolder = 'a-z/';
+
+const none = (): string => '';
+
+/** Entries in the order of the binder: its pages, the things in them, the records by date, the manual. */
+export function searchEntries(book: Book, pages: readonly PageSpec[]): readonly SearchEntry[] {
+  const context = contextOf(book);
+  const files = new Set(pages.map(({ file }) => file));
+  const isThere = ({ file }: SearchEntry): boolean => files.has(file.split('#')[0] ?? '');
+  return [
+    ...pageEntries(context, pages),
+    ...thingEntries(context),
+    ...jobEntries(context),
+    ...manualEntries(context),
+  ].filter(isThere);
+}
+
+/** Records have entries of their own, and further pages of one thing are reached from its first. */
+function pageEntries({ say, book }: ViewContext, pages: readonly PageSpec[]): readonly SearchEntry[] {
+  const jobs = new Set(book.records.jobs.map(({ id }) => `jobs/${id}.html`));
+  const manual = new Set([...book.content.pages.keys()].map(manualFile));
+  const wanted = pages.filter(({ file }) => {
+    return !jobs.has(file) && !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(file);
+  });
+  return wanted.map(({ file, title, section }) => {
+    return { kind: sentence(say(section)) === title ? say('page') : section, title, file, words: none };
+  });
+}
+
+function jobEntries({ book, say }: ViewContext): readonly SearchEntry[] {
+  const { jobs } = book.records;
+  const most = charactersFor(jobs.length);
+  return jobs.map((job) => ({
+    kind: say('record'),
+    title: job.title,
+    file: `jobs/${job.id}.html`,
+    words: () => jobWords(job, most),
+  }));
+}
+
+/** Characters of words for all records together, which a telephone reads at once; and the most and the least for one. */
+const forAll = 900_000;
+const mostForOne = 2000;
+const leastForOne = 180;
+
+/** Of many records less is kept of each: its things and parts go first, then the beginning of its story. */
+export function charactersFor(records: number): number {
+  return Math.max(leastForOne, Math.min(mostForOne, Math.floor(forAll / Math.max(1, records))));
+}

@@ -1,0 +1,88 @@
+// Looking things up on the screen: the page of the search, and below it everything from A to Z for the reader without a script.
+import type { Block, Page } from '../sheet/sheet.ts';
+import type { ViewContext } from '../views/view.ts';
+import { heading, lines, paragraphs } from '../views/wording/blocks.ts';
+import { count } from '../views/wording/count.ts';
+import type { PageSpec } from './pages.ts';
+import { alphabetFolder, searchEntries, searchFile, type SearchEntry } from './search-entries.ts';
+
+/** So many lines stand on one page of the alphabet: its HTML stays below 60 KB. */
+const perPage = 300;
+
+interface Part {
+  readonly file: string;
+  readonly title: string;
+  readonly entries: readonly SearchEntry[];
+}
+
+/** The page of the search, then the pages of the alphabet. `others` are all other pages of the site. */
+export function searchPages(context: ViewContext, others: readonly PageSpec[]): readonly PageSpec[] {
+  const { say } = context;
+  const section = say('Search');
+  const parts = alphabet(context, searchEntries(context.book, others));
+  const first = { file: searchFile, title: section, section };
+  const search = { script: 'search.js', with: 'search-index.js', label: section, data: '' };
+  return [
+    { ...first, make: () => ({ ...first, blocks: searchBlocks(context, parts), bench: search }) },
+    ...parts.map((part, index): PageSpec => {
+      const page = { file: part.file, title: part.title, section };
+      return { ...page, make: () => ({ ...page, blocks: [listOf(part.entries)], ...beside(parts, index) }) };
+    }),
+  ];
+}
+
+function searchBlocks({ say }: ViewContext, parts: readonly Part[]): readonly Block[] {
+  return [
+    heading(2, say('From A to Z'), 'a-to-z'),
+    lines(parts.map(({ title, file }) => [{ kind: 'link', text: title, to: `page:${file}` }])),
+    paragraphs(
+      say(
+        'The search finds words that are only begun, or misspelt by a letter, in both dialects; numbers it finds with and without their signs. It needs scripts; the list does not.',
+      ),
+    ),
+  ];
+}
+
+/** In the order of the alphabet, large and small letters alike; of the same title, as in the binder. */
+function alphabet({ say }: ViewContext, entries: readonly SearchEntry[]): readonly Part[] {
+  const keyed = entries.map((entry, index) => ({ entry, index, key: keyOf(entry.title) }));
+  const sorted = keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.index - b.index));
+  const pages = Math.ceil(sorted.length / perPage);
+  return Array.from({ length: pages }, (_, page): Part => {
+    const those = sorted.slice(page * perPage, (page + 1) * perPage).map(({ entry }) => entry);
+    const [first, last] = [those[0]?.title ?? '', those.at(-1)?.title ?? ''];
+    const title = pages === 1 ? say('From A to Z') : `${begin(first)} – ${begin(last)}`;
+    return { file: `${alphabetFolder}${count(page + 1)}.html`, title, entries: those };
+  });
+}
+
+function keyOf(title: string): string {
+  return title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N} ]/gu, '');
+}
+
+/** The first two words of a title, which tell the pages of the alphabet apart. */
+function begin(title: string): string {
+  return title
+    .split(/\s+/u)
+    .slice(0, 2)
+    .join(' ')
+    .replace(/[,;:.]$/u, '');
+}
+
+function listOf(entries: readonly SearchEntry[]): Block {
+  return lines(
+    entries.map(({ title, kind, file }) => [{ kind: 'link', text: title, to: `page:${file}` }, ` · ${kind}`]),
+  );
+}
+
+function beside(parts: readonly Part[], index: number): Pick<Page, 'previous' | 'next'> {
+  const previous = parts[index - 1];
+  const next = parts[index + 1];
+  return {
+    ...(previous === undefined ? {} : { previous: { file: previous.file, title: previous.title } }),
+    ...(next === undefined ? {} : { next: { file: next.file, title: next.title } }),
+  };
+}

@@ -1,0 +1,63 @@
+// A working as it stands on its page without a script: what the machine says, what comes out, and what is still needed.
+import type { Calculation } from '../../calc/calculation.ts';
+import { calculationById } from '../../calc/list.ts';
+import { workOut } from '../../calc/work.ts';
+import { resultLines, workingLines } from '../../calc/work-text.ts';
+import type { Block, Row, Text } from '../../sheet/sheet.ts';
+import { calculationFile } from '../calculations.ts';
+import type { ViewContext } from '../view.ts';
+import { cautionNamed } from '../wording/caution.ts';
+import { column, heading, lines, paragraphs, row, sentence, stack } from '../wording/blocks.ts';
+import { filledFor } from './filled.ts';
+import { unitTables } from './unit-tables.ts';
+import type { BenchWorking } from './workings-at-bench.ts';
+
+/** All blocks of a working’s page; the script puts a form below the heading of each calculation. */
+export function workingBlocks(context: ViewContext, working: BenchWorking): readonly Block[] {
+  const { say } = context;
+  return stack(
+    paragraphs(say(working.about)),
+    working.cautions.flatMap((id) => cautionNamed(context, id) ?? []),
+    ...(working.units === true ? [unitTables(context)] : []),
+    ...working.calculations.flatMap((id) => {
+      const one = calculationById(id);
+      return one === undefined ? [] : [calculationBlocks(context, one)];
+    }),
+  );
+}
+
+function calculationBlocks(context: ViewContext, one: Calculation): readonly Block[] {
+  const { say } = context;
+  const page: Text = [
+    `${say(one.purpose)} `,
+    { kind: 'link', text: say('Formula, range and source'), to: `page:${calculationFile(one.id)}` },
+  ];
+  return [heading(2, say(one.name), one.id), paragraphs(page), ...onMachine(context, one)];
+}
+
+function onMachine(context: ViewContext, one: Calculation): readonly Block[] {
+  const { book, say } = context;
+  const { values, from } = filledFor(book, one.id);
+  const worked = workOut(one.id, values);
+  const results = resultLines(one, worked);
+  const head = heading(3, say('As the machine stands'), `${one.id}-stands`);
+  if (Object.keys(values).length === 0) return [head, lines([say('The machine says none of these values.')])];
+  const needed = worked.doubts.map(({ message }) => say(message));
+  return [
+    head,
+    {
+      type: 'table',
+      columns: [column(say('What'), 5), column(say('Value'), 4, 'right'), column(say('From'), 8)],
+      rows: Object.entries(values).map(([name, text]): Row => {
+        return row(sentence(say(one.inputs[name]?.name ?? name)), text, from[name] ?? '');
+      }),
+      empty: '',
+      use: 'read',
+    },
+    ...(results.length === 0
+      ? []
+      : [lines(results.map((text): Text => [{ kind: 'strong', text: sentence(say(text)) }]))]),
+    ...(results.length === 0 && needed.length > 0 ? [lines(needed)] : []),
+    ...(results.length === 0 ? [] : [lines(workingLines(one, worked).map(say))]),
+  ];
+}

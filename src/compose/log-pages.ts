@@ -1,17 +1,18 @@
-// The log by date: one page while it is short, else a page for each year, a long year on several.
+// The log by date: one page while it is short, else a page for each year, a long year on several; and narrowed.
 import type { Job } from '../records/model.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { logOf, newestFirst } from '../views/log.ts';
 import type { ViewContext } from '../views/view.ts';
-import { lines } from '../views/wording/blocks.ts';
+import { heading, lines } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
+import { grouped } from '../views/wording/grouped.ts';
 import { yearOf } from '../views/wording/day.ts';
+import { logIndex, logIndexPages, narrowingLines, type LogIndex } from './log-index-pages.ts';
+import { turning } from './turning.ts';
 import type { PageSpec } from './pages.ts';
 
-/** So many records fit on the one page of a short log. */
-const short = 120;
-/** So many on a page of a long one. */
-const perPage = 250;
+/** So many records fit on the one page of a short log, or on one of a long one. */
+const perPage = 80;
 
 interface Part {
   readonly file: string;
@@ -19,49 +20,42 @@ interface Part {
   readonly jobs: readonly Job[];
 }
 
-type Beside = Pick<Part, 'file' | 'title'>;
-
 /** Pages of the log; the first is `log.html`. */
 export function logPages(context: ViewContext): readonly PageSpec[] {
   const { book, say } = context;
   const jobs = newestFirst(book.records.jobs);
   const section = say('Log');
-  if (jobs.length <= short) {
-    const page = { file: 'log.html', title: section, section };
-    return [{ ...page, make: () => ({ ...page, blocks: logBlocks(context, jobs) }) }];
+  const index = logIndex(context, jobs);
+  const first = { file: 'log.html', title: section, section };
+  const narrowed = logIndexPages(context, index);
+  if (jobs.length <= perPage) {
+    return [{ ...first, make: () => ({ ...first, blocks: shortLog(context, index, jobs) }) }, ...narrowed];
   }
   const parts = yearParts(context, jobs);
-  const first = { file: 'log.html', title: section, section };
-  const years = parts.map((part, index): PageSpec => {
+  const beside = turning(parts);
+  const years = parts.map((part, at): PageSpec => {
     const page = { file: part.file, title: part.title, section };
-    return { ...page, make: () => ({ ...page, blocks: logBlocks(context, part.jobs), ...beside(parts, index) }) };
+    return { ...page, make: () => ({ ...page, blocks: logOf(context, part.jobs), ...beside(at) }) };
   });
-  return [{ ...first, make: () => ({ ...first, blocks: yearLines(context, parts) }) }, ...years];
+  return [{ ...first, make: () => ({ ...first, blocks: longLog(context, index, parts) }) }, ...years, ...narrowed];
 }
 
-function logBlocks(context: ViewContext, jobs: readonly Job[]): readonly Block[] {
-  return jobs.length === 0 ? [lines([context.say('There is no record.')])] : logOf(context, jobs);
+function shortLog(context: ViewContext, index: LogIndex, jobs: readonly Job[]): readonly Block[] {
+  if (jobs.length === 0) return [lines([context.say('There is no record.')])];
+  return [narrowingLines(context, index), ...logOf(context, jobs)];
 }
 
-function yearLines({ say }: ViewContext, parts: readonly Part[]): readonly Block[] {
-  return [
-    lines(
-      parts.map((part) => [
-        { kind: 'link', text: part.title, to: `page:${part.file}` },
-        `: ${countOf(part.jobs.length, say('record'), say('records'))}`,
-      ]),
-    ),
-  ];
+function longLog(context: ViewContext, index: LogIndex, parts: readonly Part[]): readonly Block[] {
+  const { say } = context;
+  const years = parts.map((part) => [
+    { kind: 'link', text: part.title, to: `page:${part.file}` } as const,
+    `: ${countOf(part.jobs.length, say('record'), say('records'))}`,
+  ]);
+  return [narrowingLines(context, index), heading(2, say('By year'), 'by-year'), lines(years)];
 }
 
 function yearParts({ say }: ViewContext, jobs: readonly Job[]): readonly Part[] {
-  const years = new Map<string, Job[]>();
-  for (const job of jobs) {
-    const year = yearOf(job.date.from);
-    const those = years.get(year);
-    if (those === undefined) years.set(year, [job]);
-    else those.push(job);
-  }
+  const years = grouped(jobs, ({ date }) => yearOf(date.from));
   return [...years].flatMap(([year, those]) => {
     const pages = Math.ceil(those.length / perPage);
     return Array.from({ length: pages }, (_, index): Part => {
@@ -70,18 +64,4 @@ function yearParts({ say }: ViewContext, jobs: readonly Job[]): readonly Part[] 
       return { file: `log-${year}${more}.html`, title, jobs: those.slice(index * perPage, (index + 1) * perPage) };
     });
   });
-}
-
-/** The newer page is before, the older after, as the records stand. */
-function beside(parts: readonly Part[], index: number): { readonly previous?: Beside; readonly next?: Beside } {
-  const previous = parts[index - 1];
-  const next = parts[index + 1];
-  return {
-    ...(previous === undefined ? {} : { previous: nameOf(previous) }),
-    ...(next === undefined ? {} : { next: nameOf(next) }),
-  };
-}
-
-function nameOf({ file, title }: Part): Beside {
-  return { file, title };
 }

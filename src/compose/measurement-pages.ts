@@ -1,17 +1,18 @@
-// Readings over time on the screen: one page while they are few, else a list of the series and a page for each.
+// Readings over time on the screen: one page while they are few, else all at a glance and a page for each series.
 import type { Series } from '../book/book.ts';
 import type { Block } from '../sheet/sheet.ts';
-import { seriesBlocks } from '../views/measurements.ts';
+import { summaryTable } from '../views/measurement-summary.ts';
+import { onceAndOften, readOnce, seriesBlocks } from '../views/measurements.ts';
 import { viewNamed } from '../views/list.ts';
 import type { ViewContext } from '../views/view.ts';
-import { anchor, column, row } from '../views/wording/blocks.ts';
-import { count } from '../views/wording/count.ts';
-import { dayText } from '../views/wording/day.ts';
-import { valueText } from '../views/wording/value.ts';
+import { anchor, heading } from '../views/wording/blocks.ts';
+import { turning } from './turning.ts';
 import type { PageSpec } from './pages.ts';
 
-/** So many readings fit on one page. */
-const few = 400;
+/** So many readings are read on one page. */
+const few = 40;
+/** So many occasions are shown of one series; its plot has all of them. */
+const shown = 90;
 
 /** Pages of the readings; the first is `measurements.html`. */
 export function measurementPages(context: ViewContext): readonly PageSpec[] {
@@ -22,38 +23,36 @@ export function measurementPages(context: ViewContext): readonly PageSpec[] {
   if (readings <= few) {
     return [{ ...first, make: () => ({ ...first, blocks: viewNamed('measurements')?.blocks(context) ?? [] }) }];
   }
-  const each = book.series.map((series): PageSpec => {
-    const page = { file: fileOf(series), title: series.name, section };
-    return { ...page, make: () => ({ ...page, blocks: seriesBlocks(context, series) }) };
+  const [, often] = onceAndOften(context);
+  const beside = turning(often.map(nameOf));
+  const each = often.map((series, index): PageSpec => {
+    const page = { ...nameOf(series), section };
+    return {
+      ...page,
+      make: () => ({ ...page, blocks: seriesBlocks(context, series, shown), ...beside(index) }),
+    };
   });
-  return [{ ...first, make: () => ({ ...first, blocks: [listOf(context)] }) }, ...each];
+  return [{ ...first, make: () => ({ ...first, blocks: atAGlance(context) }) }, ...each];
 }
 
-function fileOf(series: Series): string {
+function nameOf(series: Series): { readonly file: string; readonly title: string } {
+  return { file: seriesFile(series), title: series.name };
+}
+
+/** The page of a series that was read more than once, where the readings are on pages of their own. */
+function seriesFile(series: Series): string {
   return `measurements/${anchor(series.item)}.html`;
 }
 
-function listOf({ book, say }: ViewContext): Block {
-  return {
-    type: 'table',
-    columns: [
-      column(say('Item'), 6),
-      column(say('Readings'), 2, 'right'),
-      column(say('Last'), 3, 'right'),
-      column(say('On'), 3),
-      column(say('Verdict'), 4),
-    ],
-    rows: book.series.map((series) => {
-      const last = series.points.at(-1);
-      return row(
-        [{ kind: 'link', text: series.name, to: `page:${fileOf(series)}` }],
-        count(series.points.length),
-        valueText(last?.value) ?? '',
-        last === undefined ? '' : dayText(last.day),
-        last?.verdict === undefined ? '' : say(last.verdict),
-      );
-    }),
-    empty: say('No reading is recorded.'),
-    use: 'read',
-  };
+/** All series in one table, each leading to its page; then what was read once. */
+function atAGlance(context: ViewContext): readonly Block[] {
+  const { say } = context;
+  const [once] = onceAndOften(context);
+  const isOnce = new Set(once);
+  const place = (series: Series): string => (isOnce.has(series) ? 'measurements.html#read-once' : seriesFile(series));
+  return [
+    heading(2, say('The last readings'), 'last-readings'),
+    summaryTable(context, (series) => [{ kind: 'link', text: series.name, to: `page:${place(series)}` }]),
+    ...readOnce(context, once),
+  ];
 }

@@ -67,6 +67,16 @@ export const viewsOnPages: ReadonlySet<string> = new Set(
   [...front, ...back].flatMap((page) => page.views.map((view) => (typeof view === 'string' ? view : view[0]))),
 );
 
+/** The page that shows a view, where one of the pages that every machine has does. */
+export function pageOfView(id: string): { readonly page: string; readonly title: string } | undefined {
+  const shows = ({ views }: Plain): boolean => views.some((view) => (typeof view === 'string' ? view : view[0]) === id);
+  const plain = [...front, ...back].find(shows);
+  return plain === undefined ? undefined : { page: plain.file, title: plain.title };
+}
+
+/** So many rows of a table that grows with the records keep a page small. */
+export const rowsOnPage = 80;
+
 /** Both lists as pages; a page whose sheet is printed leads to its PDF. */
 export function sitePages(
   context: ViewContext,
@@ -94,6 +104,6 @@ function sitePage(context: ViewContext, plain: Plain, printed: ReadonlySet<strin
 function blocksOf(context: ViewContext, plain: Plain): readonly Block[] {
   return plain.views.flatMap((one) => {
     const [id, options] = typeof one === 'string' ? [one, {}] : one;
-    return viewNamed(id)?.blocks({ ...context, options }) ?? [];
+    return viewNamed(id)?.blocks({ ...context, options, rows: rowsOnPage }) ?? [];
   });
 }

@@ -7,17 +7,22 @@ import { textRoom } from './room.ts';
 import { xScale, yScale } from './scales.ts';
 import { pointLabels, seriesLine, seriesMarks, seriesRoom } from './series.ts';
 import { seriesNames } from './names.ts';
+import { thinned } from './thinned.ts';
 
 export type { Primitive } from './primitive.ts';
+
+/** More points of a series than this only make a line black, on any paper. */
+const mostPoints = 240;
 
 /**
  * Draws a plot into a rectangle of the given size (points; at least 120 × 90 is sensible).
  * The title is not drawn: it is the caption, set by the printer. Text is 9 points and never lies over other text.
  */
 export function drawPlot(
-  block: PlotBlock,
+  asked: PlotBlock,
   size: { readonly width: number; readonly height: number },
 ): readonly Primitive[] {
+  const block = thinned(asked, mostPoints);
   const names = seriesNames(block.series, size.width, labelSize + 6);
   const top = labelSize + 10 + names.height + (names.height > 0 ? 3 : 0);
   const bottom = size.height - 2 * labelSize - 10;

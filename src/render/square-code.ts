@@ -1,4 +1,4 @@
-// A square code as one SVG path: each run of dark modules is one rectangle.
+// A square code as one SVG path: each run of dark modules is a stroke of one module's breadth.
 import { createRequire } from 'node:module';
 import type { create as createCode } from 'qrcode';
 import { escapeHtml } from './escape.ts';
@@ -30,12 +30,14 @@ interface Modules {
 function rowPath(modules: Modules, row: number): string {
   let path = '';
   let from = -1;
+  let pen = 0;
   for (let column = 0; column <= modules.size; column += 1) {
     const dark = column < modules.size && Boolean(modules.get(row, column));
     if (dark && from < 0) from = column;
     if (dark || from < 0) continue;
-    const run = column - from;
-    path += `M${from + quiet} ${row + quiet}h${run}v1h-${run}z`;
+    path += path === '' ? `M${from + quiet} ${row + quiet}.5` : `m${from - pen} 0`;
+    path += `h${column - from}`;
+    pen = column;
     from = -1;
   }
   return path;

@@ -55,7 +55,7 @@ function sumTable(first: string, second: string, rows: readonly Row[], empty: st
   return { type: 'table', columns: [column(first, 6), column(second, 3, 'right')], rows, empty, use: 'read' };
 }
 
-function entries({ book, say }: ViewContext): Block {
+function entries({ book, say, rows }: ViewContext): Block {
   return {
     type: 'table',
     columns: [
@@ -66,7 +66,7 @@ function entries({ book, say }: ViewContext): Block {
       column(say('Counted'), 3, 'right'),
       column(say('Record'), 5),
     ],
-    rows: capped(book.costs.entries.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
+    rows: capped(book.costs.entries.toReversed(), (rest) => olderOnes(say, rest), rows).map((one) =>
       'kind' in one ? one : entryRow(say, one),
     ),
     empty: say('No money is recorded.'),

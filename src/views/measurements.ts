@@ -23,16 +23,27 @@ export const measurements = defineView({
   blocks: (context) => {
     const { book, say } = context;
     if (book.series.length === 0) return [lines([say('No reading is recorded.')])];
-    const once = book.series.filter((series) => isOnce(context, series));
-    const often = book.series.filter((series) => !isOnce(context, series));
+    const [once, often] = onceAndOften(context);
     return stack(
       heading(2, say('The last readings'), 'last-readings'),
       summaryTable(context, (series) => leadTo(context, series)),
       often.map((series) => seriesBlocks(context, series)).flat(),
-      once.length === 0 ? undefined : [heading(2, say('Read once'), 'read-once'), onceTable(context, once)],
+      readOnce(context, once),
     );
   },
 });
+
+/** The series that were read on one occasion only, and those that have a grid of their own. */
+export function onceAndOften(context: ViewContext): readonly [readonly Series[], readonly Series[]] {
+  const { series } = context.book;
+  return [series.filter((one) => isOnce(context, one)), series.filter((one) => !isOnce(context, one))];
+}
+
+/** What was read once, a row each, under its heading; nothing where there is none. */
+export function readOnce(context: ViewContext, once: readonly Series[]): readonly Block[] {
+  if (once.length === 0) return [];
+  return [heading(2, context.say('Read once'), 'read-once'), onceTable(context, once)];
+}
 
 function leadTo(context: ViewContext, series: Series): Text {
   const place = isOnce(context, series) ? 'read-once' : anchor(series.item);
@@ -49,12 +60,12 @@ function isOnce(context: ViewContext, series: Series): boolean {
   return occasions(context, series).length === 1 && seriesLines(context, series).length === 0;
 }
 
-/** The grid, the bounds and the plot of one series. */
-export function seriesBlocks(context: ViewContext, series: Series): readonly Block[] {
+/** The grid, the bounds and the plot of one series; of more occasions than `shown` the newest. */
+export function seriesBlocks(context: ViewContext, series: Series, shown?: number): readonly Block[] {
   return stack(
     heading(2, series.name, anchor(series.item)),
     bounds(context, series),
-    seriesGrid(context, series),
+    seriesGrid(context, series, shown),
     seriesPlot(context.say, series),
     follows(context, series),
   );

@@ -3,6 +3,7 @@ import type { Book, TorqueRow } from '../book/book.ts';
 import type { PartEntry } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, paragraphs, row } from './wording/blocks.ts';
+import { capped, olderOnes } from './wording/capped.ts';
 import { times } from './wording/count.ts';
 import { jobNamed } from './wording/job.ts';
 import { defineView } from './view.ts';
@@ -14,7 +15,7 @@ export const originality = defineView({
   needs: 'machine',
   options: [],
   blocks: (context): readonly Block[] => {
-    const { book, say } = context;
+    const { book, say, rows } = context;
     return [
       heading(2, say('Originality'), 'originality'),
       paragraphs(
@@ -32,7 +33,9 @@ export const originality = defineView({
           column(say('Original kept, can be put back'), 3),
         ],
         rows: [
-          ...fitted(book).map((one) => partRow(context, one)),
+          ...capped(fitted(book).toReversed(), (rest) => olderOnes(say, rest), rows ?? book.parts.length)
+            .map((one) => ('kind' in one ? one : partRow(context, one)))
+            .toReversed(),
           ...book.torque.flatMap((one) => changedRow(context, one)),
         ],
         empty: say('No part is recorded as fitted, and no thread as changed.'),

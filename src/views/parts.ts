@@ -16,18 +16,19 @@ export const parts = defineView({
   purpose: 'Parts fitted, moved and returned; numbers that were superseded, both ways.',
   needs: 'machine',
   options: [],
+  long: { page: 'parts.html', title: 'Parts' },
   blocks: (context) => {
     const fitted = context.book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned');
     return stack(heading(2, context.say('Fitted'), 'fitted'), table(context, fitted), numbers(context));
   },
 });
 
-function table({ say }: ViewContext, fitted: readonly Line[]): Block {
+function table({ say, rows }: ViewContext, fitted: readonly Line[]): Block {
   const all = fitted.map(({ part }) => part);
   return {
     type: 'table',
     columns: [...partColumns(say, all), column(say('Record'), 4)],
-    rows: capped(fitted.toReversed(), (rest) => olderOnes(say, rest)).map((one) =>
+    rows: capped(fitted.toReversed(), (rest) => olderOnes(say, rest), rows).map((one) =>
       'kind' in one ? one : partRow(say, one.part, all, [jobTitle(one.job)]),
     ),
     empty: say('No part is recorded as fitted.'),

@@ -14,14 +14,14 @@ export const queries = defineView({
   needs: 'machine',
   options: [],
   blocks: (context) => {
-    const { book, say } = context;
+    const { book, say, rows } = context;
     return stack(
       unread(context),
       heading(2, say('For a person to look at'), 'queries'),
       {
         type: 'table',
         columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
-        rows: capped(book.queries, (rest) => moreOfThem(say, rest)).map((one) =>
+        rows: capped(book.queries, (rest) => moreOfThem(say, rest), rows).map((one) =>
           'kind' in one ? one : row(one.message, one.hint ?? '', where(context, one)),
         ),
         empty: say('Nothing in the records asks for a second look.'),

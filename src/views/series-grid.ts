@@ -78,11 +78,12 @@ interface Shown {
   readonly unit: Unit | undefined;
 }
 
-export function seriesGrid(context: ViewContext, series: Series): TableBlock {
+/** The grid; of more occasions than `shown` the newest. */
+export function seriesGrid(context: ViewContext, series: Series, shown?: number): TableBlock {
   const { say } = context;
   const all = occasions(context, series);
   const grid = positionGrid(series.points.map((point) => point.position)) ?? listed(series);
-  const shown: Shown = {
+  const has: Shown = {
     distance: grid.columns.length <= 4 && all.some((one) => one.points[0]?.machineDistance !== undefined),
     as: all.some((one) => one.as !== all[0]?.as),
     how: all.some((one) => one.how !== all[0]?.how),
@@ -91,9 +92,9 @@ export function seriesGrid(context: ViewContext, series: Series): TableBlock {
   };
   return {
     type: 'table',
-    columns: columnsOf(say, grid, shown),
-    rows: capped(all.toReversed(), (rest) => olderOnes(say, rest))
-      .map((one) => ('kind' in one ? [one] : occasionRows(context, one, grid, shown)))
+    columns: columnsOf(say, grid, has),
+    rows: capped(all.toReversed(), (rest) => olderOnes(say, rest), shown)
+      .map((one) => ('kind' in one ? [one] : occasionRows(context, one, grid, has)))
       .toReversed()
       .flat(),
     empty: say('No reading is recorded.'),

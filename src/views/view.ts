@@ -10,6 +10,8 @@ export interface ViewContext {
   readonly plan?: JobPlan;
   /** Options written beside the view in the sheet's content file. */
   readonly options: Readonly<Record<string, string>>;
+  /** So many rows of a table that grows with the records are shown; on paper, where it is absent, more. */
+  readonly rows?: number;
   /** Our own words in the dialect of this print; never applied to the owner's words. */
   readonly say: (words: string) => string;
   /** The owner's Markdown as paragraphs (raw HTML stays text; links and photos are checked). */

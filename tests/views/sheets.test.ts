@@ -138,7 +138,9 @@ describe('a planned job', () => {
 });
 
 describe('readings over time', () => {
-  const measured = pipit.pages.find((page) => page.file === 'measurements.html')?.make().blocks ?? [];
+  const measured = pipit.pages
+    .filter((page) => page.file === 'measurements.html' || page.file.startsWith('measurements/'))
+    .flatMap((page) => page.make().blocks);
   test('have a plot with the limit and like with like', () => {
     const plot = measured.find((block) => block.type === 'plot' && block.title === 'Compression pressure');
     expect(plot?.type === 'plot' && plot.limits.length > 0 && plot.series.every((one) => one.points.length > 0)).toBe(

@@ -9,9 +9,10 @@ const most = 400;
 export function capped<T>(
   items: readonly T[],
   telling: (rest: number) => string,
+  shown = most,
 ): readonly (T | Extract<Row, { kind: 'band' }>)[] {
-  if (items.length <= most) return items;
-  return [...items.slice(0, most), { kind: 'band', text: telling(items.length - most) }];
+  if (items.length <= shown) return items;
+  return [...items.slice(0, shown), { kind: 'band', text: telling(items.length - shown) }];
 }
 
 /** `120 older ones stand in their records.` */

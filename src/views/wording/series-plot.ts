@@ -99,22 +99,12 @@ function plotSeries(name: string, points: readonly SeriesPoint[], unit: Unit, in
     name,
     mark: marks[index % marks.length] ?? 'dot',
     line: strokes[Math.floor(index / marks.length) % strokes.length] ?? 'solid',
-    points: thinned(points).flatMap((point) => {
+    points: points.flatMap((point) => {
       if (point.value.kind !== 'read') return [];
       const label = valueText(point.value) ?? '';
       return [{ x: dayNumber(point.day), y: inUnit(point.value.written.quantity, unit), label }];
     }),
   };
-}
-
-/** More dots than this only make a line black. */
-const mostDots = 240;
-
-/** The first, the last, and every so-manieth between, so that a plot of years of readings stays a line; the table has them all. */
-function thinned(points: readonly SeriesPoint[]): readonly SeriesPoint[] {
-  if (points.length <= mostDots) return points;
-  const step = Math.ceil(points.length / mostDots);
-  return points.filter((_, index) => index % step === 0 || index === points.length - 1);
 }
 
 function limitsOf(say: (words: string) => string, series: Series, unit: Unit): PlotBlock['limits'] {

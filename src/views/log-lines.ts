@@ -1,0 +1,23 @@
+// Records a line each, year by year: to find one among many, and to leaf through those of one system or one kind of work.
+import type { Job } from '../records/model.ts';
+import type { Block, Inline, Paragraph, Text } from '../sheet/sheet.ts';
+import { heading } from './wording/blocks.ts';
+import { grouped } from './wording/grouped.ts';
+import { spanText, yearOf } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
+import type { ViewContext } from './view.ts';
+
+/** Lists under their years, in the order given. */
+export function logLines(context: ViewContext, jobs: readonly Job[]): readonly Block[] {
+  const years = grouped(jobs, (job) => yearOf(job.date.from));
+  return [...years].flatMap(([year, those]): readonly Block[] => [
+    heading(2, year, `year-${year}`),
+    { type: 'prose', paragraphs: [{ kind: 'list', ordered: false, items: those.map((job) => item(context, job)) }] },
+  ]);
+}
+
+function item({ say }: ViewContext, job: Job): readonly Paragraph[] {
+  const state: readonly Inline[] = job.state === 'done' ? [] : [', ', { kind: 'strong', text: say(job.state) }];
+  const text: Text = [`${spanText(job.date)}  `, jobTitle(job), `, ${say(job.kind)}`, ...state];
+  return [{ kind: 'paragraph', text }];
+}

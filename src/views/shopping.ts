@@ -1,6 +1,6 @@
 // What to get, by supplier and shop hours: what holds a hold point first, with sizes and samples; then what is on its way, away, to send back.
-import { impliedText } from '../book/plan/way-back-text.ts';
 import { numbersText, superseded } from '../book/shopping/numbers.ts';
+import { usedTogether } from '../book/shopping/used-together.ts';
 import { shoppingList } from '../book/shopping/shopping-list.ts';
 import type { ShoppingList, ToGet, Trip } from '../book/shopping/shopping-list.ts';
 import { buyingText, countedName, holdingText, shopText } from '../book/shopping/shopping-text.ts';
@@ -107,12 +107,15 @@ function implied({ say }: ViewContext, { implied: all }: ShoppingList): readonly
         column(say('What'), 9),
         column(say('For'), 6),
       ],
-      rows: all.map((one) =>
+      rows: usedTogether(all).map((one) =>
         row(
           { box: 'tick', id: `there/${one.key}` },
           { box: 'tick', id: `short/${one.key}` },
-          impliedText(one),
-          one.job === undefined ? say('what is off now') : [jobTitle(one.job)],
+          one.text,
+          joined([
+            ...one.jobs.map((job): Text => [jobTitle(job)]),
+            one.forWhatIsOff ? say('what is off now') : undefined,
+          ]),
         ),
       ),
       empty: '',

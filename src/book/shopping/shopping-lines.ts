@@ -9,6 +9,7 @@ import { numbersText, superseded } from './numbers.ts';
 import type { PartLine } from './part-lines.ts';
 import type { Of, ShoppingList, ToGet, Trip } from './shopping-list.ts';
 import { shoppingList } from './shopping-list.ts';
+import { usedTogether } from './used-together.ts';
 import {
   askedText,
   awayText,
@@ -91,7 +92,7 @@ function otherLines(list: ShoppingList, counter: Counter): readonly string[] {
     ),
     ...section(
       'Used up by the work, and on no list: look in the drawer',
-      list.implied.map((one) => `${ofMachine(counter, one.machine)}${impliedText(one)}`),
+      usedTogether(list.implied).map(({ machines, text }) => `${ofMachine(counter, machines.join(', '))}${text}`),
     ),
     ...section(
       'Here and not fitted: hold it against the old one first',

@@ -2,6 +2,7 @@
 import type { Job } from '../records/model.ts';
 import type { Book, Series, SeriesPoint } from './book.ts';
 import { makeReach, touchByKind, touchBySetting, touchByWork, type Touch } from './disturbance.ts';
+import { keptOfBook } from './kept-of-book.ts';
 import { layGround } from './ground.ts';
 
 export interface ReadingSince {
@@ -52,7 +53,9 @@ function lastTouches(book: Book): {
 }
 
 /** The newest reading of every item, in the order of the book; of an item renewed since, none. Linear in the records. */
-export function readingsSince(book: Book): readonly ReadingSince[] {
+export const readingsSince = keptOfBook(since);
+
+function since(book: Book): readonly ReadingSince[] {
   const { touched, order, key } = lastTouches(book);
   return book.series.flatMap((series): readonly ReadingSince[] => {
     const counting = series.points.filter((one) => one.corrected === undefined && one.value.kind !== 'unknown');

@@ -5,6 +5,7 @@ import { edgesBy } from '../records/order-edges.ts';
 import { appliesTo } from './applies.ts';
 import type { Book } from './book.ts';
 import { inOrder } from './in-order.ts';
+import { keptOfBook } from './kept-of-book.ts';
 import { makeNamer } from './names.ts';
 import type { Namer } from './names.ts';
 import { stepsOnRecord } from './steps-on-record.ts';
@@ -89,7 +90,9 @@ function allBefore(own: ReadonlySet<string>, edges: readonly OrderEdge[]): Reado
 }
 
 /** The order of all open jobs. Linear in the records; steps and edges are few. */
-export function workOrder(book: Book): WorkOrder {
+export const workOrder = keptOfBook(orderOf);
+
+function orderOf(book: Book): WorkOrder {
   const orders = book.content.orders ?? [];
   const edges = orders.flatMap((order) => order.edges);
   const { features } = book.records.machine;

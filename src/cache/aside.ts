@@ -6,9 +6,12 @@ import {
   mkdirSync,
   mkdtempSync,
   readFileSync,
+  readdirSync,
   renameSync,
   rmSync,
+  rmdirSync,
   statSync,
+  unlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
@@ -82,11 +85,10 @@ export function putCopy(aside: Aside, file: string, from: string): void {
 
 /** Path to write a file to whose bytes come piece by piece; its folder is made. Note it with `noteFile` when it is whole. */
 export function pathFor(aside: Aside, file: string): string {
-  const path = join(aside.folder, file);
-  const folder = dirname(path);
-  if (!aside.folders.has(folder)) mkdirSync(folder, { recursive: true });
-  aside.folders.add(folder);
-  return path;
+  const below = file.slice(0, Math.max(0, file.lastIndexOf('/')));
+  if (!aside.folders.has(below)) mkdirSync(join(aside.folder, below), { recursive: true });
+  aside.folders.add(below);
+  return join(aside.folder, file);
 }
 
 /** Notes a file that somebody else wrote below the folder. */
@@ -102,7 +104,25 @@ export function swapIn(aside: Aside, manifest: Manifest): void {
   const had = statSync(aside.out, { throwIfNoEntry: false }) !== undefined;
   if (had) renameSync(aside.out, old);
   renameSync(aside.folder, aside.out);
-  if (had) rmSync(old, { recursive: true, force: true });
+  if (had) removeOld(old);
+}
+
+/** A folder that we made holds files and folders: to ask of each what it is would cost as much again. */
+function removeOld(folder: string): void {
+  try {
+    removeWhole(folder);
+  } catch {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function removeWhole(folder: string): void {
+  for (const inside of readdirSync(folder, { withFileTypes: true })) {
+    const path = join(folder, inside.name);
+    if (inside.isDirectory()) removeWhole(path);
+    else unlinkSync(path);
+  }
+  rmdirSync(folder);
 }
 
 /** Gives a build up: the output folder stays as it was. */

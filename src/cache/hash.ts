@@ -1,9 +1,9 @@
 // Short fingerprints of texts and of plain data.
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 
 /** 128 bits of SHA-256 as 32 hexadecimal digits: enough to tell texts apart. */
 export function hashOf(text: string | Uint8Array): string {
-  return createHash('sha256').update(text).digest('hex').slice(0, 32);
+  return hash('sha256', text, 'hex').slice(0, 32);
 }
 
 /** Fingerprint of plain readonly data; equal data written in the same order gives the same one. */

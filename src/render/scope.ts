@@ -14,11 +14,31 @@ export interface Scope {
   readonly nextNumber: () => number;
 }
 
+const addresses = new WeakMap<SiteFrame, Map<string, Map<string, string>>>();
+
+/** Addresses seen from one folder: thousands of pages lead to the same few files. */
+function hrefsFrom(site: SiteFrame, folder: string): Map<string, string> {
+  const folders = addresses.get(site) ?? new Map<string, Map<string, string>>();
+  addresses.set(site, folders);
+  const known = folders.get(folder) ?? new Map<string, string>();
+  folders.set(folder, known);
+  return known;
+}
+
 /** A fresh scope for one drawing of the page `file`. The title of the page is its heading of level 1. */
 export function pageScope(site: SiteFrame, file: string): Scope {
   const above: number[] = [];
   let count = 0;
-  const href = (target: string) => relativeHref(file, target);
+  const known = hrefsFrom(site, file.slice(0, file.lastIndexOf('/') + 1));
+  const href = (target: string): string => {
+    // Seen from one folder a file has one address, but for the page itself.
+    if (target.startsWith(file)) return relativeHref(file, target);
+    const before = known.get(target);
+    if (before !== undefined) return before;
+    const made = relativeHref(file, target);
+    known.set(target, made);
+    return made;
+  };
   return {
     site,
     href,

@@ -1,6 +1,7 @@
 // YAML text to a tree, fast: js-yaml with its failsafe schema, so that `12.50`, `0123` and `1:48` keep their text.
 import { FAILSAFE_SCHEMA, YAMLException, load } from 'js-yaml';
 import { markUnknown, unmarkUnknown } from './bare-unknown.ts';
+import { plainYaml } from './plain-yaml.ts';
 import { isTree, type Tree } from './tree.ts';
 
 /** What a first reading gave: the tree, or the reader's complaint (placed properly by yaml-problems.ts). */
@@ -13,6 +14,12 @@ const deepest = 40;
 
 /** Reads YAML; never throws for what a file contains. Line and column of a complaint are 1-based within `text`. */
 export function yamlTree(text: string): YamlReading {
+  const plain = plainYaml(text);
+  return plain === undefined ? wholeYamlTree(text) : { ok: true, tree: plain };
+}
+
+/** The same by the whole parser, whatever the text is like. */
+export function wholeYamlTree(text: string): YamlReading {
   const deep = tooDeep(text);
   if (deep !== undefined) return { ok: false, reason: 'too deep', ...deep };
   try {

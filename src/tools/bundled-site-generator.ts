@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BuildOptions, Plugin } from 'esbuild';
+import { siteGeneratorAlone } from './site-generator-alone.ts';
 
 /** Name of the file beside the compiled program. */
 const file = 'eleventy.js';
@@ -17,7 +18,12 @@ export function siteGeneratorInto(folder: string, root: string, shared: BuildOpt
     outfile: join(folder, file),
     format: 'esm',
     external: never,
-    plugins: [ownPackageFile(join(root, 'node_modules/@11ty/eleventy/package.json')), noLoaderHooks, noDebugging],
+    plugins: [
+      ownPackageFile(join(root, 'node_modules/@11ty/eleventy/package.json')),
+      siteGeneratorAlone,
+      noLoaderHooks,
+      noDebugging,
+    ],
     banner: { js: banner },
     minifySyntax: true,
     minifyWhitespace: true,

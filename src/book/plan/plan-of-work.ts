@@ -4,6 +4,7 @@ import type { Job } from '../../records/model.ts';
 import type { Book } from '../book.ts';
 import { heldUntil } from '../held-until.ts';
 import { pointsBefore } from '../holds.ts';
+import { keptOfBook } from '../kept-of-book.ts';
 import type { PartLine } from '../shopping/part-lines.ts';
 import { partLines } from '../shopping/part-lines.ts';
 import type { JobInOrder } from '../work-order.ts';
@@ -100,7 +101,9 @@ export function jobsBefore(obstacle: Obstacle): readonly Job[] {
 }
 
 /** The plan of all open jobs: linear in the records, and in the jobs times the steps of the order, which are few. */
-export function planOfWork(book: Book): Plan {
+export const planOfWork = keptOfBook(planOf);
+
+function planOf(book: Book): Plan {
   const { jobs } = workOrder(book);
   const table: Table = {
     book,

@@ -35,11 +35,23 @@ function stillWanted(asked: PartLine, after: readonly PartLine[]): readonly Part
   return covered < asked.count ? [{ ...asked, count: asked.count - covered }] : [];
 }
 
+/** Kept for as long as the record is, which is never changed once read. */
+const known = new WeakMap<PartEntry, PartLine>();
+
+function lineOf({ job, part }: Book['parts'][number]): PartLine {
+  const before = known.get(part);
+  if (before?.job === job) return before;
+  const made = { job, part, key: plainName(part.part), count: part.count };
+  known.set(part, made);
+  return made;
+}
+
 /** Lines that are still to come or to be fitted, in the order of the records; linear but for parts of one name. */
 export function partLines({ parts }: Pick<Book, 'parts'>): readonly PartLine[] {
+  if (parts.every(({ part }) => over.has(part.state))) return [];
   const byKey = new Map<string, PartLine[]>();
-  const all = parts.map(({ job, part }): PartLine => {
-    const line = { job, part, key: plainName(part.part), count: part.count };
+  const all = parts.map((one): PartLine => {
+    const line = lineOf(one);
     const list = byKey.get(line.key);
     if (list === undefined) byKey.set(line.key, [line]);
     else list.push(line);

@@ -3,6 +3,7 @@ import type { Costs } from '../book/book.ts';
 import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { costFacts } from './cost-facts.ts';
+import { costYears } from './cost-years.ts';
 import { column, heading, lines, row, stack } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
 import { dayText, spanText } from './wording/day.ts';
@@ -30,7 +31,7 @@ export const costs = defineView({
 
 function sums(context: ViewContext): readonly Block[] {
   const { book, say } = context;
-  const { byGroup, byYear, leftOut } = book.costs;
+  const { byGroup, leftOut } = book.costs;
   return stack(
     costFacts(context),
     sumTable(
@@ -39,12 +40,7 @@ function sums(context: ViewContext): readonly Block[] {
       byGroup.map((one) => row(one.group, formatMoney(one.total))),
       say('No money is recorded.'),
     ),
-    sumTable(
-      say('Year'),
-      say('Sum'),
-      byYear.map((one) => row(one.year, formatMoney(one.total))),
-      say('No money is recorded.'),
-    ),
+    costYears(context),
     leftOut.length === 0
       ? undefined
       : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut.map((text) => withJobs(book, text)))],

@@ -2,6 +2,7 @@
 import type { Book } from './book/book.ts';
 import { makeBook } from './book/make.ts';
 import { composePages, type PageSpec } from './compose/pages.ts';
+import { searchEntries } from './compose/search-entries.ts';
 import { composeSheets, frameEnd } from './compose/sheets.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
 import type { Day } from './quantity/day.ts';
@@ -24,8 +25,10 @@ export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
 export type { Doubt } from './calc/calculation.ts';
 export { eveningData, eveningLines } from './book/plan/evening-lines.ts';
 export { shoppingData, shoppingLines } from './book/shopping/shopping-lines.ts';
+export { searchEntries };
 export { workLines } from './book/work-lines.ts';
 export { lookOverWorkshop } from './book/workshop-looks.ts';
+export { composeWorkshop } from './compose/workshop-page.ts';
 export type { Sheet };
 export { unpackContent } from './records/packed-content.ts';
 export { readContent } from './records/read-content.ts';
@@ -50,6 +53,10 @@ export interface BuildInput {
   readonly sides?: 'one' | 'both';
   /** The sheet of workings is wanted as well. */
   readonly workings?: boolean;
+  /** SHA-256 over the list of the records' hashes, see records/fingerprint.ts; printed on the history. */
+  readonly fingerprint?: string;
+  /** The records are those of a copy for the next owner, and the binder says so. */
+  readonly copy?: 'buyer';
   /** Only pages are wanted: no sheet is printed, and no page leads to one. */
   readonly siteOnly?: boolean;
 }
@@ -75,7 +82,11 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   const before = [...input.before, ...input.content.problems, ...records.problems, ...content.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
   before.push(...checkContentReferences(records.value, content.value));
-  const book = makeBook(withoutWrong(records.value, before), content.value, input.today);
+  const book: Book = {
+    ...makeBook(withoutWrong(records.value, before), content.value, input.today),
+    ...(input.fingerprint === undefined ? {} : { fingerprint: input.fingerprint }),
+    ...(input.copy === undefined ? {} : { copy: input.copy }),
+  };
   const sheets = composeSheets(book, {
     workings: input.workings === true,
     ...(input.paper === undefined ? {} : { paper: input.paper }),

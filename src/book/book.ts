@@ -243,4 +243,8 @@ export interface Book {
   /** Newest date in the records, and a short fingerprint of all of them; printed on every sheet. */
   readonly recordsDate: Day;
   readonly recordsVersion: string;
+  /** SHA-256 over the list of the records' hashes; absent where nobody hashed them. */
+  readonly fingerprint?: string;
+  /** Made from the copy for a next owner. */
+  readonly copy?: 'buyer';
 }

@@ -22,6 +22,7 @@ Examples
   splitpin evening my-bike               what can be done tonight, and what would free most
   splitpin to-get my-bike                what to buy, by supplier
   splitpin work                          the calculations of the trade
+  splitpin handover my-bike              a package for the next owner; verify looks whether one is whole
 ${exits}`,
   intake: `
 Examples

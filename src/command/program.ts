@@ -5,6 +5,7 @@ import { describeEvening } from './describe-evening.ts';
 import { describeNext, type NextOptions } from './describe-next.ts';
 import type { AddOptions } from './add-command.ts';
 import { describeFill } from './describe-fill.ts';
+import { describeHandover } from './describe-handover.ts';
 import { describeIntake } from './describe-intake.ts';
 import { describeTake } from './describe-take.ts';
 import { describeUpgrade } from './describe-upgrade.ts';
@@ -12,6 +13,7 @@ import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { helpAfter } from './help-text.ts';
 import type { EveningOptions } from './evening-command.ts';
 import type { FillOptions } from './fill-command.ts';
+import type { HandoverOptions } from './handover-command.ts';
 import type { IntakeOptions } from './intake-command.ts';
 import { programVersion } from './program-version.ts';
 import type { TakeChoices } from './take-command.ts';
@@ -32,6 +34,8 @@ export interface Options {
   /** `print`: sheets of jobs come as forms to be filled in on a screen. */
   readonly form?: boolean;
   readonly siteOnly?: boolean;
+  /** The folder holds a buyer's copy, and its binder says so. */
+  readonly copy?: 'buyer';
   readonly port?: string;
   /** Other devices in the same network may read too, with a key. */
   readonly lan?: boolean;
@@ -55,6 +59,8 @@ export interface Commands {
   readonly evening: (folder: string, options: EveningOptions) => Promise<ExitCode>;
   readonly next: (folder: string, options: NextOptions) => Promise<ExitCode>;
   readonly toGet: (folder: string, options: EveningOptions) => Promise<ExitCode>;
+  readonly handover: (folder: string, options: HandoverOptions) => Promise<ExitCode>;
+  readonly verify: (path: string) => Promise<ExitCode>;
   readonly work: (id: string | undefined, words: readonly string[], options: Options) => Promise<ExitCode>;
 }
 
@@ -77,6 +83,8 @@ export async function runProgram(words: readonly string[], commands: Commands, t
     evening: async (folder, options) => keep(commands.evening(folder, options)),
     next: async (folder, options) => keep(commands.next(folder, options)),
     toGet: async (folder, options) => keep(commands.toGet(folder, options)),
+    handover: async (folder, options) => keep(commands.handover(folder, options)),
+    verify: async (path) => keep(commands.verify(path)),
     work: async (id, words, options) => keep(commands.work(id, words, options)),
   });
   try {
@@ -147,6 +155,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
   describeEvening(command, today, actions);
   describeNext(command, today, actions.next);
   describeUpgrade(command, [today()], actions.upgrade);
+  describeHandover(program, command, today, actions);
   describeWork(program, actions);
   return program;
 }

@@ -1,6 +1,7 @@
 // One machine read and computed, with everything that was wrong on the way.
 import { build, readDay, type Binder } from '../build.ts';
 import { readAgain, readMachineFolder, type MachineFolder } from '../disk.ts';
+import { fingerprintOf } from './fingerprint-of.ts';
 import { readManual } from './manual.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Options } from './program.ts';
@@ -42,6 +43,8 @@ export function readMachine(path: string, today: string, options: Options, earli
     siteOnly: options.siteOnly === true,
     workings: options.workings === true,
     ...(options.paper === undefined ? {} : { paper: options.paper }),
+    fingerprint: fingerprintOf([...folder.shared, ...folder.files]),
+    ...(options.copy === undefined ? {} : { copy: options.copy }),
     ...(options.bothSides === true ? { sides: 'both' as const } : {}),
   });
   const texts = new Map([...folder.shared, ...folder.files].map((each) => [each.file, each.text]));

@@ -47,6 +47,9 @@ try {
       next: async (folder, options) => (await import('./next-command.ts')).nextCommand(folder, options, surroundings),
       toGet: async (folder, options) =>
         (await import('./evening-command.ts')).toGetCommand(folder, options, surroundings),
+      handover: async (folder, options) =>
+        (await import('./handover-command.ts')).handoverCommand(folder, options, surroundings, asker()),
+      verify: async (path) => (await import('./verify-command.ts')).verifyCommand(path, surroundings),
       work: async (id, words, options) =>
         (await import('./work-command.ts')).workCommand(id, words, options, surroundings),
     },

@@ -21,7 +21,7 @@ export function wrongPath(path: string): string | undefined {
 }
 
 function hasControl(text: string): boolean {
-  return [...text].some((letter) => letter < ' ' || letter === '\u007f');
+  return Array.from(text).some((letter) => letter < ' ' || letter === '\u007f');
 }
 
 /** A path as the least careful disk sees it: small letters, composed. */

@@ -19,11 +19,22 @@ export const historyCover = defineView({
   blocks: (context) =>
     stack(
       heading(1, context.book.records.machine.name, 'cover'),
+      whoseCopy(context),
       facts(context),
       paragraphs(odometerStatement(context)),
       photos(context),
     ),
 });
+
+/** A buyer's copy says what it is, so that a mark in a line is not taken for a gap in the work. */
+function whoseCopy({ book, say }: ViewContext): Block | undefined {
+  if (book.copy !== 'buyer') return undefined;
+  return paragraphs(
+    say(
+      'Buyer’s copy. Left out: names, addresses, telephone numbers, signatures, key numbers, papers and whatever else its owner kept private. “(left out)” and “?” stand in its place; nothing else was changed.',
+    ),
+  );
+}
 
 function facts({ book, say }: ViewContext): Block {
   const { jobs, machine } = book.records;

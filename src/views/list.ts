@@ -12,6 +12,7 @@ import { coverage } from './coverage.ts';
 import { evening } from './evening.ts';
 import { distancePlot } from './distance-plot.ts';
 import { figureRules } from './figure-rules.ts';
+import { fingerprint } from './fingerprint.ts';
 import { form } from './form.ts';
 import { historyCover } from './history-cover.ts';
 import { holdPoint } from './hold-point.ts';
@@ -98,6 +99,7 @@ export const views: readonly View[] = [
   evening,
   distancePlot,
   figureRules,
+  fingerprint,
   form,
   historyCover,
   holdPoint,

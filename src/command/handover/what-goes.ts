@@ -1,0 +1,59 @@
+// Before a package is written: what goes and what stays, in lines to be read by the owner.
+import type { BuyersCopy, LeftOut } from '../../handover/buyers-copy.ts';
+import type { Records } from '../../records/model.ts';
+import { count } from '../count.ts';
+
+/** The lines, what stays first: that is what has to be read. */
+export function whatGoes(copy: BuyersCopy, records: Records, withoutPrices: boolean): readonly string[] {
+  return [
+    'Stays with you:',
+    ...stays(copy, withoutPrices).map((line) => '  ' + line),
+    'Goes to the buyer:',
+    ...goes(copy, records, withoutPrices).map((line) => '  ' + line),
+    'Names without a title, places and firms are not known to this program. Read the records once more; what should stay',
+    'goes under `private words` in machine.yaml, parts of photographs under `cover`, whole ones under `private: yes`.',
+  ];
+}
+
+function stays(copy: BuyersCopy, withoutPrices: boolean): readonly string[] {
+  const lines = copy.leftOut.map(line);
+  const whole = copy.staying.map((file) => `${file} (the whole file)`);
+  return [
+    ...new Set(lines),
+    ...(withoutPrices ? ['every price and amount, in keys and in words'] : []),
+    ...whole,
+    'what cameras wrote into photographs',
+  ];
+}
+
+function line({ what, text, at, covered }: LeftOut): string {
+  const times = covered > 1 ? `, ${String(covered)} times in all` : '';
+  const place = at.path.length === 0 ? at.file : `${at.file}: ${at.path.join(' / ')}`;
+  return `${what}${text === '' ? '' : ` “${short(text)}”`} (${place}${times})`;
+}
+
+function short(text: string): string {
+  return text.length > 60 ? text.slice(0, 59) + '…' : text;
+}
+
+function goes(copy: BuyersCopy, records: Records, withoutPrices: boolean): readonly string[] {
+  const firms = firmsIn(records);
+  return [
+    `${count(records.jobs.length, 'job record')}, in ${count(copy.files.length + copy.shared.length, 'file')}`,
+    ...copy.pictures.map(
+      ({ asset, cover }) => asset.file + (cover.length === 0 ? '' : ` (${count(cover.length, 'part')} covered)`),
+    ),
+    ...(firms.length === 0 ? [] : [`firms and sellers named in it: ${firms.join('; ')}`]),
+    ...(withoutPrices ? [] : ['prices and amounts (--without-prices keeps them)']),
+    'the binder with its sheets as PDF, the data as JSON and as tables, the manual of formats, a read-me',
+  ];
+}
+
+/** Suppliers support the work and stay named; who sold privately may be among them. */
+function firmsIn({ jobs }: Records): readonly string[] {
+  const names = jobs.flatMap((job) => [
+    ...job.parts.flatMap(({ from }) => from ?? []),
+    ...job.work.flatMap(({ to }) => to ?? []),
+  ]);
+  return [...new Set(names.filter((name) => name !== '?'))].toSorted();
+}

@@ -2,10 +2,10 @@
 import { dropAside, noteFile, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
 import { hashOf } from '../cache/hash.ts';
 import type { InputMark, LastBuild } from '../cache/manifest.ts';
-import { binderData, binderSchema, dueCalendar, stops, type Binder } from '../build.ts';
+import { binderData, binderSchema, dueCalendar, searchEntries, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
-import type { BuildJob } from './build-command.ts';
+import type { BuildJob } from './workshop/machine-build.ts';
 import { carriedData } from './carried-data.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
@@ -112,12 +112,15 @@ async function stop(read: ReadMachine, problems: readonly Problem[], terminal: T
 async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<void> {
   const { binder, job, terminal } = work;
   terminal.progress('Pages of the site');
-  const [{ renderSite }, { siteAssets }] = await Promise.all([
+  const [{ renderSite }, { siteAssets }, { searchFileText, searchIndexFile }] = await Promise.all([
     import('../render/site.ts'),
     import('../render/assets.ts'),
+    import('../render/search-file.ts'),
   ]);
   const frame = frameFor(binder, photos, undefined, job.options.siteOnly !== true);
   await renderSite(binder.pages, frame, ({ file, content }) => putText(aside, file, content));
+  const { book, pages } = binder;
+  putText(aside, searchIndexFile, searchFileText(searchEntries(book, pages), book.content.words));
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
   if (job.options.siteOnly !== true) await writePhonePages(aside, work);
 }
@@ -135,7 +138,16 @@ async function printAll(aside: Aside, work: Work, photos: ReadonlyMap<string, Ma
   const progress = (done: number, title: string): void =>
     terminal.progress(`Sheet ${String(done + 1)} of ${String(binder.sheets.length)}: ${title}`);
   const carried = carriedData(binder, job.options.withoutData === true, work.data);
-  return writePrints({ aside, sheets: binder.sheets, photos, program: job.program, carried, progress });
+  const { printThreads } = job;
+  return writePrints({
+    aside,
+    sheets: binder.sheets,
+    photos,
+    program: job.program,
+    carried,
+    progress,
+    ...(printThreads === undefined ? {} : { threads: printThreads }),
+  });
 }
 
 function writeData(aside: Aside, { binder, data }: Work): void {

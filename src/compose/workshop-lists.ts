@@ -6,9 +6,12 @@ import { buyingText, countedName, holdingText, shopText } from '../book/shopping
 import type { OneOfThem } from '../book/workshop-looks.ts';
 import type { Job, StockLine } from '../records/model.ts';
 import type { Block, Inline, Row, Text } from '../sheet/sheet.ts';
+import { instruments } from '../views/instruments.ts';
+import { neverRecorded } from '../views/service-due.ts';
 import { column, heading, joined, row } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import { dayText, withDates } from '../views/wording/day.ts';
+import { contextOf } from './context.ts';
 
 export type Say = (words: string) => string;
 
@@ -53,27 +56,47 @@ export function isDue({ state }: DueLine): boolean {
 
 export function dueTable(machines: readonly OneOfThem[], say: Say): Block {
   const name = nameIn(machines);
-  const all = machines.flatMap((one) => one.book.due.filter(isDue).map((line) => ({ one, line })));
+  const all = machines.flatMap((one) => {
+    const unknown = new Set(neverRecorded(one.book.due));
+    return one.book.due.filter((line) => isDue(line) && !unknown.has(line)).map((line) => ({ one, line }));
+  });
   const rank = ({ line }: (typeof all)[number]): string =>
     `${line.state === 'overdue' ? 'a' : 'b'}${line.dueDay ?? '9'}`;
+  const sorted = all.toSorted((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0));
   return {
     type: 'table',
     columns: [column(say('Machine'), 4), column(say('Service'), 4), column(say('State'), 2), column(say('Why'), 6)],
-    rows: all
-      .toSorted((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0))
-      .map(({ one, line: { service, state, why } }) => {
+    rows: [
+      ...sorted.slice(0, mostDue).map(({ one, line: { service, state, why } }) => {
         const own = !service.at.file.startsWith('content/');
         const item = own ? service.item : say(service.item);
-        return row(
-          name(one),
-          into(one.folder, 'service.html', `${item}, ${say(service.action)}`),
-          say(state),
-          withDates(say(why)),
-        );
+        const words = `${item}, ${say(service.action)}`;
+        return row(name(one), into(one.folder, 'service.html', words), say(state), withDates(say(why)));
       }),
+      ...moreDue(sorted.length - mostDue, say),
+      ...machines.flatMap((one) => neverDone(one, name(one), say)),
+    ],
     empty: say('Nothing is due, by the records.'),
     use: 'read',
   };
+}
+
+/** So many lines, the most pressing first, keep the page small with any number of machines. */
+const mostDue = 60;
+
+function moreDue(rest: number, say: Say): readonly Row[] {
+  if (rest <= 0) return [];
+  const text = `${countOf(rest, say('more service'), say('more services'))}, ${say('on the pages of the machines')}`;
+  return [{ kind: 'band', text }];
+}
+
+/** What was never recorded counts as due; a line for each would hide what presses. */
+function neverDone({ folder, book }: OneOfThem, name: string, say: Say): readonly Row[] {
+  const unknown = neverRecorded(book.due).filter(isDue).length;
+  if (unknown === 0) return [];
+  const words = countOf(unknown, say('service'), say('services'));
+  const why = say('no record of it: an unknown history counts as due now');
+  return [row(name, into(folder, 'service.html', words), say('due'), why)];
 }
 
 /** One list for all: a thing that two machines want is bought in one go, and what holds a hold point comes first. */
@@ -160,4 +183,12 @@ export function shelf(machines: readonly OneOfThem[], say: Say): readonly Block[
 
 function sharedStock({ records }: Book): readonly StockLine[] {
   return (records.workshop?.stock ?? []).filter(({ at }) => at.file.startsWith('../'));
+}
+
+/** The measuring tools that all of them share. */
+export function sharedInstruments({ book }: OneOfThem): readonly Block[] {
+  const shared = book.records.instruments.filter(({ at }) => at.file.startsWith('../'));
+  if (shared.length === 0) return [];
+  const records = { ...book.records, instruments: shared };
+  return instruments.blocks(contextOf({ ...book, records }));
 }

@@ -2,11 +2,9 @@
 import type { FolderQuery, OneOfThem } from '../book/workshop-looks.ts';
 import { speaker } from '../sheet/dialect.ts';
 import type { Block, Page, Text } from '../sheet/sheet.ts';
-import { instruments } from '../views/instruments.ts';
 import { column, heading, joined, lines, row, stack } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import { recordsUpTo } from '../views/wording/records-up-to.ts';
-import { contextOf } from './context.ts';
 import {
   dueTable,
   heldTable,
@@ -14,6 +12,7 @@ import {
   isDue,
   movesTable,
   nameIn,
+  sharedInstruments,
   shelf,
   shoppingTable,
   type Say,
@@ -58,7 +57,7 @@ export function composeWorkshop(facts: WorkshopFacts): Page {
       movesTable(facts.machines, say),
       betweenLines(facts, say),
       shelf(facts.machines, say),
-      first === undefined ? [] : instruments.blocks(contextOf(first.book)),
+      first === undefined ? [] : sharedInstruments(first),
     ),
   };
 }

@@ -22,7 +22,7 @@ export function nameFault(name: string): string | undefined {
   const character = refused.exec(name)?.[0];
   if (character !== undefined) return `it has ${shown(character)} in it`;
   if (/[. ]$/u.test(name)) return 'it ends with a space or a dot';
-  if (/^ /u.test(name)) return 'it begins with a space';
+  if (name.startsWith(' ')) return 'it begins with a space';
   if (device.test(name)) return `“${name.split('.')[0] ?? name}” is the name of a device there`;
   if (/\p{Cs}|\uFFFD/u.test(name)) return 'it has a character that cannot be read';
   const bytes = new TextEncoder().encode(name).length;

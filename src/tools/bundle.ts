@@ -60,11 +60,12 @@ export async function bundledPackages(): Promise<readonly string[]> {
 function programInto(folder: string): BuildOptions {
   return {
     ...shared,
-    // The others are what threads run: one that prints, one that reads a filled form.
+    // The others are what threads run: one that prints, one that reads a filled form, one that makes binders of a workshop.
     entryPoints: {
       splitpin: 'src/command/splitpin.ts',
       'print-worker': 'src/command/print-worker.ts',
       'form-worker': 'src/command/take/form-worker.ts',
+      'machine-worker': 'src/command/workshop/machine-worker.ts',
     },
     outdir: folder,
     splitting: true,

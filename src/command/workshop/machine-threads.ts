@@ -1,0 +1,77 @@
+// Binders made on several cores: as many threads as there are cores, each with one machine at a time, so that memory does not grow with the workshop.
+import { availableParallelism } from 'node:os';
+import type { Worker } from 'node:worker_threads';
+import { exitCodes, type ExitCode } from '../exit-codes.ts';
+import { faultText } from '../fault-text.ts';
+import { startThread } from '../own-thread.ts';
+import type { KeptLine } from './kept-terminal.ts';
+import type { BuildJob } from './machine-build.ts';
+
+export interface HandedMachine {
+  readonly job: BuildJob;
+  readonly colour: boolean;
+}
+export interface MadeMachine {
+  readonly code: ExitCode;
+  readonly lines: readonly KeptLine[];
+}
+
+/** How many threads: a single core is not shared, and a thread without a machine would only cost. */
+export function machineThreads(machines: number, cores = availableParallelism()): number {
+  return cores < 2 || machines < 2 ? 0 : Math.min(cores, machines);
+}
+
+/**
+ * Makes every binder and tells of each as it is done, in any order. What goes wrong with one machine, even a thread that ends, stops
+ * no other. The promise rejects only when threads cannot be started at all.
+ */
+export async function makeInThreads(
+  handed: readonly HandedMachine[],
+  threads: number,
+  done: (index: number, made: MadeMachine) => void,
+): Promise<void> {
+  const waiting = handed.map((one, index) => ({ one, index }));
+  await Promise.all(
+    Array.from({ length: threads }, async () => {
+      let worker: Worker | undefined;
+      try {
+        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+          worker ??= startThread('machine-worker', import.meta.url);
+          const made = await answer(worker, next.one);
+          // A thread that broke down takes no further machine.
+          if (made.ended) worker = undefined;
+          done(next.index, made);
+        }
+      } finally {
+        await worker?.terminate();
+      }
+    }),
+  );
+}
+
+type Answered = MadeMachine & { readonly ended?: true };
+
+async function answer(worker: Worker, handed: HandedMachine): Promise<Answered> {
+  return new Promise((resolve) => {
+    const broke = (cause: unknown): void => resolve({ ...brokenDown(cause), ended: true });
+    const left = (code: number): void => broke(new Error(`A thread that makes binders ended with ${String(code)}.`));
+    worker.once('error', broke);
+    worker.once('exit', left);
+    worker.once('message', (made: MadeMachine) => {
+      worker.off('error', broke);
+      worker.off('exit', left);
+      resolve(made);
+    });
+    worker.postMessage(handed);
+  });
+}
+
+function brokenDown(cause: unknown): MadeMachine {
+  return {
+    code: exitCodes.fault,
+    lines: [
+      { to: 'tell', line: 'A fault of this program, not of your records. No output was changed.' },
+      { to: 'tell', line: faultText(cause) },
+    ],
+  };
+}

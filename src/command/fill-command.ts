@@ -10,6 +10,7 @@ import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { answerLines, answersList, answersOf } from './fill/answers-file.ts';
 import { ask } from './fill/ask.ts';
 import { closingQuestions } from './fill/closing.ts';
+import { countOpen, openBlanks } from './fill/open-blanks.ts';
 import { openJob } from './fill/open-job.ts';
 import { questionsFor, type Question } from './fill/questions.ts';
 import { blanksIn, keep, sessionFor, type Session } from './fill/session.ts';
@@ -104,12 +105,12 @@ async function askAll(work: Work): Promise<ExitCode> {
   const { session, options, around, asker } = work;
   const { terminal } = around;
   const blanks = blanksIn(session);
-  const open = options.again === true ? blanks : blanks.filter((blank) => blank.given === undefined);
-  terminal.tell(`${session.job.title}: ${count(blanks.length, 'blank')}, ${String(open.length)} to go.`);
+  const open = options.again === true ? blanks : openBlanks(blanks);
+  terminal.tell(`${session.job.title}: ${count(countOpen(blanks), 'blank')} to go.`);
   terminal.tell(
     'Enter leaves one for later, s the rest of its list · ? not known · - not done · a note after ; · q stops. Each is written down at once.',
   );
-  const asking = { session, asker, terminal, shown: new Set<string>() };
+  const asking = { session, asker, terminal, shown: new Set<string>(), printed: new Set(blanks.map(({ id }) => id)) };
   let [written, refused] = [0, 0];
   let skipped: string | undefined;
   for (const question of [...questionsFor(open), ...closingQuestions(session)]) {
@@ -141,6 +142,7 @@ async function askAll(work: Work): Promise<ExitCode> {
 function tableOf(question: Question): string | undefined {
   if (question.kind === 'one') return question.blank.table;
   if (question.kind === 'pair') return question.found.table;
+  if (question.kind === 'grades') return question.ticks[0]?.blank.table;
   return question.kind === 'torque' ? question.tick.table : undefined;
 }
 
@@ -203,7 +205,7 @@ function tellEnd({ session, around, folder }: Work, written: number): void {
   const wrong = stops(read.problems).filter(({ at }) => at.file === session.job.file);
   for (const { message } of wrong) terminal.tell(`To be put right in it: ${message}`);
   const now = sessionFor(read, session.job.id, session);
-  const open = now === undefined ? 0 : blanksIn(now).filter((blank) => blank.given === undefined).length;
+  const open = now === undefined ? 0 : countOpen(blanksIn(now));
   if (open > 0)
     terminal.say(`${count(open, 'blank')} open; go on at any time: splitpin fill ${folder} ${session.job.id}`);
   else terminal.say(`See what follows from it: splitpin check ${folder}`);

@@ -18,6 +18,8 @@ export interface Blank {
   readonly caution?: { readonly grade: Grade; readonly text: string };
   /** Readings, torques and lines of safety: never ticked together with others. */
   readonly singly: boolean;
+  /** Id of the row whose ticks these are, where a row has several of them: they are asked as one question. */
+  readonly grades?: string;
   /** Where it stands on the sheet: below which heading, in which table, at which number (as printed, else the count of the row), in which column. */
   readonly under?: string;
   readonly table?: string;

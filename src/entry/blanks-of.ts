@@ -45,10 +45,13 @@ function ofBlock(block: Block): readonly Blank[] {
   if (block.type === 'table') return tableBlanks(block);
   if (block.type === 'grid') return gridBlanks(block);
   if (block.type === 'checklist') return block.items.flatMap(checkBlanks);
+  if (block.type === 'signature') return block.lines.flatMap(signatureBlanks);
   return [];
 }
 
 type CheckItem = Extract<Block, { readonly type: 'checklist' }>['items'][number];
+
+type SignatureLine = Extract<Block, { readonly type: 'signature' }>['lines'][number];
 
 /** The tick, and the value beside it where one is wanted; with a WARNING at it, it is a line of safety. */
 function checkBlanks(item: CheckItem): readonly Blank[] {
@@ -76,4 +79,13 @@ function checkBlanks(item: CheckItem): readonly Blank[] {
     ...(written === undefined ? {} : { given: written }),
   };
   return [tick, value];
+}
+
+/** Who signs, and when; on paper by hand, in a form or a record by name. */
+function signatureBlanks({ id, role }: SignatureLine): readonly Blank[] {
+  if (id === undefined) return [];
+  return [
+    { id, kind: 'text', asks: `${role}: name of who signs`, singly: true },
+    { id: `${id}/date`, kind: 'text', asks: `${role}: day of signing`, singly: true },
+  ];
 }

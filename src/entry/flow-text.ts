@@ -7,9 +7,11 @@ const plain = /^[\p{L}\p{N}](?:[\p{L}\p{N}\p{M} .·/%°+()’'×½¼¾±_:;=-]*[
 /** Words that other readers of YAML take for something else than text. */
 const odd = /^(?:null|true|false|yes|no|on|off|none|y|n|~)$/iu;
 
+const notKnown = '"?"';
+
 /** A text as a scalar, on one line. */
 export function scalarText(text: string): string {
-  if (text === '?' || text === 'yes' || text === 'no') return text;
+  if (text === 'yes' || text === 'no') return text;
   return plain.test(text) && !odd.test(text) && !/:(?:\s|$)/u.test(text) ? text : quoted(text);
 }
 
@@ -25,12 +27,12 @@ function quoted(text: string): string {
   return `"${inside}"`;
 }
 
-/** A tree in braces and brackets, on one line; what has no value is `?`. */
+/** A tree in braces and brackets, on one line; what has no value is `?`, in quotes: other readers of YAML take a bare one for the beginning of a key. */
 export function flowText(tree: Tree): string {
-  if (tree === null) return '?';
+  if (tree === null) return notKnown;
   if (typeof tree === 'string') return scalarText(tree);
   if (isList(tree)) return `[${tree.map(flowText).join(', ')}]`;
-  if (!isBranch(tree)) return '?';
+  if (!isBranch(tree)) return notKnown;
   return `{${Object.entries(tree)
     .map(([key, value]) => `${scalarText(key)}: ${flowText(value)}`)
     .join(', ')}}`;

@@ -18,7 +18,16 @@ function ticked(job: Job, { id }: Blank): string | undefined {
 }
 
 function written(job: Job, { id }: Blank): string | undefined {
+  if (id.startsWith('today/1/')) return headOf(job, id);
   const row = /^run-log\/(\d+)\//u.exec(id)?.[1];
   if (row !== undefined) return job.runLog.find(({ minute }) => minute === Number(row) - 1)?.saw;
   return job.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
+}
+
+/** The head of a sheet filled in at the machine; the day of a planned job is not yet that of the work. */
+function headOf(job: Job, id: string): string | undefined {
+  if (id === 'today/1/1') return job.state === 'planned' ? undefined : job.date.to;
+  if (id === 'today/1/2') return job.odometer?.text;
+  if (id === 'today/1/4') return job.hands.length === 0 ? undefined : job.hands.join(', ');
+  return job.remarks?.findLast((one) => one.blank === id)?.says;
 }

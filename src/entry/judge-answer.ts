@@ -7,13 +7,23 @@ import type { Job } from '../records/model.ts';
 import type { WrittenRange, Written } from '../quantity/quantity.ts';
 import type { Blank } from './blank.ts';
 import { cleanAnswer, tickSaid } from './clean-answer.ts';
+import { judgeClock } from './judge-clock.ts';
 import { readBoxValue } from './read-value.ts';
 import type { Target } from './target.ts';
 import { otherTarget, targetsOf } from './targets.ts';
+import { judgeNumber } from './write-number.ts';
 
 export interface Judged {
   /** `unreadable` cannot be kept; every other may stand. */
-  readonly code: 'unreadable' | 'unit-slip' | 'past-limit' | 'outside-range' | 'far-from-last' | 'too-close';
+  readonly code:
+    | 'unreadable'
+    | 'unit-slip'
+    | 'past-limit'
+    | 'outside-range'
+    | 'far-from-last'
+    | 'too-close'
+    | 'went-back'
+    | 'read-otherwise';
   readonly text: string;
 }
 
@@ -24,6 +34,8 @@ export function judgeAnswer(book: Book, job: Job, blank: Blank, value: string): 
   const target = targetsOf(book, job).get(blank.id) ?? otherTarget(book, job.id, blank.id, blank.kind);
   if (blank.kind === 'tick') return tickSaid(said) === undefined ? [unreadable('This is a tick: yes, no or `-`.')] : [];
   if (target.kind === 'torque') return ofTorque(book, target, blank, said);
+  if (target.kind === 'foot' && target.field === 'odometer') return judgeClock(book, job, said);
+  if (target.kind === 'number') return judgeNumber(book, target.name, said);
   if (target.kind !== 'reading') return [];
   const asked = book.plans
     .find((plan) => plan.job.id === job.id)

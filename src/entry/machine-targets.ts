@@ -5,7 +5,7 @@ import type { Target } from './target.ts';
 
 /** By the id that the sheet prints; undefined where the blank is a tick or words without another key. */
 export function machineTarget(book: Book, id: string): Target | undefined {
-  return reading(id) ?? torque(book, id) ?? service(book, id) ?? minute(id);
+  return reading(id) ?? torque(book, id) ?? service(book, id) ?? minute(id) ?? head(id) ?? number(id);
 }
 
 function reading(id: string): Target | undefined {
@@ -40,4 +40,16 @@ function minute(id: string): Target | undefined {
   return found?.[1] === undefined
     ? undefined
     : { kind: 'minute', minute: String(Number(found[1]) - 1), row: `run-log/${found[1]}` };
+}
+
+/** The head of a sheet that is filled in at the machine says what the foot says as well; where it was, is words. */
+function head(id: string): Target | undefined {
+  const column = /^today\/1\/([124])$/u.exec(id)?.[1];
+  if (column === undefined) return undefined;
+  return { kind: 'foot', field: column === '1' ? 'date' : column === '2' ? 'odometer' : 'hand' };
+}
+
+function number(id: string): Target | undefined {
+  const [, name, turn] = /^number\/([a-z]+)\/([12])$/u.exec(id) ?? [];
+  return name === undefined ? undefined : { kind: 'number', name, turn: Number(turn) };
 }

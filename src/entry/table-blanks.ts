@@ -80,6 +80,7 @@ function cellBlank(cell: Cell, { asks, head, caution, step }: Around): readonly 
       ...(cell.about?.standard === undefined ? {} : { standard: cell.about.standard }),
       ...(given === undefined || given === '' ? {} : { given }),
       ...(caution === undefined || kind === 'text' ? {} : { caution }),
+      ...(cell.grades === undefined ? {} : { grades: cell.grades }),
       ...(step === undefined ? {} : { step }),
       ...(head === '' ? {} : { column: head }),
     },
@@ -93,8 +94,10 @@ function askedBy(row: string, head: string): string {
 
 /** Cells of a grid that are not printed full; a grid without an id keeps nothing. */
 export function gridBlanks(grid: GridBlock): readonly Blank[] {
-  const { id } = grid;
+  const { id, rowsAsk } = grid;
   if (id === undefined) return [];
+  if (rowsAsk !== undefined)
+    return rowsAsk.map((asks, row) => ({ id: `${id}/${String(row + 1)}`, kind: 'text', asks, singly: true }));
   return Array.from({ length: grid.rows }, (_, row) =>
     grid.columns.flatMap((column, at): readonly Blank[] => {
       const printed = grid.filled?.[row]?.[at];
@@ -104,10 +107,11 @@ export function gridBlanks(grid: GridBlock): readonly Blank[] {
         {
           id: `${id}/${String(row + 1)}/${String(at + 1)}`,
           kind: 'text',
-          asks: `${column.head}, line ${line}`,
           singly: false,
-          column: column.head,
-          step: line,
+          // A grid of one line is asked like a line of the foot.
+          ...(grid.rows === 1
+            ? { asks: column.head }
+            : { asks: `${column.head}, line ${line}`, column: column.head, step: line }),
         },
       ];
     }),

@@ -3,12 +3,14 @@ import { inRecord, noteId } from '../book/blank-ids.ts';
 import { closesState } from '../book/off-states.ts';
 import type { Blank } from './blank.ts';
 import { refuse, remark, type Draft } from './draft.ts';
+import { readBoxValue } from './read-value.ts';
 import type { FootField } from './foot-blanks.ts';
 import type { Target } from './target.ts';
 import { otherTarget, targetsOf } from './targets.ts';
 import { writeFoot } from './write-foot.ts';
 import { writeMinute, writeService } from './write-run.ts';
 import { writeCheck, writeHonest, writePart, writeSpare } from './write-others.ts';
+import { writeNumber } from './write-number.ts';
 import { writeReading } from './write-reading.ts';
 import { writeTick, writeToDo, writeTorque, writeWork } from './write-work.ts';
 
@@ -89,8 +91,16 @@ function take(draft: Draft, { blank, target, said, answers }: Said): void {
   else if (target.kind === 'foot') writeFoot(draft, blank, target.field, said);
   else if (target.kind === 'service') writeService(draft, blank, target.service, said);
   else if (target.kind === 'minute') takeMinute(draft, blank, target, answers);
+  else if (target.kind === 'number') writeNumber(draft, blank, target.name, target.turn, said);
   else if (target.kind === 'tick') writeTick(draft, blank, said);
-  else remark(draft, blank, blank.id, said);
+  else remark(draft, blank, blank.id, inItsUnit(blank, said));
+}
+
+/** A bare number in a box is in the unit beside it. */
+function inItsUnit({ kind, unit = '' }: Blank, said: string): string {
+  if (kind !== 'value') return said;
+  const read = readBoxValue(said, unit, undefined);
+  return read.kind === 'refused' ? said : read.text;
 }
 
 /** Tick and value of a check are one line: written at the tick, or at the value where nothing was ticked. */

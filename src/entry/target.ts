@@ -28,6 +28,8 @@ export type Target =
   | { readonly kind: 'honest'; readonly row: string; readonly column: 'missing' | 'broken' | 'sent out' }
   /** A minute of a run. */
   | { readonly kind: 'minute'; readonly minute: string; readonly row: string }
+  /** A stamped number as it was read, the first or the second time. */
+  | { readonly kind: 'number'; readonly name: string; readonly turn: number }
   /** A service that was done. */
   | { readonly kind: 'service'; readonly service: string }
   /** The foot. */

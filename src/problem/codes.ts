@@ -131,6 +131,7 @@ export const codes = {
   'oil-without-quantity-or-grade': 'query',
   'too-far-in-a-day': 'query',
   'number-differs': 'query',
+  'number-read-otherwise': 'query',
   'feature-not-known': 'query',
   'gearing-upside-down': 'query',
   'data-for-other-frames': 'query',

@@ -45,6 +45,8 @@ export interface Cell {
   readonly written?: string;
   /** A reading, a torque or a line of safety: answered by itself, never together with others. */
   readonly singly?: boolean;
+  /** Id of the row whose ticks these are, where a row has several of them, as for grades: they are answered together. */
+  readonly grades?: string;
 }
 
 export type Row =
@@ -188,6 +190,8 @@ export interface GridBlock {
   /** Permanent; a cell to write in is `<id>/<row>/<column>`, both counted from 1. Without it, what is written stays on paper. */
   readonly id?: string;
   readonly caption?: string;
+  /** Where a row is one answer, a letter in each square: what each row asks. Its blank is `<id>/<row>`. */
+  readonly rowsAsk?: readonly string[];
   readonly columns: readonly Column[];
   readonly rows: number;
   /** Text already written in the first rows, row by row. */
@@ -202,10 +206,21 @@ export interface DrawingBlock {
   /** In millimetres. */
   readonly size: { readonly width: number; readonly height: number };
   readonly marks: readonly DrawingMark[];
+  /** Not in true scale: a picture only, without the line that proves a print; here arranged anew for a narrow screen. */
+  readonly sketch?: {
+    readonly size: { readonly width: number; readonly height: number };
+    readonly marks: readonly DrawingMark[];
+  };
 }
 export interface SignatureBlock {
   readonly type: 'signature';
-  readonly lines: readonly { readonly role: string; readonly name?: string; readonly date?: string }[];
+  readonly lines: readonly {
+    readonly role: string;
+    readonly name?: string;
+    readonly date?: string;
+    /** Permanent; the blank of the name, and with `/date` that of the day. Without it, what is written stays on paper. */
+    readonly id?: string;
+  }[];
 }
 export interface BreakBlock {
   readonly type: 'break';

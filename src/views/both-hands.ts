@@ -10,6 +10,12 @@ export const bothHands = defineView({
   options: [],
   blocks: ({ say }): readonly Block[] => [
     paragraphs(say('Signed by both. A correction is one line through, initials, date; once signed, a new sheet.')),
-    { type: 'signature', lines: [{ role: say('Hands over') }, { role: say('Takes over') }] },
+    {
+      type: 'signature',
+      lines: [
+        { role: say('Hands over'), id: 'signed/hands-over' },
+        { role: say('Takes over'), id: 'signed/takes-over' },
+      ],
+    },
   ],
 });

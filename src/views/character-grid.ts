@@ -33,6 +33,10 @@ function numberGrid({ book, say }: ViewContext, name: string): readonly Block[] 
   return [
     {
       type: 'grid',
+      id: `number/${name}`,
+      rowsAsk: [say('first reading'), say('second reading')].map((turn) =>
+        sentence(`${say(`${name} number`)}, ${turn}`),
+      ),
       caption: sentence(`${say(`${name} number`)}: ${say('first reading, second reading')}`),
       columns: Array.from({ length: squares }, (_, index) => column(count(index + 1), 1, 'centre')),
       rows: 2,

@@ -14,6 +14,7 @@ export const todayHead = defineView({
     return [
       {
         type: 'grid',
+        id: 'today',
         columns: [column(say('Date'), 3), column(clock, 3), column(say('Where'), 3), column(say('Hand'), 3)],
         rows: 1,
       },

@@ -135,7 +135,7 @@ describe('one record', () => {
   });
 
   test('not known and not done are told apart from what was never answered', () => {
-    expect(put({ 'chain-slack//found': '?' }).value.text).toContain('found: ?');
+    expect(put({ 'chain-slack//found': '?' }).value.text).toContain('found: "?"');
     expect(put({ 'chain-slack//found': '-' }).value.text).toContain('{at: chain-slack//found, says: not done}');
     expect(put({ 'rear wheel/off': '-' }).value.text).not.toContain('removed');
   });

@@ -10,6 +10,7 @@ import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover
 import { featureNotKnown } from './features.ts';
 import { gearingUpsideDown } from './gearing.ts';
 import { numberDiffers, tooFarInADay } from './numbers.ts';
+import { numberReadOtherwise } from './number-read.ts';
 import { privateInOpenText } from './private-words.ts';
 import { moneyOut, partFromNowhere } from './parts-and-money.ts';
 import { putBackNeverOff, takenTwice, tightenedNeverLoose } from './put-back.ts';
@@ -82,6 +83,7 @@ export const looks: readonly Look[] = [
   correctionOfNothing,
   tooFarInADay,
   numberDiffers,
+  numberReadOtherwise,
   featureNotKnown,
   gearingUpsideDown,
   dataForOtherFrames,

@@ -4,6 +4,7 @@ import type { Blank } from '../../entry/blank.ts';
 import { judgeAnswer } from '../../entry/judge-answer.ts';
 import type { Asker } from '../asker.ts';
 import type { Terminal } from '../terminal.ts';
+import { gradesSaid, numbered } from './grade-words.ts';
 import { linesAbove, pairPrompt, promptFor, torquePrompt } from './prompt.ts';
 import type { Labelled, Question } from './questions.ts';
 import type { Session } from './session.ts';
@@ -25,6 +26,13 @@ export interface Asking {
   readonly terminal: Terminal;
   /** Cautions that have been shown: one stands once for all lines that follow each other. */
   readonly shown: Set<string>;
+  /** Ids of all blanks that the sheets print. */
+  readonly printed: ReadonlySet<string>;
+}
+
+/** Where words beside a blank go: into the line that is printed in its row, else into a note of its own. */
+function besideId(id: string, { printed }: Asking): string {
+  return printed.has(`${id}/words`) ? `${id}/words` : `${id}/note`;
 }
 
 const nothing: Heard = { answers: [], stop: false };
@@ -36,6 +44,7 @@ export async function ask(question: Question, asking: Asking): Promise<Heard> {
   if (question.kind === 'words') return askWords(question.head, question.places, asking);
   if (question.kind === 'rows') return askRows(question.head, question.rows, asking);
   if (question.kind === 'torque') return askTorque(question, asking);
+  if (question.kind === 'grades') return askGrades(question, asking);
   if (question.kind === 'pair') return askPair(question, asking);
   return askOne(question.blank, promptFor(question.blank, question.blank.given), asking);
 }
@@ -62,7 +71,10 @@ async function askOne(blank: Blank, prompt: string, asking: Asking): Promise<Hea
     if (said === 's') return { ...nothing, skip: true };
     const { value, note } = parted(blank, said, session.today);
     const [first] = isWord(value) ? [] : judgeAnswer(session.book, session.job, blank, value);
-    const answers = [{ blank: blank.id, value }, ...(note === '' ? [] : [{ blank: `${blank.id}/note`, value: note }])];
+    const answers = [
+      { blank: blank.id, value },
+      ...(note === '' ? [] : [{ blank: besideId(blank.id, asking), value: note }]),
+    ];
     if (first === undefined) return { answers, stop: false };
     terminal.tell(`   ${first.text}`);
     if (first.code === 'unreadable') {
@@ -136,6 +148,36 @@ function parted(blank: Blank, said: string, today: string): { readonly value: st
   const at = blank.kind === 'text' ? -1 : said.indexOf(';');
   if (at < 0) return { value: said, note: '' };
   return { value: said.slice(0, at).trim(), note: said.slice(at + 1).trim() };
+}
+
+/** Which of the ticks of one row: `2`, `harmed`; `1 2` where more than one is meant; `-` none of them. */
+async function askGrades(question: Extract<Question, { readonly kind: 'grades' }>, asking: Asking): Promise<Heard> {
+  const { asks, row, ticks } = question;
+  const [first] = ticks;
+  if (first === undefined) return nothing;
+  showCaution(first.blank, asking);
+  const heads = ticks.map(({ blank }) => blank.column ?? '');
+  const now = ticks.filter(({ blank }) => blank.given === 'yes').map(({ blank }) => blank.column?.toLowerCase() ?? '');
+  const given = now.length === 0 ? '' : `; now ${now.join(', ')}`;
+  for (;;) {
+    const said = await line(asking, `${asks} (${numbered(heads)}${given}): `);
+    if (said === undefined) return stopped;
+    if (said === '') return nothing;
+    if (said === 's') return { ...nothing, skip: true };
+    const meant = gradesSaid(said, heads);
+    if (meant.kind === 'these') {
+      const yes = ticks.filter((_, index) => meant.places.includes(index));
+      const none = yes.length === 0 && meant.note === '' ? ticks.slice(0, 1) : [];
+      const answers = [
+        ...yes.map(({ blank }) => ({ blank: blank.id, value: 'yes' })),
+        ...none.map(({ blank }) => ({ blank: blank.id, value: 'no' })),
+        ...(meant.note === '' ? [] : [{ blank: besideId(row, asking), value: meant.note }]),
+      ];
+      return { answers, stop: false };
+    }
+    asking.terminal.tell(`   ${meant.why}`);
+    if (!asking.asker.atTerminal) return { answers: [], stop: false, refused: `${asks}: ${said}` };
+  }
 }
 
 async function askTicks(

@@ -13,6 +13,8 @@ export type Question =
   | { readonly kind: 'pair'; readonly found: Blank; readonly left: Blank }
   /** A fastener: what it reached says as well that it was tightened. */
   | { readonly kind: 'torque'; readonly tick: Blank; readonly reached: Blank }
+  /** A row with several ticks, such as grades: one letter or number says which. `asks` is the row without its columns. */
+  | { readonly kind: 'grades'; readonly asks: string; readonly row: string; readonly ticks: readonly Labelled[] }
   /** Ticks of one column. */
   | { readonly kind: 'ticks'; readonly head: string; readonly ticks: readonly Labelled[] }
   /** Words that may be written beside any of these. */
@@ -21,10 +23,13 @@ export type Question =
   | { readonly kind: 'rows'; readonly head: string; readonly rows: readonly Blank[] };
 
 interface Group {
-  readonly kind: 'one' | 'ticks' | 'words' | 'rows';
+  readonly kind: 'one' | 'ticks' | 'words' | 'rows' | 'grades';
   readonly head: string;
   readonly blanks: Blank[];
 }
+
+/** In a table: what may be given together, then what is asked by itself, then words. */
+const kinds: readonly Group['kind'][] = ['ticks', 'one', 'words', 'rows'];
 
 /**
  * Table by table in printed order; in a table first the ticks that may be given together, last the words. What goes back on is asked
@@ -32,8 +37,9 @@ interface Group {
  */
 export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
   const groups = new Map<string, Group>();
+  const foot = blanks.some(({ id }) => /\/foot\/(?:hand|date)$/u.test(id));
   for (const blank of blanks) {
-    if (isAside(blank)) continue;
+    if (isAside(blank) || (foot && isSaidAtFoot(blank))) continue;
     const { kind, head, key } = groupOf(blank);
     const group = groups.get(key) ?? { kind, head, blanks: [] };
     group.blanks.push(blank);
@@ -43,7 +49,7 @@ export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
   const place = (group: Group): readonly number[] => [
     turnOf(group),
     tables.indexOf(group.blanks[0]?.table ?? ''),
-    ['ticks', 'one', 'words', 'rows'].indexOf(group.kind),
+    kinds.indexOf(group.kind === 'grades' ? 'one' : group.kind),
   ];
   const sorted = [...groups.values()].toSorted((a, b) => inOrder(place(a), place(b)));
   return withPairs(withTorques(sorted.map(questionOf)));
@@ -51,7 +57,12 @@ export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
 
 /** Ticks and words of an empty row go with its part. */
 function isAside({ id }: Blank): boolean {
-  return /\/spare-[^/]+\/(?:off|on|fasteners|note)$|^run-log\/\d+\/[2-6]$/u.test(id);
+  return /\/spare-[^/]+\/(?:off|on|fasteners|note)$|^run-log\/\d+\/[2-6]$|^today\/1\/2$/u.test(id);
+}
+
+/** Day and hand at the head of a sheet of the machine, where the foot asks for them as well. The clock is asked at the end. */
+function isSaidAtFoot({ id }: Blank): boolean {
+  return /^today\/1\/[14]$/u.test(id);
 }
 
 function groupOf({
@@ -62,9 +73,11 @@ function groupOf({
   step,
   table = '',
   under = '',
+  grades,
 }: Blank): Pick<Group, 'kind' | 'head'> & { readonly key: string } {
   if (/\/spare-[^/]+\/part$/u.test(id)) return { kind: 'rows', head: 'What else came off', key: `spare ${table}` };
   if (/\/honest\/\d+\/\d+$/u.test(id)) return { kind: 'rows', head: column, key: `honest ${column}` };
+  if (grades !== undefined) return { kind: 'grades', head: grades, key: `grades ${grades}` };
   if (kind === 'tick' && !singly)
     return { kind: 'ticks', head: column === '' ? under || 'Ticks' : column, key: `ticks ${table} ${column}` };
   if (kind === 'text' && (step !== undefined || column !== ''))
@@ -89,8 +102,20 @@ function questionOf({ kind, head, blanks }: Group): Question {
   const [first] = blanks;
   if (first === undefined) throw new Error('a question without a blank');
   if (kind === 'rows') return { kind, head, rows: blanks };
+  if (kind === 'grades') return gradesOf(head, blanks);
   if (kind === 'ticks') return { kind, head, ticks: labelled(blanks) };
   return kind === 'words' ? { kind, head, places: labelled(blanks) } : { kind: 'one', blank: first };
+}
+
+/** The columns in printed order, counted from 1. */
+function gradesOf(row: string, blanks: readonly Blank[]): Question {
+  const [first] = blanks;
+  const column = `: ${first?.column?.toLowerCase() ?? ''}`;
+  const whole = first?.asks ?? '';
+  const asks = whole.endsWith(column) ? whole.slice(0, -column.length) : whole;
+  const step = first?.step === undefined ? '' : `${first.step}  `;
+  const ticks = blanks.map((blank, index) => ({ label: String(index + 1), blank }));
+  return { kind: 'grades', asks: step + asks, row, ticks };
 }
 
 /** The tick of a fastener and the box beside it are one question. */

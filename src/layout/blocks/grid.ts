@@ -3,7 +3,7 @@ import type { GridBlock } from '../../sheet/sheet.ts';
 import { half, leading } from '../scale.ts';
 import type { Setting } from '../setting.ts';
 import { spaced, type Slab } from '../slab.ts';
-import type { RowModel } from '../table/model.ts';
+import type { CellModel, RowModel } from '../table/model.ts';
 import { tableSlabs } from '../table/table.ts';
 import { captionSlabs } from './caption.ts';
 
@@ -17,7 +17,7 @@ export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> 
       kind: 'cells',
       cells: block.columns.map((_column, at) => ({
         parts: texts[at] === undefined ? [] : [{ text: texts[at] }],
-        ...(block.id === undefined ? {} : { id: `${block.id}/${String(index + 1)}/${String(at + 1)}` }),
+        ...blankOf(block, index + 1, at + 1),
       })),
     };
   });
@@ -31,4 +31,11 @@ export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> 
     yield first ? { ...slab, before: half } : slab;
     first = false;
   }
+}
+
+/** Each cell is a blank, or each row is one. */
+function blankOf({ id, rowsAsk }: GridBlock, row: number, column: number): Pick<CellModel, 'id' | 'across'> {
+  if (id === undefined) return {};
+  if (rowsAsk === undefined) return { id: `${id}/${String(row)}/${String(column)}` };
+  return column === 1 ? { id: `${id}/${String(row)}`, across: true } : {};
 }

@@ -15,8 +15,14 @@ function signatureLine(line: SignatureBlock['lines'][number], setting: Setting):
   const dateWidth = Math.min(110, setting.width * 0.3);
   const nameWidth = setting.width - dateWidth - 16;
   const fields = [
-    { label: line.role, value: line.name ?? '', x: 0, width: nameWidth },
-    { label: 'date', value: line.date ?? '', x: nameWidth + 16, width: dateWidth },
+    { label: line.role, value: line.name ?? '', x: 0, width: nameWidth, id: line.id },
+    {
+      label: 'date',
+      value: line.date ?? '',
+      x: nameWidth + 16,
+      width: dateWidth,
+      id: line.id === undefined ? undefined : `${line.id}/date`,
+    },
   ];
   const tag = under(setting.section, 'P');
   return {
@@ -30,6 +36,8 @@ function signatureLine(line: SignatureBlock['lines'][number], setting: Setting):
           { x: left, y: rule - 15, width: field.width, tag },
           out,
         );
+        if (field.id !== undefined)
+          out.push({ kind: 'field', id: field.id, x: left, y: rule - 20, width: field.width, height: 19, tag });
         out.push({ kind: 'line', x1: left, y1: rule, x2: left + field.width, y2: rule, weight: firm / 2 });
         setLines(
           linesOf(field.label, small, field.width, setting).slice(0, 1),

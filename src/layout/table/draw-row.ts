@@ -49,7 +49,11 @@ function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowS
   const below = setLines(set.lines, place, out);
   if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (workRow - writeBox.height) / 2, style, out);
   if ((box === 'line' || box === undefined) && set.cell.id !== undefined)
-    out.push(lineField(set.cell.id, set, left, y, tag));
+    out.push(
+      set.cell.across === true
+        ? acrossField(set.cell.id, set, left, y, style, tag)
+        : lineField(set.cell.id, set, left, y, tag),
+    );
   if (out.length === before && tag !== undefined) out.push({ kind: 'empty', tag });
 }
 
@@ -59,6 +63,19 @@ function lineField(id: string, set: SetCell, left: number, y: number, tag: Tag |
   const width = Math.max(set.width - taken, Math.min(28, set.width));
   const x = left + set.width - width;
   return { kind: 'field', id, x, y: y + 2, width, height: workRow - 4, ...tagged(tag) };
+}
+
+/** From the cell to the end of its row: a word with a letter in each square. */
+function acrossField(
+  id: string,
+  set: SetCell,
+  left: number,
+  y: number,
+  style: RowStyle,
+  tag: Tag | undefined,
+): PlacedItem {
+  const width = style.width - set.x;
+  return { kind: 'field', id, x: left, y: y + 2, width, height: workRow - 4, ...tagged(tag) };
 }
 
 /** The name of the column to the left of its cell, on the common baseline or level with the box. */

@@ -19,6 +19,8 @@ export interface CellModel {
   /** Already written into the box. */
   readonly value?: string;
   readonly id?: string;
+  /** The field of its blank goes on to the end of the row. */
+  readonly across?: boolean;
 }
 export interface ColumnModel {
   readonly head: string;

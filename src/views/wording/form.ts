@@ -53,6 +53,7 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
           box: 'tick',
           id: tickId(form, line, at),
           ...singly(context, form, line),
+          ...(form.ticks.length > 1 ? { grades: tickId(form, line, 0) } : {}),
         })),
         ...(numbered ? [number] : []),
         { text: lineText(context, form, line), id: line.id },

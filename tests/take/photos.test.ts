@@ -148,6 +148,22 @@ It came`,
     expect((await take(machine, [folder], { how: ['job=none-such'] })).code).toBe(2);
   });
 
+  test('a taking that broke off between copying and noting is finished by taking again', async () => {
+    const machine = smallMachine();
+    const folder = shots(machine);
+    await shot(folder, 'IMG_1.jpg', '2024:05:04 09:00:00', 10);
+    await shot(folder, 'IMG_2.jpg', '2024:05:04 09:01:00', 20);
+    mkdirSync(join(machine, 'photos/2024-05-04'), { recursive: true });
+    cpSync(join(folder, 'IMG_1.jpg'), join(machine, 'photos/2024-05-04/IMG_1.jpg'));
+    const first = await take(machine, [folder], { yes: true });
+    expect(first.said).toContain('copied already, not noted yet');
+    expect(first.said).toContain('a new record, kind repair');
+    expect(job(machine, '2024-05-04-photos')).toContain('photos/2024-05-04/IMG_1.jpg');
+    expect(readdirSync(join(machine, 'photos/2024-05-04')).toSorted()).toEqual(['IMG_1.jpg', 'IMG_2.jpg']);
+    const second = await take(machine, [folder], { yes: true });
+    expect(second.said).toContain('2 photos are in the records already');
+  });
+
   test('a record that somebody changes meanwhile is not touched, and it is said', async () => {
     const machine = smallMachine();
     const folder = shots(machine);

@@ -11,30 +11,46 @@ import type { FiledPhoto } from './file-photos.ts';
 export interface PlacedPhoto extends FiledPhoto {
   /** Path in the machine folder: `photos/2024-05-04/head-off.jpg`. */
   readonly file: string;
+  /** The picture lies there already and no record names it, as after a taking that broke off: it is only noted. */
+  readonly isThere: boolean;
 }
 
-/** Pictures that are in the machine folder already, byte for byte, whatever they are called. */
-export function alreadyHere(photos: readonly DatedPhoto[], assets: readonly Asset[]): ReadonlySet<string> {
+/** Pictures that are in the machine folder already, byte for byte, whatever they are called: the path of each by its name. */
+export function alreadyHere(photos: readonly DatedPhoto[], assets: readonly Asset[]): ReadonlyMap<string, string> {
   const bySize = new Map<number, Asset[]>();
   for (const asset of assets) bySize.set(asset.size, [...(bySize.get(asset.size) ?? []), asset]);
-  const same = (photo: DatedPhoto): boolean => {
-    const alike = bySize.get(photo.size) ?? [];
-    return alike.some((asset) => hashOf(asset.absolute) === hashOf(photo.absolute));
-  };
-  return new Set(photos.filter(same).map((photo) => photo.name));
+  return new Map(
+    photos.flatMap((photo) => {
+      const alike = bySize.get(photo.size) ?? [];
+      const same = alike.find((asset) => hashOf(asset.absolute) === hashOf(photo.absolute));
+      return same === undefined ? [] : [[photo.name, same.file] as const];
+    }),
+  );
+}
+
+/** The names of those that some file of the machine speaks of; one with a slip in it counts too. */
+export function notedHere(here: ReadonlyMap<string, string>, files: readonly SourceFile[]): ReadonlySet<string> {
+  const isNoted = (path: string): boolean => files.some(({ text }) => text.includes(path));
+  return new Set([...here].flatMap(([name, path]) => (isNoted(path) ? [name] : [])));
 }
 
 function hashOf(path: string): string {
   return createHash('sha256').update(readFileSync(path)).digest('hex');
 }
 
-/** Gives each picture its place, none the place of another. */
-export function placePhotos(filed: readonly FiledPhoto[], assets: readonly Asset[]): readonly PlacedPhoto[] {
+/** Gives each picture its place, none the place of another; one that is there already stays. */
+export function placePhotos(
+  filed: readonly FiledPhoto[],
+  assets: readonly Asset[],
+  here: ReadonlyMap<string, string>,
+): readonly PlacedPhoto[] {
   const used = new Set(assets.map((asset) => asset.file.toLowerCase()));
   return filed.map((one) => {
+    const there = here.get(one.photo.name);
+    if (there !== undefined) return { ...one, file: there, isThere: true };
     const file = freeName(`photos/${one.photo.taken.day}`, one.photo.name, used);
     used.add(file.toLowerCase());
-    return { ...one, file };
+    return { ...one, file, isThere: false };
   });
 }
 

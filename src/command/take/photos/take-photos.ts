@@ -15,7 +15,7 @@ import { wouldBe } from '../would-be.ts';
 import { writeNew } from '../write-new.ts';
 import { datedPhotos, mostPhotos, pictureNames, type DatedPhotos } from './dated-photos.ts';
 import { filePhotos } from './file-photos.ts';
-import { alreadyHere, placePhotos, recordsWith, type PlacedPhoto } from './photo-plan.ts';
+import { alreadyHere, notedHere, placePhotos, recordsWith, type PlacedPhoto } from './photo-plan.ts';
 
 export const photosReader: TakeReader = {
   reads: 'a folder of dated photos; those after a photographed tag or sheet go under its bag, step or job',
@@ -42,16 +42,18 @@ async function takePhotos(work: TakeWork): Promise<ExitCode> {
   if (seen.problems.length > 0) reportFolderProblems(seen.problems, terminal);
   if (!(await mayLeaveOut(seen, work))) return exitCodes.usage;
   const here = alreadyHere(seen.photos, machine.assets);
-  if (here.size > 0)
+  const noted = notedHere(here, machine.files);
+  if (noted.size > 0)
     terminal.say(
-      `${count(here.size, 'photo is', 'photos are')} in the machine folder already and ${here.size === 1 ? 'is' : 'are'} not taken again.`,
+      `${count(noted.size, 'photo is', 'photos are')} in the records already and ${noted.size === 1 ? 'is' : 'are'} not taken again.`,
     );
   const { filed, elsewhere } = filePhotos(seen.photos, machine.machine, machine.jobs, chosen);
   for (const { photo, code } of elsewhere)
     terminal.say(`${photo.name}: left out, for it follows a code that is none of this machine: ${code}`);
   const placed = placePhotos(
-    filed.filter(({ photo }) => !here.has(photo.name)),
+    filed.filter(({ photo }) => !noted.has(photo.name)),
     machine.assets,
+    here,
   );
   if (placed.length === 0) return told(work, 'Nothing is new; nothing was written.', exitCodes.fine);
   return lookAndWrite(placed, machine, work);
@@ -59,16 +61,18 @@ async function takePhotos(work: TakeWork): Promise<ExitCode> {
 
 async function lookAndWrite(placed: readonly PlacedPhoto[], machine: RecordsIn, work: TakeWork): Promise<ExitCode> {
   const { terminal } = work.around;
-  for (const line of shown(placed)) terminal.say(line);
-  const records = recordsWith(placed, machine.files, work.options.said['kind'] ?? 'repair');
+  const kind = work.options.said['kind'] ?? 'repair';
+  for (const line of shown(placed, kind)) terminal.say(line);
+  const records = recordsWith(placed, machine.files, kind);
   const today = dayFor(work.options.today, work.around);
-  const after = wouldBe(work.machine, today, records.value, placed.map(assetOf));
+  const fresh = placed.filter(({ isThere }) => !isThere);
+  const after = wouldBe(work.machine, today, records.value, fresh.map(assetOf));
   const problems = [...records.problems, ...(after?.problems ?? [])];
   if (problems.length > 0) {
     await reportProblems(problems, (file) => after?.textOf(file), terminal);
     return told(work, 'Nothing was written.', exitCodes.problems);
   }
-  if (!(await confirmed(work, `Copy ${count(placed.length, 'photo')} and note them?`))) {
+  if (!(await confirmed(work, askedOf(placed, fresh.length)))) {
     terminal.say('Nothing was written.');
     return exitCodes.fine;
   }
@@ -91,7 +95,8 @@ function write(
   const before = new Map(machine.files.map(({ file, text }) => [file, text]));
   const made = records.filter(({ file }) => !before.has(file));
   const changed = records.filter(({ file }) => before.has(file));
-  const copies = placed.map(({ file, photo }) => ({ file, bytes: () => readFileSync(photo.absolute) }));
+  const fresh = placed.filter(({ isThere }) => !isThere);
+  const copies = fresh.map(({ file, photo }) => ({ file, bytes: () => readFileSync(photo.absolute) }));
   writeNew(work.machine, [...copies, ...made.map(({ file, text }) => ({ file, bytes: text }))]);
   const missed = changed.filter(
     ({ file, text }) => writeWhole(join(work.machine, file), text, before.get(file)) !== 'written',
@@ -101,24 +106,28 @@ function write(
       `${file} was changed meanwhile and was not touched; its photos are copied and not noted.`,
     );
   work.around.terminal.say(
-    `${count(placed.length, 'photo')} copied, ${count(records.length - missed.length, 'record')} written.`,
+    `${count(fresh.length, 'photo')} copied, ${count(records.length - missed.length, 'record')} written.`,
   );
   return missed.length === 0 ? exitCodes.fine : exitCodes.problems;
 }
 
-function shown(placed: readonly PlacedPhoto[]): readonly string[] {
+function askedOf(placed: readonly PlacedPhoto[], copied: number): string {
+  return copied === 0 ? `Note ${count(placed.length, 'photo')}?` : `Copy ${count(copied, 'photo')} and note them?`;
+}
+
+function shown(placed: readonly PlacedPhoto[], kind: string): readonly string[] {
   const jobs = [...new Set(placed.map((one) => one.job))];
   return jobs.flatMap((job) => {
     const those = placed.filter((one) => one.job === job);
-    const head = `${job}${those[0]?.isNew === true ? ' (a new record)' : ''}: ${count(those.length, 'photo')}`;
+    const head = `${job}${those[0]?.isNew === true ? ` (a new record, kind ${kind}; another with --how kind=…)` : ''}: ${count(those.length, 'photo')}`;
     return [head, ...those.map(photoLine)];
   });
 }
 
-function photoLine({ photo, caption, why }: PlacedPhoto): string {
+function photoLine({ photo, caption, why, isThere }: PlacedPhoto): string {
   const { day, time, from } = photo.taken;
   const when = `${day} ${time?.slice(0, 5) ?? ''}`.trim();
-  return `  ${photo.name}  ${when} (by the ${from})  ${caption === '' ? '' : `“${caption}”, `}${why}`;
+  return `  ${photo.name}  ${when} (by the ${from})  ${caption === '' ? '' : `“${caption}”, `}${why}${isThere ? '; copied already, not noted yet' : ''}`;
 }
 
 /** As the machine folder will have it; only name and size are looked at. */

@@ -8,7 +8,7 @@ const nut = fastener('head-nut', {
   stages: [quantity('7 lbf·ft', 'torque'), quantity('10 lbf·ft', 'torque')],
 });
 const tightened = (to: string) => work('tightened', 'head-nut', { torque: quantity(to, 'torque') });
-const codes = (lines: ReturnType<typeof work>[], fasteners = [nut], repaired = false): readonly string[] =>
+const queries = (lines: ReturnType<typeof work>[], fasteners = [nut], repaired = false) =>
   book(
     [
       job('2026-04-18', {
@@ -20,7 +20,10 @@ const codes = (lines: ReturnType<typeof work>[], fasteners = [nut], repaired = f
     ],
     '2026-06-01',
     { records: { maker: maker({ fasteners }) } },
-  ).queries.map((one) => one.code);
+  ).queries;
+const codes = (...given: Parameters<typeof queries>): readonly string[] => queries(...given).map((one) => one.code);
+const said = (lines: ReturnType<typeof work>[]): readonly string[] =>
+  queries(lines).map((one) => one.message.replaceAll(/[\u00a0\u202f]/gu, ' '));
 
 describe('against the book', () => {
   it.each(['11.5 lbf·ft', '8 lbf·ft', '7 lbf·ft'])('%s is asked about', (to) => {
@@ -35,6 +38,11 @@ describe('against the book', () => {
   });
   it('another unit is asked about as that, once', () => {
     expect(codes([tightened('10 N·m')]).filter((code) => code.startsWith('torque'))).toEqual(['torque-unit-slip']);
+  });
+  it('ten times is a point, and not the 9.81 that comes near it', () => {
+    expect(said([tightened('100 lbf·ft')])).toContain(
+      'head-nut tightened to 100 lbf·ft, the book has 10 lbf·ft: a point slipped by one place?',
+    );
   });
   it('the last stage is the torque', () => {
     const wrong = fastener('head-nut', { torqueText: '10 lbf·ft', stages: [quantity('12 lbf·ft', 'torque')] });

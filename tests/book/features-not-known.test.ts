@@ -47,7 +47,7 @@ describe('features not known', () => {
   });
   it('keep the lines of a schedule that may be for it', () => {
     expect([...notOnIt(read({ 'front brake': '?', lubrication: '?' }).value)]).toEqual(['battery']);
-    expect([...notOnIt(read({ 'front brake': 'drum' }).value)]).toEqual(['battery', 'brake fluid']);
+    expect([...notOnIt(read({ 'front brake': 'drum' }).value)]).toEqual(['battery', 'brake fluid', 'brake hose']);
   });
   it('a feature left out altogether is still asked for', () => {
     const desk = deskFor('machine.yaml');

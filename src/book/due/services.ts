@@ -15,7 +15,7 @@ export function graceOf(line: ServiceLine): number {
 
 /**
  * The maker's lines for this frame number, and after them those of the general schedules that apply and that say what the
- * maker does not speak of; each of these is marked as general. A line on what the machine has not got is left out.
+ * maker does not speak of; each of these is marked as general. A line on nothing but what the machine has not got is left out.
  */
 export function serviceLines(ground: Ground): readonly ServiceLine[] {
   const { features } = ground.records.machine;
@@ -28,7 +28,7 @@ export function serviceLines(ground: Ground): readonly ServiceLine[] {
   const lines = new Map(schedules.flatMap((one) => one.services).map((line) => [line.id, line]));
   const filling = [...lines.values()].filter((line) => {
     const about = topicsOf(line);
-    if (ids.has(line.id) || about.some((topic) => missing.has(topic))) return false;
+    if (ids.has(line.id) || (about.length > 0 && about.every((topic) => missing.has(topic)))) return false;
     return makers.length === 0 || about.length === 0 || about.some((topic) => !spoken.has(topic));
   });
   return [...makers, ...filling.map((line): ServiceLine => ({ ...line, basis: 'general' }))];

@@ -4,7 +4,8 @@ import type { Features, ServiceLine } from '../../records/model.ts';
 /** Things that are served, by the words that name them in an item or an id. */
 const topics: Readonly<Record<string, RegExp>> = {
   'brake fluid': /\bbrake fluid/iu,
-  hoses: /\bhoses?\b/iu,
+  'brake hose': /\bbrake hoses?\b/iu,
+  hoses: /(?<!\bbrake )\bhoses?\b/iu,
   brakes: /\b(?:brakes?|linings?|shoes|pads)\b(?! (?:fluid|hose))/iu,
   tyres: /\b(?:tyres?|tires?)\b/iu,
   'gearbox oil': /\bgear ?box\b/iu,
@@ -13,6 +14,7 @@ const topics: Readonly<Record<string, RegExp>> = {
   'oil pump': /\boil pump\b/iu,
   plugs: /\b(?:spark(?:ing)? )?plugs?\b/iu,
   'air filter': /\bair (?:filter|cleaner)\b/iu,
+  'contact breaker': /\b(?:points|contact breaker)\b/iu,
   ignition: /\b(?:points|timing|contact breaker|magneto)\b/iu,
   decoke: /\b(?:decoke|decarboni[sz]e|ports)\b/iu,
   'head nuts': /\bhead nuts\b/iu,
@@ -22,7 +24,8 @@ const topics: Readonly<Record<string, RegExp>> = {
   clutch: /\bclutch\b/iu,
   'cam chain': /\bcam chain\b/iu,
   chain: /(?<!\bcam )\bchain\b/iu,
-  wheels: /\b(?:wheel bearings?|spokes?)\b/iu,
+  spokes: /\bspokes?\b/iu,
+  'wheel bearings': /\bwheel bearings?\b/iu,
   steering: /\b(?:head bearings?|steering)\b/iu,
   pivots: /\b(?:swinging arm|pivots?)\b/iu,
   battery: /\bbattery\b/iu,
@@ -50,15 +53,17 @@ function topicsIn(line: ServiceLine): readonly string[] {
   return Object.entries(topics).flatMap(([topic, named]) => (named.test(text) ? [topic] : []));
 }
 
-/** What a machine of these features has not got, of the topics that a general line may speak of. */
+/** What a machine of these features has not got, or need not have served, of the topics that a general line may speak of. */
 export function notOnIt(features: Features): ReadonlySet<string> {
-  const { lubrication, battery, frontBrake, rearBrake, finalDrive } = features;
+  const { lubrication, battery, frontBrake, rearBrake, finalDrive, trigger, wheels } = features;
   const maybe = (...names: readonly string[]): boolean => names.some((name) => features.notKnown?.includes(name));
   const discs = frontBrake === 'disc' || rearBrake === 'disc' || maybe('frontBrake', 'rearBrake');
   return new Set([
     ...(lubrication === 'pump' || maybe('lubrication') ? [] : ['oil pump']),
     ...(battery ? [] : ['battery']),
-    ...(discs ? [] : ['brake fluid']),
+    ...(discs ? [] : ['brake fluid', 'brake hose']),
+    ...(trigger === 'points' || maybe('trigger') ? [] : ['contact breaker', 'ignition']),
+    ...(wheels === 'spoked' || maybe('wheels') ? [] : ['spokes']),
     ...(finalDrive === 'chain' ? [] : ['chain']),
   ]);
 }

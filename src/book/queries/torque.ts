@@ -122,13 +122,15 @@ export const tightenedInOtherUnit: Look = ({ ground, torque }) => {
   const byKey = new Map(torque.map((row) => [ground.key(row.fastener.id), row]));
   return ground.jobs.flatMap((job) =>
     job.work.flatMap((entry): readonly Problem[] => {
-      const value = byKey.get(ground.key(entry.thing))?.value;
-      if (entry.verb !== 'tightened' || entry.torque === undefined || value === undefined) return [];
+      const row = byKey.get(ground.key(entry.thing));
+      const value = row?.value;
+      if (entry.verb !== 'tightened' || entry.torque === undefined || row === undefined || value === undefined)
+        return [];
       const to = written(entry.torque, entry.at);
       const [aimed, low] = [newtonMetres(to), newtonMetres(value.low)];
       const slip = slipFromBook(aimed, low, value.high === undefined ? low : newtonMetres(value.high));
       if (slip === undefined) return [];
-      const message = `${entry.thing} tightened to ${printFigure(to)}, the book has ${printFigure(value.low)}: ${slip}?`;
+      const message = `${row.fastener.name} tightened to ${printFigure(to)}, the book has ${printFigure(value.low)}: ${slip}?`;
       return [
         query(
           'torque-unit-slip',
@@ -144,8 +146,10 @@ export const tightenedInOtherUnit: Look = ({ ground, torque }) => {
 /** The slip that turns the value into the book’s own, where it is not that already. */
 function slipFromBook(aimed: number, low: number, high: number): string | undefined {
   if (aimed >= low / near && aimed <= high * near) return undefined;
-  const slip = unitSlips.find(({ factor }) => aimed * factor >= low / near && aimed * factor <= high * near);
-  return slip?.says;
+  // 9.81 and 10 both come near: the nearer one is said.
+  const off = ({ factor }: (typeof unitSlips)[number]): number => Math.abs(Math.log((aimed * factor) / low));
+  const slips = unitSlips.filter(({ factor }) => aimed * factor >= low / near && aimed * factor <= high * near);
+  return slips.toSorted((a, b) => off(a) - off(b))[0]?.says;
 }
 
 /** The value is the book’s own in another unit; that is asked about by `torque-unit-slip`. */

@@ -8,8 +8,8 @@ type Reference = PDFKit.PDFKitReference;
 
 export interface Destinations {
   readonly add: (anchor: AnchorItem, pageHeight: number) => void;
-  /** The name of an anchor as an object of the document. */
-  readonly name: (id: string) => unknown;
+  /** The name of an anchor as it stands in the file. */
+  readonly name: (id: string) => string;
   /** Writes names and outline. */
   readonly end: () => void;
 }
@@ -26,7 +26,7 @@ export function destinations(doc: Document): Destinations {
   const names = new Map<string, readonly unknown[]>();
   const entries: Entry[] = [];
   return {
-    name: (id) => bytesOf(id),
+    name: (id) => '<' + Buffer.from(bytesOf(id)).toString('hex') + '>',
     add: (anchor, pageHeight) => {
       const place = [doc.page.dictionary, 'XYZ', null, pageHeight - anchor.y + 6, null];
       if (!names.has(anchor.id)) names.set(anchor.id, place);

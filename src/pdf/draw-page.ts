@@ -5,7 +5,9 @@ import type { Destinations } from './destinations.ts';
 import { itemOperators } from './draw-item.ts';
 import type { FormFields } from './form-fields.ts';
 import { drawPhoto, type PhotoAt } from './draw-photo.ts';
-import { pdfText, type Structure } from './structure.ts';
+import { points } from './numbers.ts';
+import { hexText, writeObject } from './objects.ts';
+import type { Structure } from './structure.ts';
 import type { Total } from './total.ts';
 import type { Typesetter } from './type.ts';
 
@@ -66,19 +68,17 @@ function drawn(item: PlacedItem, printing: Printing): string {
 /** A live place over a text that leads to another place of the same document. */
 function annotate(item: TextItem, link: string, tag: Tag, page: PlacedPage, printing: Printing): void {
   const top = page.height - item.y;
-  const data: Record<string, unknown> = {
-    Type: 'Annot',
-    Subtype: 'Link',
-    Rect: [item.x, top - item.size * 0.25, item.x + item.width, top + item.size * 0.8],
-    Border: [0, 0, 0],
-    F: 4,
-    Contents: pdfText('Go to ' + item.text.trim()),
-    Dest: printing.destinations.name(link),
-  };
-  const reference = printing.doc.ref(data);
-  data['StructParent'] = printing.structure.annotation(tag, reference);
-  printing.doc.page.annotations.push(reference);
-  reference.end(undefined);
+  const rectangle = [item.x, top - item.size * 0.25, item.x + item.width, top + item.size * 0.8];
+  // The library keeps its number among the annotations of the page; its text is ours.
+  const annotation = printing.doc.ref({});
+  const key = printing.structure.annotation(tag, annotation);
+  printing.doc.page.annotations.push(annotation);
+  writeObject(
+    printing.doc,
+    annotation.id,
+    `<</Type/Annot/Subtype/Link/Rect[${rectangle.map(points).join(' ')}]/Border[0 0 0]/F 4` +
+      `/Contents${hexText('Go to ' + item.text.trim())}/Dest ${printing.destinations.name(link)}/StructParent ${String(key)}>>`,
+  );
 }
 
 function finishPage(printing: Printing, key: number, type: Typesetter): void {

@@ -26,6 +26,7 @@ declare module 'fontkit' {
 declare namespace PDFKit {
   interface PDFKitReference {
     compress: boolean;
+    readonly id: number;
   }
   /** A font as it is being gathered for one document. */
   interface GatheredFont {
@@ -36,7 +37,13 @@ declare namespace PDFKit {
     ref(): PDFKitReference;
   }
   interface PDFDocument {
-    readonly _root: { readonly data: Record<string, unknown> };
+    readonly _root: { readonly id: number; readonly data: Record<string, unknown> };
+    /** What the file says of itself, once it ends. */
+    readonly _info: { readonly id: number };
+    /** The mark of the file, worked out of what it says of itself. */
+    readonly _id: Uint8Array;
+    /** Writes where everything stands, when the last object has been written. */
+    _finalize: () => void;
     readonly _font: GatheredFont;
     /** Opens a picture, once for each path. */
     openImage(path: string): { readonly label: string; readonly obj: unknown; embed(document: PDFDocument): void };

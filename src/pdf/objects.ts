@@ -1,5 +1,6 @@
 // Objects of the file written as text at once: hundreds stand on a page, and going through the library for each costs most of a page.
 import type PDFDocument from 'pdfkit';
+import { packed, packs } from './packed-objects.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
 
@@ -10,11 +11,14 @@ export function reserve(doc: Document): number {
   return doc._offsets.length;
 }
 
-/** Writes an object whose number was reserved; `body` is its text, in plain characters. */
+/** Writes an object whose number was taken; `body` is its text, in plain characters. It has no stream of its own. */
 export function writeObject(doc: Document, number: number, body: string): void {
-  doc._offsets[number - 1] = doc._offset;
+  const pack = packs(doc);
+  pack.texts.push(body);
+  pack.numbers.push(number);
+  pack.length += body.length;
   doc._waiting -= 1;
-  doc._write(Buffer.from(String(number) + ' 0 obj\n' + body + '\nendobj\n', 'latin1'));
+  packed(doc, pack);
 }
 
 /** A reference to an object by its number. */

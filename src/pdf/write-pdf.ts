@@ -4,6 +4,7 @@ import { layOut } from '../layout/layout.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { maker, writeAbout } from './about.ts';
 import { attachFiles, type Attached } from './attach.ts';
+import { writesCrossReferences } from './cross-references.ts';
 import { destinations } from './destinations.ts';
 import { drawPage } from './draw-page.ts';
 import type { PhotoAt } from './draw-photo.ts';
@@ -11,6 +12,7 @@ import { widthOf } from './faces.ts';
 import type { Form } from './form.ts';
 import { formFields } from './form-fields.ts';
 import { underForm } from './form-sheet.ts';
+import { writePack } from './packed-objects.ts';
 import { sink } from './sink.ts';
 import { pdfText, structure } from './structure.ts';
 import { total } from './total.ts';
@@ -56,6 +58,7 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   const ended = new Promise<void>((resolve, reject) => void doc.once('end', resolve).once('error', reject));
   const bytes = sink(options.out);
   doc.on('data', (chunk: Uint8Array) => bytes.take(chunk));
+  writesCrossReferences(doc);
   // Only after a turn of the loop does the stream hand chunks out at once instead of keeping them.
   await turn();
   const type = typesetter(doc);
@@ -89,6 +92,7 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   doc._root.data['PageLabels'] = { Nums: [0, { S: 'D', P: pdfText(sheet.code + '-') }] };
   attachFiles(doc, options.attach ?? [], date);
   writeAbout(doc, { title, language: sheet.language, date });
+  writePack(doc);
   doc.end();
   // Everything above is written at once; an object that was begun and never ended would make the stream wait for ever.
   if (doc._waiting > 0) throw new Error('Objects of the PDF were begun and never ended: ' + String(doc._waiting));

@@ -52,6 +52,7 @@ export function binderData(book: Book): Readonly<Record<string, Plain>> {
     kept: all(records.kept ?? []),
     ...(records.story === undefined ? {} : { story: one(records.story) }),
     ...(records.wiring === undefined ? {} : { wiring: one(records.wiring) }),
+    ...(records.adopted === undefined ? {} : { adopted: one(records.adopted) }),
     ...(records.workshop === undefined ? {} : { workshop: one(records.workshop) }),
   };
   return { ...parts, workings: list() };

@@ -13,6 +13,7 @@ import {
   whole,
   type Schema,
 } from './schema-parts.ts';
+import { aroundParts } from './schema-around.ts';
 import { recordParts } from './schema-records.ts';
 import { wiringParts } from './schema-wiring.ts';
 
@@ -192,7 +193,12 @@ export const binderSchema: Schema = {
       kept: list(place),
       workings: list(ref('working')),
     },
-    { story: object({ file: text, body: text }), workshop: ref('workshop'), wiring: ref('wiring') },
+    {
+      story: object({ file: text, body: text }),
+      workshop: ref('workshop'),
+      adopted: ref('adopted'),
+      wiring: ref('wiring'),
+    },
   ),
-  definitions: { ...kernelParts, ...recordParts, ...wiringParts, ...bookParts },
+  definitions: { ...kernelParts, ...recordParts, ...aroundParts, ...wiringParts, ...bookParts },
 };

@@ -215,29 +215,6 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       note: text,
     },
   ),
-  workshop: object({
-    suppliers: list(
-      object(
-        {
-          name: text,
-          hours: list(object({ days: texts, spans: list(object({ from: whole, to: whole })), text })),
-          at: place,
-        },
-        { leadDays: whole, note: text },
-      ),
-    ),
-    stock: list(object({ part: text, at: place }, { number: text, count: whole })),
-    shared: list(
-      object({
-        paid: money,
-        date: day,
-        for: text,
-        group: text,
-        between: list(object({ machine: text, shares: whole })),
-        at: place,
-      }),
-    ),
-  }),
   answer: object({ query: text, by: text, why: text, at: place }),
   release: object({ of: text, by: text, why: text, at: place }, { until: day }),
   job: object(

@@ -60,6 +60,8 @@ export const codes = {
   'file-not-read': 'query',
   'conflict-copy': 'problem',
   'conflict-marker': 'problem',
+  'adopted-record-changed': 'problem',
+  'adopted-record-gone': 'problem',
   'names-fall-together': 'problem',
   'name-not-everywhere': 'query',
   'photo-not-a-picture': 'problem',

@@ -1,11 +1,13 @@
 // What the records say, once read: plain readonly data. Nothing here is derived; see book/ for what follows from it.
 import type { Place } from '../problem/problem.ts';
+import type { Adopted } from './adopted-model.ts';
 import type { Job } from './job-model.ts';
 import type { Machine } from './machine-model.ts';
 import type { Instrument, MakerData } from './maker-model.ts';
 import type { Wiring } from './wiring-model.ts';
 import type { Workshop } from './workshop-model.ts';
 
+export type * from './adopted-model.ts';
 export type * from './job-model.ts';
 export type * from './machine-model.ts';
 export type * from './maker-model.ts';
@@ -24,6 +26,8 @@ export interface Records {
   readonly wiring?: Wiring;
   readonly jobs: readonly Job[];
   readonly story?: { readonly file: string; readonly body: string };
+  /** What came from a former owner with a package. */
+  readonly adopted?: Adopted;
   /** Ids of records that could not be read; sheets name them. */
   /** `ids` are those that its text declares, so that a reference to one of them is not called wrong as well. */
   readonly unread: readonly {

@@ -4,9 +4,11 @@ import type { Asset, SourceFile } from '../source/files.ts';
 import { isOwnContent } from '../source/machine-files.ts';
 import { cleanText } from '../source/clean-text.ts';
 import { conflictMarker } from '../source/conflict-markers.ts';
+import { checkAdopted } from './check-adopted.ts';
 import { checkRecords } from './check-records.ts';
 import { sameFile } from './check-ids.ts';
 import { keptJob, keptMaker, type MakerReading } from './kept-readings.ts';
+import { adoptedKind } from './kinds/adopted.ts';
 import { instrumentsKind } from './kinds/instruments.ts';
 import { jobKind } from './kinds/job.ts';
 import { machineKind } from './kinds/machine.ts';
@@ -35,12 +37,13 @@ export function readRecords(
     .filter((file) => workshopKind.matches(file.file))
     .map((file) => readFile(file, workshopKind));
   const wiring = files.filter((file) => wiringKind.matches(file.file)).map((file) => readFile(file, wiringKind))[0];
+  const adopted = files.filter((file) => adoptedKind.matches(file.file)).map((file) => readFile(file, adoptedKind))[0];
   const makerFiles = files.filter((file) => makerKind.matches(file.file));
   const { readings: makers, maker, dimensionOf } = keptMaker(makerFiles, () => readMaker(makerFiles));
   const jobFiles = files.filter((file) => jobKind.matches(file.file));
   const jobs = jobFiles.map((file) => keptJob(file, dimensionOf, () => readJob(file, dimensionOf)));
   const story = files.filter((file) => storyKind.matches(file.file)).map(readStory)[0];
-  const readings = [machine, ...makers, ...instruments, ...workshops, wiring, ...jobs, story?.reading].filter(
+  const readings = [machine, ...makers, ...instruments, ...workshops, wiring, ...jobs, story?.reading, adopted].filter(
     (reading) => reading !== undefined,
   );
   const problems = [...readings.flatMap((reading) => reading.problems), ...sameFile(jobFiles)];
@@ -58,11 +61,13 @@ export function readRecords(
     ...(wiring?.value === undefined ? {} : { wiring: wiring.value }),
     jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),
     ...(story === undefined ? {} : { story: { file: story.reading.file, body: story.body } }),
+    ...(adopted?.value === undefined ? {} : { adopted: adopted.value }),
     unread: unreadFiles(readings, (file) => texts.get(file)),
     ...(own.length === 0 ? {} : { own }),
     kept: readings.flatMap((reading) => reading.kept),
   };
-  return { value: records, problems: [...problems, ...checkRecords(records, assets)] };
+  const changed = records.adopted === undefined ? [] : checkAdopted(records.adopted, files);
+  return { value: records, problems: [...problems, ...changed, ...checkRecords(records, assets)] };
 }
 
 function readMaker(files: readonly SourceFile[]): Omit<MakerReading, 'dimensionOf'> {

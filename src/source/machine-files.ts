@@ -13,7 +13,8 @@ export function isOwnContent(file: string): boolean {
 export function isRecord(file: string): boolean {
   const own = isOwnContent(file);
   return (
-    own || /^(machine|instruments|workshop|wiring)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file)
+    own ||
+    /^(machine|instruments|workshop|wiring|adopted)\.yaml$|^story\.md$|^maker\/.+\.ya?ml$|^jobs\/.+\.md$/.test(file)
   );
 }
 

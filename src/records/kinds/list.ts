@@ -1,4 +1,5 @@
 // The shelf of record kinds, in the order in which a machine folder is read.
+import { adoptedKind } from './adopted.ts';
 import { instrumentsKind } from './instruments.ts';
 import { jobKind } from './job.ts';
 import { machineKind } from './machine.ts';
@@ -8,4 +9,13 @@ import { storyKind } from './story.ts';
 import { wiringKind } from './wiring.ts';
 import { workshopKind } from './workshop.ts';
 
-export const recordKinds: readonly ToldKind[] = [machineKind, makerKind, instrumentsKind, workshopKind, wiringKind, jobKind, storyKind];
+export const recordKinds: readonly ToldKind[] = [
+  machineKind,
+  makerKind,
+  instrumentsKind,
+  workshopKind,
+  wiringKind,
+  jobKind,
+  storyKind,
+  adoptedKind,
+];

@@ -23,6 +23,8 @@ import { knownFaults } from './known-faults.ts';
 import { knownFindings } from './known-findings.ts';
 import { layUpCard } from './lay-up-card.ts';
 import { leftOver } from './left-over.ts';
+import { offOverTime } from './off-over-time.ts';
+import { onTheBench } from './on-the-bench.ts';
 import { log } from './log.ts';
 import { machineFigures } from './machine-figures.ts';
 import { machineHead } from './machine-head.ts';
@@ -32,6 +34,7 @@ import { measuring } from './measuring.ts';
 import { nextTest } from './next-test.ts';
 import { noStartCard } from './no-start-card.ts';
 import { note } from './note.ts';
+import { odometerDeclared } from './odometer-declared.ts';
 import { odometerSaid } from './odometer-said.ts';
 import { oddMinutes } from './odd-minutes.ts';
 import { oilInFuel } from './oil-in-fuel.ts';
@@ -40,6 +43,7 @@ import { originality } from './originality.ts';
 import { papers } from './papers.ts';
 import { partHeading } from './part-heading.ts';
 import { parts } from './parts.ts';
+import { partsAndTubs } from './parts-and-tubs.ts';
 import { photographs } from './photographs.ts';
 import { planHead } from './plan-head.ts';
 import { platingBatch } from './plating-batch.ts';
@@ -73,6 +77,7 @@ import { todayHead } from './today-head.ts';
 import { thingIndex } from './thing-index.ts';
 import { tighteningOrderView } from './tightening-order.ts';
 import { toProve } from './to-prove.ts';
+import { torqueByThread } from './torque-by-thread.ts';
 import { torqueTable } from './torque-table.ts';
 import { turn } from './turn.ts';
 import { tyreAge } from './tyre-age.ts';
@@ -110,6 +115,8 @@ export const views: readonly View[] = [
   knownFindings,
   layUpCard,
   leftOver,
+  onTheBench,
+  offOverTime,
   log,
   machineFigures,
   machineHead,
@@ -119,6 +126,7 @@ export const views: readonly View[] = [
   nextTest,
   noStartCard,
   note,
+  odometerDeclared,
   odometerSaid,
   oddMinutes,
   oilInFuel,
@@ -127,6 +135,7 @@ export const views: readonly View[] = [
   papers,
   partHeading,
   parts,
+  partsAndTubs,
   photographs,
   planHead,
   platingBatch,
@@ -159,6 +168,7 @@ export const views: readonly View[] = [
   timingStrip,
   todayHead,
   toProve,
+  torqueByThread,
   torqueTable,
   tighteningOrderView,
   turn,

@@ -140,7 +140,7 @@ function writeTables(folder: string, binder: Binder, { copy }: PackageWork): voi
   put('left-out.csv', csvText(['file', 'key', 'what'], left));
   cpSync(join(packageFolder(), 'content/pages'), join(folder, formatsFolder), {
     recursive: true,
-    filter: (path) => !/\.png$/u.test(path),
+    filter: (path) => !path.endsWith('.png'),
   });
 }
 

@@ -2,7 +2,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { calculationById } from '../calc/list.ts';
-import { printFigure } from '../figure/print.ts';
+import { typedFigure } from '../calc/typed-figure.ts';
 import { speaker, type Say } from '../sheet/dialect.ts';
 import { button, part } from './elements.ts';
 import { unitField } from './unit-field.ts';
@@ -19,7 +19,7 @@ function begin(bench: HTMLElement, data: WorkingData): void {
   const pass = (): void => {
     for (const { from, output, to, input } of data.passed) {
       const figure = forms.get(from)?.worked().figures[output];
-      if (figure !== undefined) forms.get(to)?.fill({ [input]: plainSpaces(printFigure(figure)) }, false);
+      if (figure !== undefined) forms.get(to)?.fill({ [input]: typedFigure(figure) }, false);
     }
   };
   const asItStands = (): void => {
@@ -102,8 +102,4 @@ function choiceParts(
 
 function fillFrom(chosen: Chosen, forms: ReadonlyMap<string, WorkingForm>): void {
   for (const [id, values] of Object.entries(chosen.values)) forms.get(id)?.fill(values, true);
-}
-
-function plainSpaces(text: string): string {
-  return text.replaceAll(/[\u00a0\u2009\u202f]/gu, ' ');
 }

@@ -2,12 +2,13 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { binderData, binderSchema, dueCalendar, stops, type Binder } from '../build.ts';
+import { binderData, binderSchema, dueCalendar, searchEntries, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import { siteAssets } from '../render/assets.ts';
 import { renderPage } from '../render/page.ts';
 import { renderPhonePage } from '../render/phone-page.ts';
+import { searchFileText, searchIndexFile } from '../render/search-file.ts';
 import type { SiteFrame } from '../render/site-frame.ts';
 import { namedPhotos } from './named-photos.ts';
 import type { Options } from './program.ts';
@@ -125,6 +126,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       if (file.endsWith('.pdf')) return sent('application/pdf', await print(file));
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));
+      if (file === searchIndexFile) return sent(typeOf(file), good && searchText(good.binder));
       const asset = assets.get(file);
       return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));
     },
@@ -155,6 +157,10 @@ async function photosOf(
 function frameKey({ frame, photos }: Good): string {
   const { machine, frame: number, language, recordsDate, recordsVersion, contents } = frame;
   return JSON.stringify([machine, number, language, recordsDate, recordsVersion, contents, [...photos.values()]]);
+}
+
+function searchText({ book, pages }: Binder): string {
+  return searchFileText(searchEntries(book, pages), book.content.words);
 }
 
 function dataType(file: string): string {

@@ -2,11 +2,14 @@
 import type { Job } from '../records/model.ts';
 import { spanText } from '../views/wording/day.ts';
 
-/** One text of at most `most` characters, cut between words. */
-export function jobWords(job: Job, most: number): string {
+const spaces = /\s{2,}|[^\S ]/gu;
+
+/** One text of at most `most` characters, cut between words: date, kind and systems first, which the log is narrowed by. */
+export function jobWords(job: Job, most: number, systems: readonly string[]): string {
   const texts = [
     spanText(job.date),
     job.kind,
+    systems.join(' / '),
     ...job.parts.flatMap(({ part, number, bookNumber, size, from }) => [part, number, bookNumber, size, from]),
     ...[...job.work, ...(job.toDo ?? [])].flatMap(({ verb, thing, bag }) => [
       `${verb} ${thing}`,
@@ -21,10 +24,11 @@ export function jobWords(job: Job, most: number): string {
     ...job.photos.map(({ caption }) => caption),
     job.ride?.whatHappened,
     ...job.hands,
-    job.body.replaceAll(/[#*_`>[\]()]/gu, ' '),
+    // Of a long story only what may be kept is looked through.
+    job.body.slice(0, most).replaceAll(/[#*_`>[\]()]+/gu, ' '),
   ];
   const said = new Set(texts.filter((text) => text !== undefined && text !== ''));
-  return cut([...said].join('; ').replaceAll(/\s+/gu, ' ').trim(), most);
+  return cut([...said].join('; ').replaceAll(spaces, ' ').trim(), most);
 }
 
 function cut(text: string, most: number): string {

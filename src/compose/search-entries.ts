@@ -1,6 +1,6 @@
 // Everything that can be looked for in a binder: each thing with what it is, the page where it stands, and the words that lead to it.
 import type { Book } from '../book/book.ts';
-import { sentence } from '../views/wording/blocks.ts';
+import { systemsOfJobs } from '../book/systems-of-job.ts';
 import type { ViewContext } from '../views/view.ts';
 import { contextOf } from './context.ts';
 import { jobWords } from './job-words.ts';
@@ -45,18 +45,36 @@ function pageEntries({ say, book }: ViewContext, pages: readonly PageSpec[]): re
     return !jobs.has(file) && !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(file);
   });
   return wanted.map(({ file, title, section }) => {
-    return { kind: sentence(say(section)) === title ? say('page') : section, title, file, words: none };
+    const folder = kinds[file.split('/')[0] ?? ''];
+    const kind = folder === undefined ? (section === title ? 'page' : section) : folder;
+    return { kind: say(kind), title, file, words: none };
   });
 }
+
+/** What the pages of a folder are. */
+const kinds: Readonly<Record<string, string>> = {
+  sheets: 'sheet',
+  bench: 'working at the bench',
+  calculations: 'calculation',
+  tables: 'published table',
+  measurements: 'readings',
+  parts: 'part of the machine',
+};
 
 function jobEntries({ book, say }: ViewContext): readonly SearchEntry[] {
   const { jobs } = book.records;
   const most = charactersFor(jobs.length);
+  const systems = systemsOfJobs(book);
   return jobs.map((job) => ({
     kind: say('record'),
     title: job.title,
     file: `jobs/${job.id}.html`,
-    words: () => jobWords(job, most),
+    words: () =>
+      jobWords(
+        job,
+        most,
+        [...(systems.get(job) ?? [])].map(({ name }) => say(name)),
+      ),
   }));
 }
 

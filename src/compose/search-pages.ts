@@ -56,11 +56,12 @@ function alphabet({ say }: ViewContext, entries: readonly SearchEntry[]): readon
   });
 }
 
+const signs = /[^\p{L}\p{N} ]/gu;
+const plainLetters = /^[A-Za-z0-9 ]*$/u;
+
 function keyOf(title: string): string {
-  return title
-    .normalize('NFKD')
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N} ]/gu, '');
+  if (plainLetters.test(title)) return title.toLowerCase();
+  return title.normalize('NFKD').toLowerCase().replaceAll(signs, '');
 }
 
 /** The first two words of a title, which tell the pages of the alphabet apart. */

@@ -3,6 +3,7 @@ import type { Book, OpenLine } from '../book/book.ts';
 import { machineFaults } from '../book/faults/machine-faults.ts';
 import type { PartEntry } from '../records/model.ts';
 import { sentence } from '../views/wording/blocks.ts';
+import { grouped } from '../views/wording/grouped.ts';
 import { torqueAsWritten } from '../views/wording/torque.ts';
 import { spanText } from '../views/wording/day.ts';
 import type { ViewContext } from '../views/view.ts';
@@ -62,15 +63,12 @@ function lineWords({ entry, job }: OpenLine): string {
 
 /** A bag is found by its number and by whatever was ever in it. */
 function bags({ book, say }: ViewContext): readonly SearchEntry[] {
+  const inside = grouped([...book.off.open, ...book.off.closed], ({ entry }) => entry.bag ?? '');
   return book.off.bags.map(({ bag, emptied }) => ({
     kind: emptied ? say('bag, empty again') : say('bag'),
     title: `${say('Bag')} ${bag}`,
     file: 'off.html#bags',
-    words: () =>
-      [...book.off.open, ...book.off.closed]
-        .filter(({ entry }) => entry.bag === bag)
-        .map(lineWords)
-        .join('; '),
+    words: () => (inside.get(bag) ?? []).map(lineWords).join('; '),
   }));
 }
 

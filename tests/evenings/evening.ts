@@ -58,7 +58,7 @@ export function machineFile(
 }
 
 /** One record: front matter without its fences; title, kind and state are filled in where a test does not speak of them. */
-function record(id: string, lines: string): string {
+export function record(id: string, lines: string): string {
   const said = (key: string): boolean => new RegExp(`^${key}:`, 'mu').test(lines);
   const usual = [
     ['title', id],

@@ -1,8 +1,7 @@
 // What a machine says of the inputs of a calculation, as a person would type it, and where each stands.
 import type { Value } from '../../calc/calculation.ts';
 import { calculationById } from '../../calc/list.ts';
-import type { Figure } from '../../figure/figure.ts';
-import { printQuantity } from '../../figure/print.ts';
+import { typedFigure } from '../../calc/typed-figure.ts';
 import type { Book } from '../../book/book.ts';
 import { takeFrom } from '../../book/taken/on-machine.ts';
 import type { Which } from '../../book/taken/taken.ts';
@@ -13,15 +12,9 @@ export interface Filled {
   readonly from: Readonly<Record<string, string>>;
 }
 
-/** Spaces that keep a value together on paper are plain ones where it is typed. */
 function typed(value: Value): string {
-  const text = typeof value === 'string' ? value : 'unit' in value ? pointText(value) : value.map(pointText).join('; ');
-  return text.replaceAll(/[\u00a0\u2009\u202f]/gu, ' ');
-}
-
-/** A band is typed as the point it stands for. */
-function pointText({ quantity, unit, decimals }: Figure): string {
-  return printQuantity(quantity, unit, decimals);
+  if (typeof value === 'string') return value;
+  return 'unit' in value ? typedFigure(value) : value.map(typedFigure).join('; ');
 }
 
 /** The inputs of a calculation that the machine fills, in the order of the inputs. */

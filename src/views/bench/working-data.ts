@@ -41,10 +41,10 @@ function choiceOf(context: ViewContext, { choice, calculations }: Wanted): objec
 function fasteners(context: ViewContext, calculations: readonly string[]): readonly Chosen[] {
   const { book, say } = context;
   return book.torque.map((row): Chosen => {
-    const { fastener, value, basis } = row;
+    const { fastener, value } = row;
     const { units } = book.records.machine;
     const torque =
-      value === undefined || basis !== 'maker'
+      value === undefined
         ? say('no value of the maker is recorded')
         : [torqueAsWritten(value, units), ...torqueInOtherUnits(value, units)].join(' · ');
     const thread = fastener.thread === undefined ? say('thread not recorded') : fastener.thread;

@@ -3,7 +3,7 @@ import type { Day } from '../quantity/day.ts';
 import type { Content } from '../records/content-model.ts';
 import type { Fastener, Instrument, Job, Limit, MakerData, Records, Setting } from '../records/model.ts';
 import { forThisFrame } from './for-this-frame.ts';
-import { hasHappened, inOrder, knownOn } from './in-order.ts';
+import { hasHappened, inOrder, knownOn, plansOfLater } from './in-order.ts';
 import type { Namer } from './names.ts';
 import { makeNamer } from './names.ts';
 
@@ -37,14 +37,16 @@ function byKey<T extends { readonly id: string }>(entries: readonly T[], key: Na
 /** Sorts and indexes the records once; every later step is linear in what it reads. */
 export function layGround(written: Records, content: Content, today: Day): Ground {
   const isKnown = knownOn(today);
-  const later = written.jobs.filter((job) => !isKnown(job));
-  const records = later.length === 0 ? written : { ...written, jobs: written.jobs.filter(isKnown) };
+  const later = inOrder(written.jobs.filter((job) => !isKnown(job)));
+  const isPlanOf = plansOfLater(later);
+  const known = (job: Job): boolean => isKnown(job) && !isPlanOf(job);
+  const records = later.length === 0 ? written : { ...written, jobs: written.jobs.filter(known) };
   const maker = forThisFrame(records.maker, records.machine);
   const key = makeNamer(maker);
   const all = inOrder(records.jobs);
   return {
     records,
-    later: inOrder(later),
+    later,
     content,
     today,
     maker,

@@ -23,6 +23,15 @@ export function knownOn(today: Day): (job: Job) => boolean {
   return (job) => job.date.from <= today || job.state === 'planned' || job.state === 'waiting';
 }
 
+/** More records than this from after the day: the binder is made for a day long past, and no date is merely typed wrong. */
+export const mistyped = 3;
+
+/** Jobs planned for after the first of the work that was done later: on a day long past nobody had planned them yet. */
+export function plansOfLater(later: readonly Job[]): (job: Job) => boolean {
+  const first = later.length > mistyped ? later[0]?.date.from : undefined;
+  return (job) => first !== undefined && job.state === 'planned' && job.date.from > first;
+}
+
 /** The last day a record is sure of: its last day, or the first of a month or year that stands alone. */
 export function lastSureDay(job: Job): Day {
   return job.date.whole === undefined ? job.date.to : job.date.from;

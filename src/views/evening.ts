@@ -50,7 +50,12 @@ function tonight(context: ViewContext, one: Evening): readonly Block[] {
       ? undefined
       : [
           heading(3, say('Nothing in the way, but nobody has said how long it takes'), 'time-not-known'),
-          lines(reckon.map(({ job }): Text => [jobTitle(job)])),
+          lines(
+            reckon.map(({ job }): Text => [
+              jobTitle(job),
+              ...(job.next === undefined ? [] : [`: ${say('next')}, ${job.next}`]),
+            ]),
+          ),
         ],
   );
 }

@@ -98,6 +98,18 @@ describe('off and on', () => {
   });
 });
 
+describe('a bag that is filled again', () => {
+  const off = (date: string) => job(date, { kind: 'strip', work: [work('removed', 'seat', { bag: '1' })] });
+  const on = (date: string) => job(date, { work: [work('refitted', 'seat', { fromBag: '1' })] });
+  const asked = (...jobs: Parameters<typeof book>[0]): boolean =>
+    book(jobs, '2026-06-01').queries.some(({ code }) => code === 'bag-half-emptied');
+  it('was not left half full by whoever emptied it before', () => {
+    expect(asked(off('2026-01-01'), on('2026-01-02'), off('2026-01-03'))).toBe(false);
+    const tank = job('2026-01-01', { kind: 'strip', work: [work('removed', 'tank', { bag: '1' })] });
+    expect(asked(tank, off('2026-01-01'), on('2026-01-02'))).toBe(true);
+  });
+});
+
 const pairs: readonly (readonly [Verb, Verb])[] = [
   ['removed', 'refitted'],
   ['removed', 'replaced'],

@@ -23,6 +23,11 @@ function named({ job }: PlannedJob): string {
   return `${job.title} (${job.id})`;
 }
 
+/** What was put aside says itself how it goes on. */
+function withNext(one: PlannedJob): string {
+  return one.job.next === undefined ? named(one) : `${named(one)}: next, ${one.job.next}`;
+}
+
 function tonightLines({ tonight, left, asked }: Evening): readonly string[] {
   const whole = `${minutesText(asked.minutes)}, ${asked.helper ? 'with a helper' : 'alone'}`;
   if (tonight.length === 0) return [`Nothing that is planned can be finished in ${whole}.`];
@@ -71,7 +76,7 @@ export function eveningLines(book: Book, asked: Asked): readonly string[] {
   const jobs = evening.plan.jobs.length === 0 ? ['No job is open.'] : tonightLines(evening);
   return [
     ...jobs,
-    ...section('Nothing in the way, but nobody has said how long it takes', evening.timeNotKnown.map(named)),
+    ...section('Nothing in the way, but nobody has said how long it takes', evening.timeNotKnown.map(withNext)),
     ...section('Not tonight, because', restLines(evening)),
     ...section('What would free most', unlockLines(evening)),
     ...section(

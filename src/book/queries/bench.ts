@@ -1,6 +1,6 @@
 // The bench: things that were never put back on paper.
 import type { Job } from '../../records/model.ts';
-import type { OpenLine } from '../book.ts';
+import type { ClosedLine, OpenLine } from '../book.ts';
 import { stateInWords } from '../off-states.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -61,17 +61,26 @@ export const fastenersLeftOver: Look = ({ ground, offWork }) =>
     );
   });
 
+/** Whether a thing came off before another was put back: a bag may have been filled again since. */
+function lay(one: OpenLine, { by, byJob }: ClosedLine, place: ReadonlyMap<Job, number>): boolean {
+  if (one.job === byJob) return byJob.work.indexOf(one.entry) < byJob.work.indexOf(by);
+  return (place.get(one.job) ?? 0) < (place.get(byJob) ?? 0);
+}
+
 /** A bag from which something was fitted while the rest stayed in it. */
-export const bagHalfEmptied: Look = ({ offWork }) => {
+export const bagHalfEmptied: Look = ({ ground, offWork }) => {
   const used = new Map(
     offWork.off.closed
       .filter((line) => line.entry.bag !== undefined && line.by.verb !== 'lost')
       .map((line) => [line.entry.bag, line]),
   );
+  const place = new Map(ground.jobs.map((job, index) => [job, index]));
   return offWork.off.bags.flatMap((bag) => {
     const line = used.get(bag.bag);
-    if (bag.emptied || line === undefined) return [];
-    const rest = bag.contents.map((one) => one.entry.thing).join(', ');
+    if (line === undefined) return [];
+    const left = bag.contents.filter((one) => lay(one, line, place));
+    if (left.length === 0) return [];
+    const rest = left.map((one) => one.entry.thing).join(', ');
     return [
       query(
         'bag-half-emptied',

@@ -1,18 +1,16 @@
 // Dates and states of a record that contradict each other.
 import type { Problem } from '../../problem/problem.ts';
 import type { Job } from '../../records/model.ts';
+import { mistyped } from '../in-order.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
-/** Records told one by one; of more than these only how many. */
-const toldSingly = 3;
-
 /** What is dated after today: one by one, or together when the binder is made for a day long past. */
 export const doneLater: Look = ({ ground }) => {
-  const [first, ...more] = ground.later;
+  const [first] = ground.later;
   if (first === undefined) return [];
-  if (more.length < toldSingly) return ground.later.map(laterThanToday);
-  const message = `${String(ground.later.length)} records are of work after today, from ${first.date.from}; they are left out until then`;
+  if (ground.later.length <= mistyped) return ground.later.map(laterThanToday);
+  const message = `${String(ground.later.length)} records are of work after today, from ${first.date.from}; they are left out until then, and so are the jobs planned after it`;
   return [query('done-in-the-future', { file: first.file, path: ['date'] }, message, 'look at the dates')];
 };
 

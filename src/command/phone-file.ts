@@ -2,6 +2,7 @@
 import type { Binder, Sheet } from '../build.ts';
 import type { Blank } from '../entry/blank.ts';
 import { blanksOf } from '../entry/blanks-of.ts';
+import { withoutTwice } from '../entry/foot-blanks.ts';
 import { machineSheetsFor, sheetsOfJob } from '../entry/sheets-of-job.ts';
 import type { PhoneField, PhoneLot, PhonePage, PhonePart } from '../render/phone-page.ts';
 import { asking, carriedBy, type Asking } from './sheet-form.ts';
@@ -46,7 +47,7 @@ function partsOf(
   const owner = new Map<string, Sheet>();
   for (const sheet of sheets) for (const { id } of blanksOf(sheet)) if (!owner.has(id)) owner.set(id, sheet);
   const parts: { title: string; blanks: Blank[] }[] = [];
-  for (const blank of blanks) {
+  for (const blank of withoutTwice(blanks)) {
     const title = isFoot(blank) ? 'At the end' : (owner.get(blank.id)?.title ?? '');
     const last = parts.at(-1);
     if (last?.title === title) last.blanks.push(blank);
@@ -98,7 +99,9 @@ function parted({ asks }: Blank): { readonly shared: string; readonly label: str
 }
 
 /** Where the row does not say it, the head of the column says what is to be written. */
-function wholeOf({ asks, column = '', kind }: Blank): string {
+function wholeOf({ asks, column = '', kind, step }: Blank): string {
+  // The number stands before it already.
+  if (kind === 'text' && step !== undefined && asks.startsWith(`Step ${step}: `)) return column;
   const said = column === '' || kind !== 'text' || asks.toLowerCase().includes(column.toLowerCase());
   return said ? asks : `${asks}: ${column.toLowerCase()}`;
 }

@@ -23,3 +23,9 @@ export function footBlanks(sheet: Sheet): readonly Blank[] {
   if (sheet.foot === 'none' || job === undefined) return [];
   return fields.map(([field, asks]) => ({ id: footId(job, field), kind: 'text', asks, singly: false }));
 }
+
+/** Without day and hand at the head of a sheet of the machine, where the foot asks for them as well. */
+export function withoutTwice(blanks: readonly Blank[]): readonly Blank[] {
+  const foot = blanks.some(({ id }) => /\/foot\/(?:hand|date)$/u.test(id));
+  return foot ? blanks.filter(({ id }) => !/^today\/1\/[14]$/u.test(id)) : blanks;
+}

@@ -13,12 +13,21 @@ const windows = [
   0x0153, 0x2022, 0x017e, 0x0178,
 ];
 
+/** Signs of the trade at code points that the encoding leaves empty, with the names by which viewers find them. */
+const signs = [
+  { code: 0x81, point: 0x2126, name: 'Omega' },
+  { code: 0x8d, point: 0x2264, name: 'lessequal' },
+  { code: 0x8f, point: 0x2265, name: 'greaterequal' },
+  { code: 0x90, point: 0x2192, name: 'arrowright' },
+  { code: 0x9d, point: 0x2248, name: 'approxequal' },
+] as const;
+
 /** Name of the font in the default appearance of every field. */
 export const formFontName = 'SpText';
 
 /**
- * The regular face as a simple font in the encoding that every viewer can type into. It has no Greek and no ≤: what is typed of these
- * is kept in the value all the same.
+ * The regular face as a simple font in the encoding that every viewer can type into, with Ω ≤ ≥ → ≈ where that one is empty. What
+ * is typed of other signs is kept in the value all the same.
  */
 export function formFont(doc: Document): Reference {
   const file = readFileSync(fontPath('regular'));
@@ -47,7 +56,11 @@ export function formFont(doc: Document): Reference {
     FirstChar: 32,
     LastChar: 255,
     Widths: Array.from({ length: 224 }, (_, index) => widthAt(32 + index)),
-    Encoding: 'WinAnsiEncoding',
+    Encoding: {
+      Type: 'Encoding',
+      BaseEncoding: 'WinAnsiEncoding',
+      Differences: signs.flatMap(({ code, name }) => [code, name]),
+    },
     FontDescriptor: descriptor,
   });
   font.end(undefined);
@@ -55,6 +68,8 @@ export function formFont(doc: Document): Reference {
 }
 
 function widthAt(code: number): number {
+  const sign = signs.find((one) => one.code === code);
+  if (sign !== undefined) return Math.round(shape(String.fromCodePoint(sign.point), 'regular').em * 1000);
   const point = code >= 128 && code < 160 ? (windows[code - 128] ?? 0x2022) : code === 127 ? 0x2022 : code;
   return Math.round(shape(String.fromCodePoint(point), 'regular').em * 1000);
 }

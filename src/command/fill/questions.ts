@@ -1,5 +1,6 @@
 // The blanks of a job as questions: ticks that may be given together as one, words beside steps as one, everything else by itself.
 import type { Blank } from '../../entry/blank.ts';
+import { withoutTwice } from '../../entry/foot-blanks.ts';
 
 export interface Labelled {
   /** Number of the step as printed, with a letter where one step has several; else counted. */
@@ -37,9 +38,8 @@ const kinds: readonly Group['kind'][] = ['ticks', 'one', 'words', 'rows'];
  */
 export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
   const groups = new Map<string, Group>();
-  const foot = blanks.some(({ id }) => /\/foot\/(?:hand|date)$/u.test(id));
-  for (const blank of blanks) {
-    if (isAside(blank) || (foot && isSaidAtFoot(blank))) continue;
+  for (const blank of withoutTwice(blanks)) {
+    if (isAside(blank)) continue;
     const { kind, head, key } = groupOf(blank);
     const group = groups.get(key) ?? { kind, head, blanks: [] };
     group.blanks.push(blank);
@@ -55,14 +55,9 @@ export function questionsFor(blanks: readonly Blank[]): readonly Question[] {
   return withPairs(withTorques(sorted.map(questionOf)));
 }
 
-/** Ticks and words of an empty row go with its part. */
+/** Ticks and words of an empty row go with its part; the clock is asked at the end. */
 function isAside({ id }: Blank): boolean {
   return /\/spare-[^/]+\/(?:off|on|fasteners|note)$|^run-log\/\d+\/[2-6]$|^today\/1\/2$/u.test(id);
-}
-
-/** Day and hand at the head of a sheet of the machine, where the foot asks for them as well. The clock is asked at the end. */
-function isSaidAtFoot({ id }: Blank): boolean {
-  return /^today\/1\/[14]$/u.test(id);
 }
 
 function groupOf({

@@ -1,9 +1,9 @@
 // What was written on a record's sheets and has no other key: words, and how many ticks.
 import type { Job, Remark } from '../../records/model.ts';
-import type { Block, Row, Text } from '../../sheet/sheet.ts';
-import { column, heading, joined, paragraphs, row } from '../wording/blocks.ts';
+import type { Block, Row } from '../../sheet/sheet.ts';
+import { column, heading, lines, paragraphs, row } from '../wording/blocks.ts';
 import { countOf } from '../wording/count.ts';
-import { ours } from '../wording/ours.ts';
+import { formLine, sheetPlace } from '../wording/sheet-place.ts';
 import type { ViewContext } from '../view.ts';
 
 /** A table of the words and a line of the ticks, or nothing. */
@@ -23,24 +23,34 @@ export function jobRemarks(context: ViewContext, job: Job, within: string): read
             use: 'read',
           },
         ];
-  const ticked = countOf(ticks.length, say('step ticked'), say('steps ticked'));
+  const graded = gradesIn(context, ticks);
+  const plain = ticks.length - graded.count;
+  const ticked = countOf(plain, say('step ticked'), say('steps ticked'));
   return [
     heading(3, say('Written on the sheets'), `${within}remarks`),
     ...table,
-    ...(ticks.length === 0 ? [] : [paragraphs(ticked)]),
+    ...(graded.lines.length === 0 ? [] : [lines(graded.lines)]),
+    ...(plain === 0 ? [] : [paragraphs(ticked)]),
   ];
 }
 
 function remarkRow(context: ViewContext, remark: Remark): Row {
-  return row(placeOf(context, remark.blank), remark.says, remark.by ?? '');
+  return row(sheetPlace(context, remark.blank), remark.says, remark.by ?? '');
 }
 
-/** The step in its own words where content still has it; else the id of the blank, which says what it can. */
-function placeOf(context: ViewContext, blank: string): Text {
-  const found = /^([^/]+)\/(step|assembly)-(\d+)(?:\/|-|$)/u.exec(blank);
-  const procedure = context.book.content.procedures.get(found?.[1] ?? '');
-  const steps = found?.[2] === 'step' ? procedure?.steps : procedure?.assembly;
-  const step = steps?.[Number(found?.[3]) - 1];
-  if (procedure === undefined || step === undefined) return blank.replaceAll('/', ', ');
-  return joined([ours(context, procedure.at, procedure.title), ours(context, procedure.at, step.do)], ': ');
+/** A line a grade, with all that it was given to, in the order in which it was ticked. */
+function gradesIn(
+  context: ViewContext,
+  ticks: readonly string[],
+): { readonly lines: readonly string[]; readonly count: number } {
+  const byGrade = new Map<string, string[]>();
+  let count = 0;
+  for (const tick of ticks) {
+    const found = formLine(context, tick);
+    if (found?.grade === undefined) continue;
+    count += 1;
+    byGrade.set(found.grade, [...(byGrade.get(found.grade) ?? []), found.line]);
+  }
+  const lines = [...byGrade].map(([grade, things]) => `${context.say(grade)}: ${things.join('; ')}`);
+  return { lines, count };
 }

@@ -4,6 +4,7 @@ import { renderTemplate } from './engine.ts';
 import { pageScope } from './scope.ts';
 import type { SiteFrame, SitePage } from './site-frame.ts';
 import { plainText } from './text-html.ts';
+import { withVisibleSigns } from './visible-signs.ts';
 
 /** The whole HTML of a page. Pure: the same page and frame give the same text. */
 export function renderPage(page: Page, site: SiteFrame): string {
@@ -11,7 +12,7 @@ export function renderPage(page: Page, site: SiteFrame): string {
   const narrows = site.contents.some((line) => line.file === page.file);
   const photos = page.blocks.some(hasPhoto);
   const scope = pageScope(site, page.file);
-  return renderTemplate('page.njk', { page, site, narrows, photos, title: titleOf(page), scope });
+  return withVisibleSigns(renderTemplate('page.njk', { page, site, narrows, photos, title: titleOf(page), scope }));
 }
 
 /** Only pages with photos ask for the script of the full view. */

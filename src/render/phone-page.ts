@@ -5,6 +5,7 @@ import type { Grade } from '../sheet/sheet.ts';
 import { renderTemplate } from './engine.ts';
 import { ownFolder } from './own-folder.ts';
 import { script } from './scripts/phone.ts';
+import { withVisibleSigns } from './visible-signs.ts';
 
 export interface PhonePage {
   readonly title: string;
@@ -58,7 +59,8 @@ export function renderPhonePage(page: PhonePage): string {
     "form-action 'none'",
   ].join('; ');
   const parts = page.parts.map((part) => ({ ...part, lots: part.lots.map(forTemplate) }));
-  return renderTemplate('phone.njk', { page: { ...page, parts }, style, script, policy });
+  // Style and script, which are allowed by their hashes, have no such signs.
+  return withVisibleSigns(renderTemplate('phone.njk', { page: { ...page, parts }, style, script, policy }));
 }
 
 /** A text allowed by what it is, and not by where it comes from (Content Security Policy, level 2). */

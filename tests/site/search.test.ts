@@ -116,7 +116,7 @@ describe('the file', () => {
     const text = searchFileText([entry], []);
     expect(text).not.toMatch(/[<\u2028\u202e]/u);
     expect(inWindow(text)('script')).toEqual([
-      { kind: '</script>', title: '<!-- \u202e', file: 'a.html', words: '\u2028</script>' },
+      { kind: '</script>', title: '<!-- U+202E', file: 'a.html', words: '\u2028</script>' },
     ]);
   });
 

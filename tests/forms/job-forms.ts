@@ -12,7 +12,12 @@ import type { Sheet } from '../../src/sheet/sheet.ts';
 import { makePdf } from '../pdf/read-pdf.ts';
 
 export const today = '2026-11-21';
-export const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'] as const;
+export const machines = [
+  'demo-bike',
+  'tests/fixtures/tern-350',
+  'tests/fixtures/finch-125',
+  'tests/fixtures/from-the-manual',
+] as const;
 
 export interface JobForm {
   readonly machine: string;

@@ -90,8 +90,9 @@ export function wasSet(reading: Reading): boolean {
 
 /** A setting that was changed disturbs what hangs on it, not itself. */
 export function touchBySetting(reading: Reading, ground: Ground, reach: Reach, touch: Touch): void {
-  if (reading.left.length > 0 && wasSet(reading))
-    touch(othersOf(ground.key(reading.item), reach), reading.item, ' set');
+  if (reading.left.length === 0) return;
+  const hanging = othersOf(ground.key(reading.item), reach);
+  if (hanging.length > 0 && wasSet(reading)) touch(hanging, reading.item, ' set');
 }
 
 /** Kinds of work that happen after what their record ticked: the checks were for this very start or ride. */

@@ -24,8 +24,12 @@ function singular(word: string): string {
   return plural ? word.slice(0, -1) : word;
 }
 
+/** Most names are written plainly already: then there is nothing to take apart. */
+const isPlain = /^(?!(?:the|a)(?: |$))[a-z\d]*[a-rt-z\d](?: [a-z\d]*[a-rt-z\d])*$/;
+
 /** Small letters, single spaces, no article, no hyphens, no plural. */
 export function plainName(text: string): string {
+  if (isPlain.test(text)) return text;
   const plain = /^[ -~]*$/u.test(text) ? text.toLowerCase() : text.normalize('NFC').toLowerCase();
   const words = plain
     .replaceAll(/[\s_\-–—]+/gu, ' ')

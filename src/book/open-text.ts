@@ -13,7 +13,7 @@ export interface OpenText {
 }
 
 /** The words of one record, and all of them in one text to be looked over at once. */
-const wordsOfJob = keptByJob((job): { readonly words: readonly OpenText[]; readonly all: string } => {
+export const wordsOfJob = keptByJob((job): { readonly words: readonly OpenText[]; readonly all: string } => {
   const words = wordsIn(job);
   return { words, all: words.map(({ text }) => text).join('\n') };
 });
@@ -96,13 +96,13 @@ export function openTexts(
   records: Records,
   jobs: readonly Job[],
   key: (thing: string) => string,
-  worthIt: (all: string) => boolean,
+  worthIt: (all: string, job: Job) => boolean,
 ): readonly OpenText[] {
   const { story } = records;
   const found: OpenText[] = [];
   for (const job of jobs) {
     const { words, all } = wordsOfJob(job, key);
-    if (worthIt(all)) found.push(...words);
+    if (worthIt(all, job)) found.push(...words);
   }
   const open = withoutKept(records, found);
   return story === undefined ? open : [...open, { text: story.body, at: { file: story.file, path: [] } }];

@@ -9,6 +9,7 @@ import { offAndOn } from '../../src/book/off-and-on.ts';
 import { workOdometer } from '../../src/book/odometer.ts';
 import { readingSeries } from '../../src/book/series.ts';
 import { torqueTable } from '../../src/book/torque.ts';
+import { waitBeforeOptimising } from '../../src/command/patient-compiler.ts';
 import type { Day } from '../../src/quantity/day.ts';
 import { readDay } from '../../src/quantity/day-arithmetic.ts';
 import type { Content } from '../../src/records/content-model.ts';
@@ -42,6 +43,8 @@ function line(work: string, measured: number, must: number): Line {
 /** The first run, cold, at 1,000 records; then the middle of some more at each size, which tells that it is linear. */
 export function bookRows(): readonly Line[] {
   if (!date.ok) throw new Error(date.why.message);
+  // As the program does before anything else.
+  waitBeforeOptimising();
   const [content, today] = [bookContent(), date.value];
   const thousand = bookRecords(1000);
   const cold = timed(() => standing(thousand, content, today));

@@ -5,7 +5,7 @@ import type { Job, PartEntry, Records } from '../../records/model.ts';
 import type { ClosedLine, Costs } from '../book.ts';
 import { byText, inOrder } from '../in-order.ts';
 import type { Namer } from '../names.ts';
-import { plainName } from '../names.ts';
+import { plainName, remembered } from '../names.ts';
 import { partLines } from '../shopping/part-lines.ts';
 import { coreLines } from './core-deposits.ts';
 import type { CostLine } from './cost-line.ts';
@@ -42,6 +42,7 @@ function isCommitted({ entry, committed }: CostLine, ordered: ReadonlySet<PartEn
 }
 
 function stillOrdered(jobs: readonly Job[]): ReadonlySet<PartEntry> {
+  if (!jobs.some((job) => job.parts.some(({ state }) => state === 'ordered'))) return new Set();
   const parts = jobs.flatMap((job) => job.parts.map((part) => ({ job, part })));
   return new Set(partLines({ parts }).flatMap(({ part }) => (part.state === 'ordered' ? [part] : [])));
 }
@@ -84,6 +85,7 @@ export function countCosts(records: Records, all: readonly Job[], closed: readon
   const jobs = inOrder(all);
   const { lines, again, notCounted } = gather(records, jobs, closed, key);
   const ordered = stillOrdered(jobs);
+  const isOneOfFees = remembered(isFee);
   const noRate: string[] = [];
   const [byGroup, byYear] = [sums(currency), sums(currency)];
   let [total, fees, committed] = [0, 0, 0];
@@ -103,7 +105,7 @@ export function countCosts(records: Records, all: readonly Job[], closed: readon
     }
     const minor = sign * worth.minor;
     total += minor;
-    if (isFee(group)) fees += minor;
+    if (isOneOfFees(group)) fees += minor;
     if (open) committed += minor;
     byGroup.add(group, minor);
     byYear.add(day.slice(0, 4), minor);

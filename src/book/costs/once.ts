@@ -47,10 +47,12 @@ export function eachBuyOnce(
       continue;
     }
     const name = key(entry.part);
-    const before = open.get(name) ?? [];
-    const first = before.find((one) => one.job !== job && sameBuy(one.part, entry));
+    const before = open.get(name);
+    const first = before?.find((one) => one.job !== job && sameBuy(one.part, entry));
     if (first === undefined) {
-      open.set(name, [...before, { part: entry, job, at: kept.length }]);
+      const fresh = { part: entry, job, at: kept.length };
+      if (before === undefined) open.set(name, [fresh]);
+      else before.push(fresh);
       kept.push(line);
       continue;
     }

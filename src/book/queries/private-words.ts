@@ -1,8 +1,10 @@
 // What a copy for the next owner should not carry: names, addresses, telephone numbers, e-mail and key numbers in open text.
 import type { Place, Problem } from '../../problem/problem.ts';
+import type { Job } from '../../records/model.ts';
 import type { OpenText } from '../open-text.ts';
-import { handsNamed, openTexts } from '../open-text.ts';
+import { handsNamed, openTexts, wordsOfJob } from '../open-text.ts';
 import { isAPersonsName, mayHoldPrivateWords, privateWords } from '../private-words.ts';
+import { keptByJob } from '../kept-by-job.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -44,6 +46,12 @@ function closedNumbers(ground: Ground): readonly { readonly gives: string; reado
     }));
 }
 
+/** Whether a record holds any private word at all; most hold none. */
+const holdsPrivateWords = keptByJob((job, key): boolean => {
+  const { words, all } = wordsOfJob(job, key);
+  return mayHoldPrivateWords(all) && words.some(({ text }) => privateWords(text).length > 0);
+});
+
 /** Each word once, at its first place, in the order of the records. */
 export const privateInOpenText: Look = ({ ground }) => {
   const closed = closedNumbers(ground);
@@ -54,7 +62,8 @@ export const privateInOpenText: Look = ({ ground }) => {
     if (known === undefined) found.set(what, { at: placeOf(one, index), hint: hintFor(one), more: 0 });
     else known.more += 1;
   };
-  const worthIt = (all: string): boolean => mayHoldPrivateWords(all) || closed.some(({ pattern }) => pattern.test(all));
+  const worthIt = (all: string, job: Job): boolean =>
+    holdsPrivateWords(job, ground.key) || closed.some(({ pattern }) => pattern.test(all));
   for (const one of openTexts(ground.records, ground.all, ground.key, worthIt)) {
     for (const word of privateWords(one.text)) say(word.gives, word.text, one, word.index);
     for (const { gives, pattern } of closed) {

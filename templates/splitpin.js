@@ -25,6 +25,14 @@
     });
   }
 
+  /** Threads and sizes are found however their sign and spaces are written: M8x1.25 for M8 × 1.25. */
+  function plain(text) {
+    return text
+      .toLowerCase()
+      .replace(/[\s\u00a0\u2009\u202f]+/g, ' ')
+      .replace(/ ?[x×] ?(?=\d)/g, 'x');
+  }
+
   function show(thing, visible) {
     thing.parts.forEach(function (part) {
       part.hidden = !visible;
@@ -61,10 +69,7 @@
     }).length;
     if (total < longList) return;
     things.forEach(function (thing) {
-      thing.text = thing.parts
-        .map((part) => part.textContent)
-        .join(' ')
-        .toLowerCase();
+      thing.text = plain(thing.parts.map((part) => part.textContent).join(' '));
     });
     var line = document.createElement('p');
     var label = document.createElement('label');
@@ -76,7 +81,7 @@
     label.append('Only entries with', input);
     line.append(label, count);
     input.addEventListener('input', function () {
-      var words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
+      var words = plain(input.value).split(' ').filter(Boolean);
       var shown = narrow(things, words);
       count.textContent = words.length ? shown + ' of ' + total : '';
     });

@@ -34,6 +34,11 @@ export function partLives(book: Book): readonly PartLife[] {
   return lives;
 }
 
+/** Told by two records or more: what one record says of a part stands in that record. */
+export function hasLife({ lines }: PartLife): boolean {
+  return lines.some(({ job }) => job !== lines[0]?.job);
+}
+
 /** Said of more than that it was fitted: bought and fitted is told by the list of parts. */
 export function isTold(life: PartLife): boolean {
   return life.lines.some((line) => line.kind !== 'part' || moved(line.part));
@@ -60,23 +65,30 @@ function gather(book: Book): readonly PartLife[] {
   const key = makeNamer(book.records.maker);
   const owners = ownersOf(book, key);
   const lives = new Map<string, Growing>();
-  const add = (thing: string, line: LifeLine): void => {
-    const name = owners.get(key(thing)) ?? thing;
+  const jobs = inOrder(book.records.jobs).filter(hasHappened);
+  const parts = partsIn(jobs, key);
+  const add = (name: string, line: LifeLine): void => {
     const at = key(name);
     const life = lives.get(at);
     if (life === undefined) lives.set(at, { name, lines: [line] });
     else if (life.lines.at(-1) !== line) life.lines.push(line);
   };
-  for (const job of inOrder(book.records.jobs).filter(hasHappened)) {
+  const addToOwner = (thing: string, line: LifeLine): void => {
+    const owner = owners.get(key(thing));
+    if (owner !== undefined) add(owner, line);
+    if (owner === undefined || parts.has(key(thing))) add(thing, line);
+  };
+  for (const job of jobs) {
     for (const entry of job.work) {
       const line = { kind: 'work', job, entry } as const;
-      add(entry.thing, line);
-      for (const { id } of entry.fasteners) add(id, line);
+      if (isOfFastener(entry)) addToOwner(entry.thing, line);
+      else add(entry.thing, line);
+      for (const { id } of entry.fasteners) addToOwner(id, line);
     }
-    for (const reading of job.readings) add(reading.item, { kind: 'reading', job, reading });
+    for (const reading of job.readings) addToOwner(reading.item, { kind: 'reading', job, reading });
     for (const part of job.parts) if (isOn(part)) add(part.part, { kind: 'part', job, part });
   }
-  const open = openLines(book, (thing) => key(owners.get(key(thing)) ?? thing));
+  const open = openLines(book, (thing) => (lives.has(key(thing)) ? key(thing) : key(owners.get(key(thing)) ?? thing)));
   const all = [...lives].map(([at, { name, lines }]) => ({
     key: at,
     name,
@@ -85,6 +97,20 @@ function gather(book: Book): readonly PartLife[] {
     open: open.get(at) ?? [],
   }));
   return all.toSorted((one, other) => place(one) - place(other) || byText(one.key, other.key));
+}
+
+/** Tightening a nut is told with what it holds; a plug that is taken out is a thing of its own. */
+function isOfFastener({ verb }: WorkEntry): boolean {
+  return verb === 'tightened' || verb === 'loosened';
+}
+
+/** What was taken off, put on or fitted: it has a life of its own, even where the book counts it among the fasteners. */
+function partsIn(jobs: readonly Job[], key: Namer): ReadonlySet<string> {
+  const parts = jobs.flatMap((job) => [
+    ...job.work.filter((entry) => !isOfFastener(entry)).map(({ thing }) => key(thing)),
+    ...job.parts.filter(isOn).map(({ part }) => key(part)),
+  ]);
+  return new Set(parts);
 }
 
 function place({ system }: PartLife): number {

@@ -63,7 +63,7 @@ const known: readonly System[] = [
     'engine',
     'Engine',
     'engine, head, barrel, cylinder, cylinder head, piston, ring, bore, crank, crankshaft, crankcase, big' +
-      ' end, little end, small end, con rod, conrod, main bearing, valve, valve clearance, tappet, cam, ' +
+      ' end, little end, small end, con rod, conrod, main bearing, valve, valve clearance, exhaust valve, inlet valve, tappet, cam, ' +
       'camshaft, cam chain, rocker, pushrod, compression, gasket, oil pump, sump, decompressor, gudgeon, ' +
       'port, crown, oil, oil tank, oil filter, oil line, breather, drain plug, engine drain plug',
   ),

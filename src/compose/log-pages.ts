@@ -37,7 +37,12 @@ export function logPages(context: ViewContext): readonly PageSpec[] {
     const page = { file: part.file, title: part.title, section };
     return { ...page, make: () => ({ ...page, blocks: logOf(context, part.jobs), ...beside(at) }) };
   });
-  return [{ ...first, make: () => ({ ...first, blocks: longLog(context, index, parts) }) }, ...years, ...narrowed];
+  const bench = { script: 'log.js', with: 'search-index.js', label: say('Narrow the log'), data: '' };
+  return [
+    { ...first, make: () => ({ ...first, blocks: longLog(context, index, parts), bench }) },
+    ...years,
+    ...narrowed,
+  ];
 }
 
 function shortLog(context: ViewContext, index: LogIndex, jobs: readonly Job[]): readonly Block[] {

@@ -2,15 +2,14 @@
 import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { anchor, heading } from '../views/wording/blocks.ts';
+import { count } from '../views/wording/count.ts';
+export { manualBase, manualFile } from '../views/wording/manual-parts.ts';
+import { manualFile, manualParts } from '../views/wording/manual-parts.ts';
 import type { PageSpec } from './pages.ts';
 import type { SearchEntry } from './search-entries.ts';
+import { turning } from './turning.ts';
 
-/** `problems` is already the page of what to look at; the manual of problem codes has a name of its own. */
-export function manualFile(id: string): string {
-  return id === 'problems' ? 'problems-manual.html' : `${id}.html`;
-}
-
-/** Pages of the manual, in the order of their ids. */
+/** Pages of the manual, in the order of their ids; a long one in parts that follow each other. */
 export function manualPages(context: ViewContext): readonly PageSpec[] {
   const { book, say, prose } = context;
   const section = say('Manual');
@@ -18,27 +17,35 @@ export function manualPages(context: ViewContext): readonly PageSpec[] {
   return ids.flatMap((id): readonly PageSpec[] => {
     const about = book.content.pages.get(id);
     if (about === undefined) return [];
-    const page = { file: manualFile(id), title: about.title, section };
-    return [{ ...page, make: () => ({ ...page, blocks: withAnchors(prose(about.body)) }) }];
+    const parts = manualParts(id, about.body);
+    const pages = parts.map(({ file, number }) => ({ file, title: titleOf(about.title, number), section }));
+    const beside = turning(pages);
+    return pages.map((page, index): PageSpec => {
+      const body = parts[index]?.body ?? '';
+      return { ...page, make: () => ({ ...page, blocks: withAnchors(prose(body)), ...beside(index) }) };
+    });
   });
+}
+
+function titleOf(title: string, number: number): string {
+  return number === 1 ? title : `${title}, ${count(number)}`;
 }
 
 /** The manual for the search: its pages and their headings, cut from the text without setting it. */
 export function manualEntries({ book, say }: ViewContext): readonly SearchEntry[] {
   const kind = say('manual');
-  return [...book.content.pages].flatMap(([id, about]): readonly SearchEntry[] => {
-    const file = manualFile(id);
-    const seen = new Map<string, number>();
-    const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
-    const heads = [...about.body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
-    return [
-      { kind, title: about.title, file, words: () => '' },
-      ...heads.map(([, text = '']) => {
+  return [...book.content.pages].flatMap(([id, about]): readonly SearchEntry[] => [
+    { kind, title: about.title, file: manualFile(id), words: () => '' },
+    ...manualParts(id, about.body).flatMap(({ file, body }) => {
+      const seen = new Map<string, number>();
+      const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
+      const heads = [...body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
+      return heads.map(([, text = '']) => {
         const title = text.replaceAll(/[`*_]/gu, '');
         return { kind, title, file: `${file}#${unique(seen, anchor(title))}`, words: () => about.title };
-      }),
-    ];
-  });
+      });
+    }),
+  ]);
 }
 
 /** Headings become blocks with an anchor each; the same heading twice gets a number. */

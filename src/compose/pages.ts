@@ -3,13 +3,18 @@ import type { Book } from '../book/book.ts';
 import type { Page, Sheet } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { sheetsOf } from '../views/wording/sheet-names.ts';
+import { benchPages } from './bench-pages.ts';
 import { calculationPages } from './calculation-pages.ts';
 import { contextOf } from './context.ts';
 import { jobPages } from './job-pages.ts';
 import { logPages } from './log-pages.ts';
 import { manualPages } from './manual-pages.ts';
 import { measurementPages } from './measurement-pages.ts';
+import { partPages } from './part-pages.ts';
+import { photoPages } from './photo-pages.ts';
 import { sheetBlocks } from './sheet-blocks.ts';
+import { searchPages } from './search-pages.ts';
+import { workingPages } from './working-pages.ts';
 import { tablePages } from './table-pages.ts';
 import { sitePages } from './site-pages.ts';
 import { leftOut } from './sheets.ts';
@@ -23,6 +28,8 @@ export interface PageSpec {
   /** Entry of the site's contents; the first page of a section is the one its entry leads to. */
   readonly section: string;
   readonly make: () => Page;
+  /** Ids of the worked figures whose workings stand on it. */
+  readonly workings?: readonly string[];
   /** Changes when the page may have changed; absent: make it again every time. */
   readonly inputs?: string;
 }
@@ -31,17 +38,23 @@ export interface PageSpec {
 export function composePages(book: Book, sheets: readonly Sheet[]): readonly PageSpec[] {
   const context = contextOf(book);
   const [front, back] = sitePages(context, new Set(sheets.map((sheet) => sheet.id)));
-  return [
+  const pdf = sheets.some(({ id }) => id === 'workings') ? { pdf: 'print/workings.pdf' } : {};
+  const others = [
     ...front,
+    ...benchPages(context),
     ...logPages(context),
     ...measurementPages(context),
-    ...back,
+    ...partPages(context),
+    ...photoPages(context),
+    ...back.flatMap((page) => (page.file === 'workings.html' ? workingPages(context, { ...page, ...pdf }) : [page])),
     ...calculationPages(context),
     ...tablePages(context),
     ...manualPages(context),
     ...sheetPages(context, new Set(sheets.map((sheet) => sheet.id))),
     ...jobPages(context),
   ];
+  // The search stands second in the contents, and knows all others.
+  return [...others.slice(0, 1), ...searchPages(context, others), ...others.slice(1)];
 }
 
 function sheetPages(context: ViewContext, printed: ReadonlySet<string>): readonly PageSpec[] {

@@ -2,7 +2,7 @@
 import { partLives, type PartLife } from '../book/part-lives.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { lifeName, partLifeBlocks } from '../views/part-life.ts';
-import { fittedOnly, partList, toldAndFitted } from '../views/part-list.ts';
+import { fittedOnly, partList, partsByTelling } from '../views/part-list.ts';
 import type { ViewContext } from '../views/view.ts';
 import { heading, lines } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
@@ -17,17 +17,20 @@ const perPage = 150;
 export function partPages(context: ViewContext): readonly PageSpec[] {
   const { book, say } = context;
   const section = say('Part by part');
-  const [told, fitted] = toldAndFitted(partLives(book));
-  const names = uniqueAnchors(told, ({ key }) => key);
+  const { told, followed, fitted } = partsByTelling(partLives(book));
+  const names = uniqueAnchors(followed, ({ key }) => key);
   const fileOf = (life: PartLife): string => `part-by-part/${names.get(life) ?? ''}.html`;
-  const beside = turning(told.map((life) => ({ file: fileOf(life), title: lifeName(context, life) })));
-  const each = told.map((life, index): PageSpec => {
+  const beside = turning(followed.map((life) => ({ file: fileOf(life), title: lifeName(context, life) })));
+  const each = followed.map((life, index): PageSpec => {
     const page = { file: fileOf(life), title: lifeName(context, life), section };
     return { ...page, make: () => ({ ...page, blocks: partLifeBlocks(context, life), ...beside(index) }) };
   });
   const rest = fittedPages(context, section, fitted);
   const first = { file: 'part-by-part.html', title: section, section };
-  const list = (): readonly Block[] => [partList(context, told, fileOf), ...toFitted(context, rest, fitted.length)];
+  const list = (): readonly Block[] => [
+    partList(context, told, (life) => (names.has(life) ? fileOf(life) : undefined)),
+    ...toFitted(context, rest, fitted.length),
+  ];
   return [{ ...first, make: () => ({ ...first, blocks: list() }) }, ...each, ...rest];
 }
 

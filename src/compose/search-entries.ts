@@ -4,7 +4,8 @@ import { systemsOfJobs } from '../book/systems-of-job.ts';
 import type { ViewContext } from '../views/view.ts';
 import { contextOf } from './context.ts';
 import { jobWords } from './job-words.ts';
-import { manualEntries, manualFile } from './manual-pages.ts';
+import { manualBase, manualFile } from '../views/wording/manual-parts.ts';
+import { manualEntries } from './manual-pages.ts';
 import type { PageSpec } from './pages.ts';
 import { thingEntries } from './thing-entries.ts';
 
@@ -42,7 +43,7 @@ function pageEntries({ say, book }: ViewContext, pages: readonly PageSpec[]): re
   const jobs = new Set(book.records.jobs.map(({ id }) => `jobs/${id}.html`));
   const manual = new Set([...book.content.pages.keys()].map(manualFile));
   const wanted = pages.filter(({ file }) => {
-    return !jobs.has(file) && !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(file);
+    return !jobs.has(file) && !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(manualBase(file));
   });
   return wanted.map(({ file, title, section }) => {
     const folder = kinds[file.split('/')[0] ?? ''];

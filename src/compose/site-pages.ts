@@ -26,9 +26,19 @@ const front: readonly Plain[] = [
     sheet: 'evening',
   },
   { file: 'sheets.html', title: 'Sheets to print', views: ['sheets-list'] },
-  { file: 'off.html', title: 'What is off', views: ['what-is-off', 'left-over'], sheet: 'state-left-in' },
+  {
+    file: 'off.html',
+    title: 'What is off',
+    views: ['on-the-bench', 'what-is-off', 'left-over', 'off-over-time'],
+    sheet: 'state-left-in',
+  },
   { file: 'hold-points.html', title: 'Hold points', views: ['all-hold-points'], sheet: 'hold-points' },
-  { file: 'torque.html', title: 'Torque', views: ['torque-table', 'wrench-adaptor'], sheet: 'torque-table' },
+  {
+    file: 'torque.html',
+    title: 'Torque',
+    views: ['torque-table', 'torque-by-thread', 'wrench-adaptor'],
+    sheet: 'torque-table',
+  },
   {
     file: 'next-test.html',
     title: 'Next test',

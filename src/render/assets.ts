@@ -10,7 +10,7 @@ export interface SiteAsset {
 }
 
 /** Scripts that only some pages ask for. */
-const scripts = ['next-test', 'workings', 'search', 'photo-view'];
+const scripts = ['next-test', 'workings', 'search', 'photo-view', 'log'];
 const faces = ['splitpin-sans-regular', 'splitpin-sans-italic', 'splitpin-sans-semibold', 'splitpin-signs'];
 
 /** Every asset with where it lies in the installation. */

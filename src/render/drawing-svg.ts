@@ -10,6 +10,29 @@ const below = 12;
 
 /** The drawing, a title and a description; colours come from the stylesheet, through classes. */
 export function drawingSvg(block: DrawingBlock, scope: Scope): string {
+  return block.sketch === undefined ? trueScale(block, scope) : sketches(block, block.sketch, scope);
+}
+
+/** As broad as the page, and arranged anew for a narrow screen; the stylesheet shows one. */
+function sketches(block: DrawingBlock, slim: NonNullable<DrawingBlock['sketch']>, scope: Scope): string {
+  return sketch('broad', block, block, scope) + sketch('slim', block, slim, scope);
+}
+
+function sketch(
+  shape: 'broad' | 'slim',
+  { title, description }: DrawingBlock,
+  { size, marks }: NonNullable<DrawingBlock['sketch']>,
+  scope: Scope,
+): string {
+  const id = `drawing-${scope.nextNumber()}`;
+  return (
+    `<svg class="${shape}" viewBox="-0.5 -0.5 ${size.width + 1} ${size.height + 1}" role="img" aria-labelledby="${id}-title ${id}-text">` +
+    `<title id="${id}-title">${escapeHtml(title)}</title><desc id="${id}-text">${escapeHtml(description)}</desc>` +
+    `${marks.map(markSvg).join('')}</svg>\n`
+  );
+}
+
+function trueScale(block: DrawingBlock, scope: Scope): string {
   const id = `drawing-${scope.nextNumber()}`;
   const width = Math.max(block.size.width, checkLine);
   const height = block.size.height + below;
@@ -28,8 +51,9 @@ export function drawingSvg(block: DrawingBlock, scope: Scope): string {
 }
 
 function markSvg(mark: DrawingMark): string {
+  const strong = mark.kind === 'label' && mark.strong === true ? ' class="strong"' : '';
   if (mark.kind === 'label')
-    return `<text x="${mark.x}" y="${mark.y}" font-size="${letters}" text-anchor="${anchorOf(mark.anchor)}">${escapeHtml(mark.text)}</text>`;
+    return `<text${strong} x="${mark.x}" y="${mark.y}" font-size="${letters}" text-anchor="${anchorOf(mark.anchor)}">${escapeHtml(mark.text)}</text>`;
   const stroke = 'class="fill-none stroke-ink"';
   if (mark.kind === 'circle')
     return `<circle ${stroke} stroke-width="0.2" cx="${mark.x}" cy="${mark.y}" r="${mark.radius}"/>`;

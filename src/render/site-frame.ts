@@ -7,6 +7,8 @@ export interface SitePage {
   readonly title: string;
   readonly section: string;
   readonly make: () => Page;
+  /** Ids of the worked figures whose workings stand on it. */
+  readonly workings?: readonly string[];
 }
 
 /** One line of the site's contents. */
@@ -57,17 +59,20 @@ export interface FrameFacts {
   readonly live?: string;
 }
 
-type PageName = Pick<SitePage, 'file' | 'title' | 'section'>;
+type PageName = Pick<SitePage, 'file' | 'title' | 'section' | 'workings'>;
 
 /** Makes the frame of a site from the list of its pages. */
 export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFrame {
   const files = new Set(pages.map((page) => page.file));
+  const workings = new Map(
+    pages.flatMap(({ file, workings = [] }) => workings.map((id) => [id, `${file}#${id}`] as const)),
+  );
   return {
     ...facts,
     prints: facts.prints ?? true,
     contents: facts.contents ?? firstOfEachSection(pages),
     photoOf: facts.photoOf ?? (() => undefined),
-    targetOf: (reference) => targetAmong(files, reference, facts.prints ?? true),
+    targetOf: (reference) => workingAmong(workings, reference) ?? targetAmong(files, reference, facts.prints ?? true),
   };
 }
 
@@ -85,6 +90,10 @@ export function lineOf(lines: readonly ContentsLine[], page: PageName): Contents
   const folder = page.file.split('/')[0] ?? '';
   const above = page.file.includes('/') ? lines.find((line) => line.file === `${folder}.html`) : undefined;
   return above ?? lines.find((line) => line.section === page.section);
+}
+
+function workingAmong(workings: ReadonlyMap<string, string>, reference: string): string | undefined {
+  return reference.startsWith('working:') ? workings.get(reference.slice('working:'.length)) : undefined;
 }
 
 /** Where pages of each kind of reference may lie, in order of preference; `#` begins a fragment. */

@@ -19,4 +19,5 @@ export type DrawingMark =
       readonly y: number;
       readonly text: string;
       readonly anchor: 'start' | 'middle' | 'end';
+      readonly strong?: boolean;
     };

@@ -182,6 +182,8 @@ export interface CardsBlock {
     readonly lines: readonly Text[];
     readonly code?: string;
     readonly foot?: string;
+    /** A blank one: printed where it takes no page of its own. */
+    readonly spare?: boolean;
   }[];
 }
 /** An empty ruled grid to write in: a run log, a grid of characters. */

@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 export const browserScripts = ['phone'] as const;
 
 /** Programs that every site carries as a file of its own: src/bench/<name>.ts as templates/<name>.js, left readable where they are short. */
-export const siteScripts = ['next-test', 'workings', 'search', 'photo-view'] as const;
+export const siteScripts = ['next-test', 'workings', 'search', 'photo-view', 'log'] as const;
 
 /** Long ones are made small. */
 const small: ReadonlySet<string> = new Set(['workings', 'search']);

@@ -3,6 +3,7 @@ import { fingerprintText } from '../records/fingerprint.ts';
 import type { Job } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, stack } from './wording/blocks.ts';
+import { capped, olderOnes } from './wording/capped.ts';
 import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { defineView } from './view.ts';
@@ -34,7 +35,7 @@ function printed({ book, say }: ViewContext): readonly Block[] {
   ];
 }
 
-function signed({ book, say }: ViewContext): readonly Block[] {
+function signed({ book, say, rows: shown }: ViewContext): readonly Block[] {
   const rows = book.records.jobs.flatMap((job) => signedRow(job, say));
   if (rows.length === 0) return [];
   return [
@@ -42,7 +43,7 @@ function signed({ book, say }: ViewContext): readonly Block[] {
       type: 'table',
       caption: say('Signed records'),
       columns: [column(say('Record'), 6), column(say('Signed'), 3), column(say('As it was signed'), 5)],
-      rows,
+      rows: shown === undefined ? rows : capped(rows, (rest) => olderOnes(say, rest), shown),
       empty: '',
       use: 'read',
     },

@@ -3,7 +3,7 @@ import { photosOf, type LifeLine, type PartLife } from '../book/part-lives.ts';
 import type { Job, PartEntry, Reading } from '../records/model.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
-import { column, fact, heading, joined, row, stack } from './wording/blocks.ts';
+import { column, fact, heading, joined, row, sentence, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { jobDate, jobTitle } from './wording/job.ts';
@@ -18,7 +18,7 @@ const mostLines = 150;
 
 /** What a part is called. */
 export function lifeName({ book }: ViewContext, life: PartLife): string {
-  return itemName(book, life.name);
+  return sentence(itemName(book, life.name));
 }
 
 /** The blocks of one life, oldest line first; of a long one the newest. */

@@ -1,5 +1,5 @@
 // The parts of the machine by system: each leads to its life; what is open on it, and when it was touched last.
-import { isTold, type LifeLine, type PartLife } from '../book/part-lives.ts';
+import { hasLife, isTold, type LifeLine, type PartLife } from '../book/part-lives.ts';
 import type { Block, Inline, Row, Text } from '../sheet/sheet.ts';
 import { lifeName, stateNow } from './part-life.ts';
 import { column, lines, row } from './wording/blocks.ts';
@@ -8,8 +8,12 @@ import { grouped } from './wording/grouped.ts';
 import { jobDate } from './wording/job.ts';
 import type { ViewContext } from './view.ts';
 
-/** The table of the parts that have a page; `fileOf` gives it. */
-export function partList(context: ViewContext, lives: readonly PartLife[], fileOf: (life: PartLife) => string): Block {
+/** The table of the parts that records speak of; `fileOf` gives the page of those that have one. */
+export function partList(
+  context: ViewContext,
+  lives: readonly PartLife[],
+  fileOf: (life: PartLife) => string | undefined,
+): Block {
   const { say } = context;
   const systems = grouped(lives, ({ system }) => system.name);
   return {
@@ -29,9 +33,10 @@ export function partList(context: ViewContext, lives: readonly PartLife[], fileO
   };
 }
 
-function partRow(context: ViewContext, life: PartLife, file: string): Row {
+function partRow(context: ViewContext, life: PartLife, file: string | undefined): Row {
   const last = life.lines.at(-1);
-  const name: Text = [{ kind: 'link', text: lifeName(context, life), to: `page:${file}` }];
+  const text = lifeName(context, life);
+  const name: Text = file === undefined ? text : [{ kind: 'link', text, to: `page:${file}` }];
   const now = life.open.length === 0 ? '' : stateNow(context, life);
   return row(name, count(life.lines.length), last === undefined ? '' : [jobDate(last.job)], now);
 }
@@ -53,7 +58,12 @@ function dates({ say }: ViewContext, all: readonly LifeLine[]): readonly Inline[
   ];
 }
 
-/** Lives that have a page of their own, and those that have not. */
-export function toldAndFitted(lives: readonly PartLife[]): readonly [readonly PartLife[], readonly PartLife[]] {
-  return [lives.filter(isTold), lives.filter((life) => !isTold(life))];
+/** Parts of which something is told, those of them that have a page of their own, and those that were only fitted. */
+export function partsByTelling(lives: readonly PartLife[]): {
+  readonly told: readonly PartLife[];
+  readonly followed: readonly PartLife[];
+  readonly fitted: readonly PartLife[];
+} {
+  const told = lives.filter(isTold);
+  return { told, followed: told.filter(hasLife), fitted: lives.filter((life) => !isTold(life)) };
 }

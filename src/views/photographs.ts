@@ -16,7 +16,8 @@ export const photographs = defineView({
   },
 });
 
-function thumbnail(job: Job, photo: Photo): PhotoBlock {
+/** A photo, small, with its record and its file behind its caption. */
+export function thumbnail(job: Job, photo: Photo): PhotoBlock {
   const name = photo.file.slice(photo.file.lastIndexOf('/') + 1);
   const caption: readonly Inline[] = [
     ...(photo.caption === '' ? [] : [`${photo.caption} `]),

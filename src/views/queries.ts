@@ -5,6 +5,7 @@ import type { Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
 import { capped, moreOfThem } from './wording/capped.ts';
 import { jobTitle } from './wording/job.ts';
+import { manualPlace } from './wording/manual-parts.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -55,10 +56,9 @@ function where({ book }: ViewContext, problem: Problem): Text {
   const id = /^jobs\/(.+)\.md$/.exec(problem.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   const file: Text = job === undefined ? problem.at.file : [jobTitle(job)];
-  const page = ['problems', 'queries'].find((one) =>
-    (book.content.pages.get(one)?.body ?? '').includes(`\n## ${problem.code}\n`),
-  );
-  const to = `page:${page === 'problems' ? 'problems-manual' : 'queries'}.html#${problem.code}`;
+  const bodyOf = (one: string): string => book.content.pages.get(one)?.body ?? '';
+  const page = ['problems', 'queries'].find((one) => bodyOf(one).includes(`\n## ${problem.code}\n`));
+  const to = page === undefined ? '' : `page:${manualPlace(page, bodyOf(page), problem.code)}`;
   const code: Text = page === undefined ? problem.code : [{ kind: 'link', text: problem.code, to }];
   return joined([file, code, queryPrint(problem)], ', ');
 }

@@ -19,24 +19,64 @@ export const workings = defineView({
   options: [],
   long: { page: 'workings.html', title: 'Workings' },
   blocks: (context) => {
-    const all = workedFigures(context.book);
-    if (all.length === 0) return [lines([context.say('No figure of this binder was worked out.')])];
-    const rules = grouped(all, ({ figure }) =>
-      figure.origin.kind === 'worked out' ? ruleKey(figure.origin.working) : '',
-    );
-    return stack(
-      toCalculations(context),
-      [...rules.values()].flatMap((those, index) => ruleBlocks(context, those, index)),
-    );
+    const rules = workedRules(context);
+    if (rules.length === 0) return noWorkings(context);
+    return [toCalculations(context), ...rules.flatMap(({ blocks }) => blocks())];
   },
 });
+
+/** The figures of one rule, under its name. */
+export interface WorkedRule {
+  readonly name: string;
+  /** Its anchor. */
+  readonly id: string;
+  /** Anchors of its figures. */
+  readonly figures: readonly string[];
+  /** Lines that its table takes, about. */
+  readonly length: number;
+  readonly blocks: () => readonly Block[];
+}
+
+/** Every rule by which figures of the binder were worked out, in the order in which they come. */
+export function workedRules(context: ViewContext): readonly WorkedRule[] {
+  const rules = grouped(workedFigures(context.book), ({ figure }) =>
+    figure.origin.kind === 'worked out' ? ruleKey(figure.origin.working) : '',
+  );
+  return [...rules.values()].map((those, index) => {
+    const [working] = workingsOf(those);
+    return {
+      name: working === undefined ? '' : ruleName(context, working),
+      id: ruleId(index),
+      figures: those.map(({ id }) => id),
+      length: workingsOf(those).reduce((sum, { inputs }) => sum + 1 + inputs.length, 0),
+      blocks: () => ruleBlocks(context, those, index),
+    };
+  });
+}
+
+export function noWorkings({ say }: ViewContext): readonly Block[] {
+  return [lines([say('No figure of this binder was worked out.')])];
+}
+
+function workingsOf(those: readonly WorkedFigure[]): readonly Working[] {
+  return those.flatMap(({ figure: { origin } }) => (origin.kind === 'worked out' ? [origin.working] : []));
+}
+
+function ruleName({ say }: ViewContext, { calculation }: Working): string {
+  return say(calculationById(calculation)?.name ?? sentence(calculation));
+}
+
+function ruleId(index: number): string {
+  return `rule-${count(index + 1)}`;
+}
 
 /** Figures of one rule stand together: formula and source once. */
 function ruleKey(working: Working): string {
   return [working.calculation, working.formula, working.source].join('\n');
 }
 
-function toCalculations({ say }: ViewContext): Block {
+/** Leads to the list of all calculations. */
+export function toCalculations({ say }: ViewContext): Block {
   const link = {
     kind: 'link',
     text: say('every calculation with its formula, range, source and example'),
@@ -47,15 +87,12 @@ function toCalculations({ say }: ViewContext): Block {
 
 function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index: number): readonly Block[] {
   const { say } = context;
-  const workings = those
-    .map(({ figure }) => figure.origin)
-    .flatMap((one) => (one.kind === 'worked out' ? [one.working] : []));
+  const workings = workingsOf(those);
   const [working] = workings;
   if (working === undefined) return [];
   const remarks = sharedRemarks(workings);
-  const name = calculationById(working.calculation)?.name ?? sentence(working.calculation);
   return stack(
-    heading(2, say(name), `rule-${count(index + 1)}`),
+    heading(2, ruleName(context, working), ruleId(index)),
     {
       type: 'facts',
       facts: [
@@ -126,6 +163,8 @@ function from(book: ViewContext['book'], say: (words: string) => string, figure:
     return `${say('worked out')}: ${calculationById(origin.working.calculation)?.name ?? origin.working.formula}`;
   const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
+  // What is common practice stands in no file that its reader has.
+  if (origin.source !== undefined && origin.at.file.startsWith('src/')) return say(origin.source);
   const place: Text = job === undefined ? origin.at.file : [{ kind: 'link', text: job.title, to: `job:${job.id}` }];
   return joined([origin.source, place], ', ');
 }

@@ -56,7 +56,7 @@ describe.each([
         : kind === 'sheet'
           ? [`sheets/${rest}.html`]
           : kind === 'working'
-            ? ['workings.html', rest]
+            ? [binder.pages.find(({ workings }) => workings?.includes(rest) === true)?.file, rest]
             : rest.split('#');
     if (kind === 'print') return binder.sheets.some((sheet) => sheet.id === rest) ? undefined : to;
     if (kind === 'phone') return binder.book.plans.some(({ job }) => job.id === rest) ? undefined : to;

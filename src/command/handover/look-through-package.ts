@@ -1,7 +1,7 @@
 // The finished package looked through, file by file: texts, pages, PDFs with all that is in them, notes in pictures, names of files.
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { manualFile } from '../../compose/manual-pages.ts';
+import { manualBase, manualFile } from '../../compose/manual-pages.ts';
 import { packageFolder } from '../../disk.ts';
 import { lookFor } from '../../handover/look-through.ts';
 import { binderFolder, formatsFolder } from '../../handover/package-layout.ts';
@@ -23,7 +23,7 @@ function isOurs(file: string): boolean {
   const inside = file.startsWith(`${binderFolder}/`) ? file.slice(binderFolder.length + 1) : '';
   return (
     /^(?:assets|calculations|tables)\/|^(?:calculations|tables)\.html$|\.schema\.json$/u.test(inside) ||
-    manualPages().has(inside)
+    manualPages().has(manualBase(inside))
   );
 }
 

@@ -22,12 +22,12 @@ export function drawingSlabs(block: DrawingBlock, setting: Setting): readonly Sl
   const height = fitting.size.height * millimetre;
   const labels = labelItems(fitting.marks, tag, setting);
   const picture: Slab = {
-    height: height + checkRoom,
+    height: height + (block.sketch === undefined ? checkRoom : leading),
     before: 4,
     draw: (x, y, out) => {
       for (const mark of fitting.marks) if (mark.kind !== 'label') out.push(placed(mark, x, y, tag));
       for (const label of labels) out.push({ ...label, x: x + label.x, y: y + label.y });
-      check(x, y + height, tag, setting, out);
+      if (block.sketch === undefined) check(x, y + height, tag, setting, out);
     },
   };
   return [...caption, picture];

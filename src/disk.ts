@@ -112,7 +112,10 @@ export function findMachines(path: string): Outcome<readonly string[]> {
   if (folder === undefined) return { value: [], problems: [notAMachine(path)] };
   if (isFile(join(folder, 'machine.yaml'))) return { value: [folder], problems: [] };
   const inside = (namesIn(folder) ?? [])
-    .filter((each) => each.isDirectory() && isFile(join(folder, each.name, 'machine.yaml')))
+    // What is only on its way to being a machine folder has a hidden name.
+    .filter(
+      (each) => each.isDirectory() && !each.name.startsWith('.') && isFile(join(folder, each.name, 'machine.yaml')),
+    )
     .map((each) => join(folder, each.name));
   if (inside.length === 0) return { value: [], problems: [notAMachine(path)] };
   return { value: inside.sort(), problems: [] };

@@ -23,6 +23,7 @@ Examples
   splitpin to-get my-bike                what to buy, by supplier
   splitpin work                          the calculations of the trade
   splitpin handover my-bike              a package for the next owner; verify looks whether one is whole
+  splitpin adopt pipit-package.zip       takes such a package over: its history stays, you go on
 ${exits}`,
   intake: `
 Examples

@@ -4,7 +4,9 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import { describeEvening } from './describe-evening.ts';
 import { describeNext, type NextOptions } from './describe-next.ts';
 import type { AddOptions } from './add-command.ts';
+import type { AdoptOptions } from './adopt-command.ts';
 import { describeFill } from './describe-fill.ts';
+import { describeAdopt } from './describe-adopt.ts';
 import { describeHandover } from './describe-handover.ts';
 import { describeIntake } from './describe-intake.ts';
 import { describeTake } from './describe-take.ts';
@@ -61,6 +63,7 @@ export interface Commands {
   readonly toGet: (folder: string, options: EveningOptions) => Promise<ExitCode>;
   readonly handover: (folder: string, options: HandoverOptions) => Promise<ExitCode>;
   readonly verify: (path: string) => Promise<ExitCode>;
+  readonly adopt: (path: string, folder: string | undefined, options: AdoptOptions) => Promise<ExitCode>;
   readonly work: (id: string | undefined, words: readonly string[], options: Options) => Promise<ExitCode>;
 }
 
@@ -85,6 +88,7 @@ export async function runProgram(words: readonly string[], commands: Commands, t
     toGet: async (folder, options) => keep(commands.toGet(folder, options)),
     handover: async (folder, options) => keep(commands.handover(folder, options)),
     verify: async (path) => keep(commands.verify(path)),
+    adopt: async (path, folder, options) => keep(commands.adopt(path, folder, options)),
     work: async (id, words, options) => keep(commands.work(id, words, options)),
   });
   try {
@@ -156,6 +160,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
   describeNext(command, today, actions.next);
   describeUpgrade(command, [today()], actions.upgrade);
   describeHandover(program, command, today, actions);
+  describeAdopt(program, today, actions.adopt);
   describeWork(program, actions);
   return program;
 }

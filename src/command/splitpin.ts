@@ -49,6 +49,8 @@ try {
         (await import('./evening-command.ts')).toGetCommand(folder, options, surroundings),
       handover: async (folder, options) =>
         (await import('./handover-command.ts')).handoverCommand(folder, options, surroundings, asker()),
+      adopt: async (path, folder, options) =>
+        (await import('./adopt-command.ts')).adoptCommand(path, folder, options, surroundings, asker()),
       verify: async (path) => (await import('./verify-command.ts')).verifyCommand(path, surroundings),
       work: async (id, words, options) =>
         (await import('./work-command.ts')).workCommand(id, words, options, surroundings),

@@ -1,4 +1,7 @@
 // Is a package whole? What was changed, is missing or was added, each by its name; pure: the hashes are made elsewhere.
+import { fingerprintList, type HashedRecord } from '../records/fingerprint.ts';
+import { isRecord } from '../source/machine-files.ts';
+import { sha256 } from '../source/sha256.ts';
 import { infoValue, oxumText, readInfo } from './package-info.ts';
 import {
   declarationFile,
@@ -109,15 +112,24 @@ function sumOf(payload: readonly FoundFile[], said: string | undefined): readonl
   return [{ kind: 'broken', path: infoFile, more: `it says ${said} (bytes and files), there are ${is}` }];
 }
 
-/** The fingerprint is the hash of the list of records: whoever wrote new manifests over changed records has to change it too. */
+/**
+ * The fingerprint is the hash of the list of records, so whoever wrote new manifests over changed records has to change it too, and then
+ * it is not the one on paper. It is made anew from the records themselves: the list that lies beside them could be the old one.
+ */
 function printOf(
   payload: readonly FoundFile[],
   said: string | undefined,
   folder: string | undefined,
 ): readonly PackageFault[] {
   if (said === undefined || folder === undefined) return [];
-  const path = `${recordsFolder}/${folder}/${fingerprintFile}`;
-  const is = payload.find((file) => file.path === path)?.hash;
-  if (is === undefined || is === said) return [];
-  return [{ kind: 'broken', path: infoFile, more: `the fingerprint in it is not that of ${path}` }];
+  const records = payload.flatMap(({ path, hash }): readonly HashedRecord[] => {
+    if (path === `${recordsFolder}/instruments.yaml`) return [{ file: '../instruments.yaml', hash }];
+    const start = `${recordsFolder}/${folder}/`;
+    const file = path.startsWith(start) ? path.slice(start.length) : '';
+    return isRecord(file) ? [{ file, hash }] : [];
+  });
+  const list = `${recordsFolder}/${folder}/${fingerprintFile}`;
+  const found = [sha256(fingerprintList(records)), payload.find(({ path }) => path === list)?.hash ?? ''];
+  if (found.every((is) => is === said)) return [];
+  return [{ kind: 'broken', path: infoFile, more: 'the fingerprint in it is not that of the records' }];
 }

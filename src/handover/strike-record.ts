@@ -32,6 +32,7 @@ export function strikesIn(source: SourceFile, work: StrikeWork): readonly Strike
   return [
     ...markedValues(tree, file),
     ...(file === 'machine.yaml' ? strikeMachine(tree, file) : []),
+    ...(file === 'adopted.yaml' ? formerList(tree, file) : []),
     ...(isJob ? [...hands(tree, file, work), ...pictures(tree, file, work), ...otherMachine(tree, file)] : []),
     ...(work.withoutPrices ? strikePrices(tree, file) : []),
   ];
@@ -41,6 +42,13 @@ export function strikesIn(source: SourceFile, work: StrikeWork): readonly Strike
 export function treeOf(source: SourceFile): Branch | undefined {
   if (source.file === 'story.md' && !source.text.replace(/^\uFEFF/u, '').startsWith('---')) return undefined;
   return readDocument(source).value?.data;
+}
+
+/** Which records stayed as they came: with names left out they are others, and the next owner's program makes the list anew. */
+function formerList(tree: Branch, file: string): readonly Strike[] {
+  const at = { file, path: ['records'] };
+  const what = 'the list of records that came from a former owner';
+  return isList(tree['records']) ? [{ what, text: '', at, by: 'none', hunt: false }] : [];
 }
 
 /** Every `{value: …, private: yes}`, wherever it stands. */

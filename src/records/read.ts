@@ -16,7 +16,7 @@ import { makerKind } from './kinds/maker.ts';
 import { storyKind } from './kinds/story.ts';
 import { wiringKind } from './kinds/wiring.ts';
 import { workshopKind } from './kinds/workshop.ts';
-import type { MakerData, Records, Workshop } from './model.ts';
+import type { Instrument, MakerData, Records, Workshop } from './model.ts';
 import { readFile, unreadFiles, type FileReading } from './read-file.ts';
 import { byDate, readJob } from './read-job.ts';
 
@@ -56,7 +56,7 @@ export function readRecords(
   const records: Records = {
     machine: { file: machine.file, ...data },
     maker,
-    instruments: instruments.flatMap((reading) => reading.value ?? []),
+    instruments: ownFirst(instruments, adopted?.value !== undefined),
     ...(workshops.length === 0 ? {} : { workshop: oneWorkshop(workshops) }),
     ...(wiring?.value === undefined ? {} : { wiring: wiring.value }),
     jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),
@@ -68,6 +68,16 @@ export function readRecords(
   };
   const changed = records.adopted === undefined ? [] : checkAdopted(records.adopted, files);
   return { value: records, problems: [...problems, ...changed, ...checkRecords(records, assets)] };
+}
+
+/**
+ * Of the machine's own file and the workshop's. In a machine that came from somebody else its own go first: its records mean the
+ * former owner's tool by a name, whatever the new workshop calls so.
+ */
+function ownFirst(readings: readonly FileReading<readonly Instrument[]>[], came: boolean): readonly Instrument[] {
+  const all = readings.flatMap((reading) => reading.value ?? []);
+  const own = new Set(all.filter(({ at }) => !at.file.startsWith('../')).map(({ id }) => id));
+  return came ? all.filter(({ at, id }) => !at.file.startsWith('../') || !own.has(id)) : all;
 }
 
 function readMaker(files: readonly SourceFile[]): Omit<MakerReading, 'dimensionOf'> {

@@ -209,7 +209,7 @@
     const isBehind = (test) => (test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran);
     const heldBy = (test) => (isBehind(test) ? [] : test.held);
     const ranked = table.tests
-      .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running))
+      .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running, ran))
       .map((test) => ({ test, rank: rankOf(known, test) }))
       .filter(({ test, rank }) => test.free || rank.tells > nothing);
     const free = ranked
@@ -233,9 +233,10 @@
     const tells = expected.reduce((sum, one) => sum + one.chance * one.tells, 0);
     return { id: test.id, tells, effort: test.effort, worth: tells / test.effort, expected };
   }
-  function isOpen(table, test, seen, done, running) {
+  function isOpen(table, test, seen, done, running, ran) {
     const has = new Set(table.tests.map((one) => one.id));
     if (test.running && !running) return false;
+    if (ran && isOfDeadEngine(table, test)) return false;
     if (test.turning && seen.has(engineStuck) && !test.when.includes(engineStuck)) return false;
     if (test.unless.some((ref) => seen.has(ref))) return false;
     if (test.when.length > 0 && !test.when.some((ref) => seen.has(ref))) return false;
@@ -253,6 +254,9 @@
       const test = table.tests.find((one) => one.id === refParts(ref).test);
       return outcome !== void 0 && (test?.turns === true || outcome.running === true);
     });
+  }
+  function isOfDeadEngine(table, test) {
+    return test.outcomes.every(({ saw }) => !fits(table, `${test.id}=${saw}`, [engineRuns]));
   }
 
   // src/bench/next-test-answer.ts
@@ -318,13 +322,8 @@
   }
 
   // src/bench/next-test-data.ts
-  function readBenchData(text) {
-    try {
-      const value = JSON.parse(text);
-      return isBenchData(value) ? value : void 0;
-    } catch {
-      return void 0;
-    }
+  function readBenchData(value) {
+    return isBenchData(value) ? value : void 0;
   }
   function isBenchData(value) {
     return (
@@ -339,7 +338,7 @@
 
   // src/bench/next-test.ts
   var bench = document.querySelector('#bench');
-  var data = bench === null ? void 0 : readBenchData(bench.dataset['table'] ?? '');
+  var data = readBenchData(window.splitpinBench);
   if (bench !== null && data !== void 0) begin(bench, data);
   function begin(bench2, data2) {
     const chosen = /* @__PURE__ */ new Map();

@@ -1,7 +1,7 @@
 // The search for a fault as lines for the terminal: what is seen, the leading causes of each group, the next tests, what is held.
 import { formatDecimal } from '../../quantity/decimal.ts';
 import type { Book } from '../book.ts';
-import type { Diagnosis, NextTest } from './diagnosis.ts';
+import { toldNothing, type Diagnosis, type NextTest } from './diagnosis.ts';
 import { leading, reasons, seenWords, workingOf } from './next-words.ts';
 
 const most = 5;
@@ -15,9 +15,7 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
     title,
     '',
     'Known',
-    ...(found.seen.length === 0
-      ? ['  nothing seen yet']
-      : found.seen.map((one) => `  ${seenWords(one)}${fromRecord(one)}`)),
+    ...knownLines(found),
     ...stopLines(found),
     '',
     ...found.groups.flatMap(({ group, causes }) => [
@@ -37,6 +35,20 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
     ...(found.next.length === 0 ? ['  no test that would tell more'] : []),
     ...(found.behind.length === 0 ? [] : ['', 'Look first', ...behindLines(found)]),
     ...(found.held.length === 0 ? [] : ['', 'Held', ...heldLines(found)]),
+  ];
+}
+
+/** What was seen, a line each; what told nothing, in one. */
+function knownLines({ seen }: Diagnosis): readonly string[] {
+  if (seen.length === 0) return ['  nothing seen yet'];
+  const silent = seen
+    .filter((one) => toldNothing(one) && one.record === undefined)
+    .map(({ test }) => test.short ?? test.test);
+  return [
+    ...seen
+      .filter((one) => !toldNothing(one) || one.record !== undefined)
+      .map((one) => `  ${seenWords(one)}${fromRecord(one)}`),
+    ...(silent.length === 0 ? [] : [`  Looked at, told nothing: ${silent.join('; ')}`]),
   ];
 }
 

@@ -24,7 +24,7 @@ interface Touched {
 /** Moments inside one record: found, then its work, then what was set, then what was left. */
 const inside = { found: 0, work: 1, set: 2, left: 3 } as const;
 
-/** Everything that was touched, with the last record that did it. */
+/** Every item that was touched, with the last record that did it. */
 function lastTouches(book: Book): {
   readonly touched: ReadonlyMap<string, Touched>;
   readonly order: ReadonlyMap<Job, number>;
@@ -32,6 +32,7 @@ function lastTouches(book: Book): {
 } {
   const ground = layGround(book.records, book.content, book.today);
   const reach = makeReach(ground);
+  const items = new Set(book.series.map(({ item }) => ground.key(item)));
   const touched = new Map<string, Touched>();
   const at =
     (job: Job, moment: number): Touch =>
@@ -39,6 +40,7 @@ function lastTouches(book: Book): {
       // Only a procedure is told without what was done to a thing.
       const whole = how === '';
       for (const key of keys) {
+        if (!items.has(key)) continue;
         if (whole && touched.get(key)?.job === job) continue;
         touched.set(key, { moment, job, what: thing + how, whole });
       }
@@ -47,7 +49,8 @@ function lastTouches(book: Book): {
     const order = ground.order.get(job) ?? 0;
     touchByKind(job, ground, at(job, order * 4 + inside.work));
     touchByWork(job, ground, reach, at(job, order * 4 + inside.work));
-    for (const reading of job.readings) touchBySetting(reading, ground, reach, at(job, order * 4 + inside.set));
+    const set = at(job, order * 4 + inside.set);
+    for (const reading of job.readings) touchBySetting(reading, ground, reach, set);
   }
   return { touched, order: ground.order, key: ground.key };
 }

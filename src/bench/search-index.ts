@@ -43,7 +43,7 @@ function resultsOf(index: MiniSearch<Row>, query: string): readonly { readonly i
     prefix: true,
     // A number is right or wrong; a word may be misspelt by a letter in four.
     fuzzy: (term: string) => (/\d/u.test(term) || term.length < 4 ? false : 0.25),
-    boost: { title: 3 },
+    boost: { title: 6 },
     tokenize: (text: string) => [...wordsOfQuery(text)],
     weights: { fuzzy: 0.3, prefix: 0.6 },
   } as const;

@@ -70,9 +70,10 @@ function excerpt(words: string, query: string): string {
   const first = Math.min(...places.filter((place) => place >= 0), words.length);
   const isNear = first === words.length || first < (around * 2) / 3;
   const start = isNear ? 0 : small.lastIndexOf(' ', first - around / 4) + 1;
-  const cut = words.slice(start, start + around);
+  const end = start + around < words.length ? words.lastIndexOf(' ', start + around) : words.length;
+  const cut = words.slice(start, end > start ? end : start + around);
   const head = isNear ? '' : `${words.slice(0, words.indexOf(';') + 1)} … `;
-  return `${head}${cut}${start + around < words.length ? ' …' : ''}`;
+  return `${head}${cut}${end < words.length ? ' …' : ''}`;
 }
 
 /** What is looked for stands in the address after the sign `#`, so that going back comes back to it. */

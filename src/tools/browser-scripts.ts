@@ -25,10 +25,11 @@ export function siteScript(name: string): string {
 /** Its text: the same sources give the same text. */
 export async function siteScriptText(name: string): Promise<string> {
   const isSmall = small.has(name);
-  const script = await bundled(name, isSmall);
+  const { script, packages } = await bundled(name, isSmall);
   const path = siteScript(name);
   // One statement, which is left as it was made.
-  if (isSmall) return `${madeFrom(name)}// prettier-ignore\n${script.replace(/^"use strict";/, '')}`;
+  if (isSmall)
+    return `${madeFrom(name)}${licences(packages)}// prettier-ignore\n${script.replace(/^"use strict";/, '')}`;
   return format(madeFrom(name) + script, { ...(await resolveConfig(path)), filepath: path });
 }
 
@@ -43,7 +44,8 @@ export function scriptModule(name: string): string {
 
 /** The text of that module: the same sources give the same text. */
 export async function scriptModuleText(name: string): Promise<string> {
-  const script = JSON.stringify(await bundled(name));
+  const { script: plain } = await bundled(name);
+  const script = JSON.stringify(plain);
   const text = `// Made by src/tools/browser-scripts.ts from src/bench/${name}.ts; not edited by hand.\nexport const script: string = ${script};\n`;
   const path = scriptModule(name);
   return format(text, { ...(await resolveConfig(path)), filepath: path });
@@ -62,7 +64,23 @@ const withoutProofs: Plugin = {
   },
 };
 
-async function bundled(name: string, minify = true): Promise<string> {
+/** A binder that is handed on carries the licences of what is in its scripts. */
+function licences(packages: readonly string[]): string {
+  return packages
+    .map(
+      (name) =>
+        `/* With ${name}:\n\n${readFileSync(join(root, 'node_modules', name, 'LICENSE.txt'), 'utf8').trim()}\n*/\n`,
+    )
+    .join('');
+}
+
+interface Bundled {
+  readonly script: string;
+  /** Names of other people’s packages in it. */
+  readonly packages: readonly string[];
+}
+
+async function bundled(name: string, minify = true): Promise<Bundled> {
   const made = await build({
     absWorkingDir: root,
     entryPoints: [`src/bench/${name}.ts`],
@@ -75,12 +93,22 @@ async function bundled(name: string, minify = true): Promise<string> {
     charset: 'ascii',
     legalComments: 'none',
     minify,
+    metafile: true,
     plugins: [withoutProofs],
     logLevel: 'warning',
   });
   const [file] = made.outputFiles;
   if (file === undefined) throw new Error(`no script was made of src/bench/${name}.ts`);
-  return file.text;
+  const paths = Object.keys(made.metafile.inputs).map((path) => /node_modules\/((?:@[^/]+\/)?[^/]+)/u.exec(path)?.[1]);
+  return { script: file.text, packages: [...new Set(paths.filter((path) => path !== undefined))].toSorted() };
+}
+
+/** Other people’s packages that the scripts carry. */
+export async function packagesInScripts(): Promise<readonly string[]> {
+  const all = await Promise.all(
+    [...browserScripts, ...siteScripts].map(async (name) => (await bundled(name)).packages),
+  );
+  return [...new Set(all.flat())].toSorted();
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

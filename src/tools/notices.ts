@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { packagesInScripts } from './browser-scripts.ts';
 import { bundledPackages } from './bundle.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -23,7 +24,7 @@ Packages
 
 /** The text of the file: one section a package, by name. */
 export async function notices(): Promise<string> {
-  const names = await bundledPackages();
+  const names = [...new Set([...(await bundledPackages()), ...(await packagesInScripts())])].toSorted();
   return head + names.map(section).join('');
 }
 

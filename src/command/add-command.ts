@@ -6,6 +6,7 @@ import { findMachines } from '../disk.ts';
 import { planRecord, proceduresFor, type Planned } from '../entry/plan-record.ts';
 import { jobKinds } from '../records/kinds/job.ts';
 import type { Asker } from './asker.ts';
+import { addRides } from './add/add-rides.ts';
 import { askPlan } from './add/ask-plan.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { nearest } from './nearest.ts';
@@ -61,6 +62,7 @@ export async function addCommand(
   }
   const { book } = read.binder;
   if (procedures[0] === 'list') return listProcedures(book, around);
+  if (procedures[0] === 'rides') return addRides(machine, today, around, asker);
   const given: Asked = { procedures, ...options };
   const asks = procedures.length === 0 && options.title === undefined;
   const asked = asks ? await askPlan(book, given, today, asker, terminal) : given;

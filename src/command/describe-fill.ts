@@ -11,6 +11,7 @@ Examples
   splitpin add my-bike wheel-rear-out chain-and-sprockets --title "Rear end"
   splitpin add my-bike --title "Seat off" --kind repair --reading "seat height"
   splitpin add my-bike list                              the procedures that there are for this machine
+  splitpin add my-bike rides                             types in the ride log, a line and a record for each ride
 
 The record gets its procedures, what is to be read, parts that go in new, the next bag numbers that are free, and the
 steps as a comment. It can be printed and filled in at once.
@@ -42,7 +43,7 @@ export function describeFill(
   runs: Runs,
 ): void {
   command('add', 'plan a job: a record with its blanks, ready to print and to fill in')
-    .argument('[procedures...]', 'names of procedures; without any, what is missing is asked')
+    .argument('[procedures...]', 'names of procedures, or: list, rides; without any, what is missing is asked')
     .option('-t, --title <words>', 'what the job is (default: the procedures’ own titles)')
     .option('-d, --date <date>', 'the day it is planned for (default: today)')
     .option('-k, --kind <kind>', 'kind of job: strip, repair, service … (default: by its first procedure)')

@@ -6,7 +6,7 @@ import type { Job } from '../records/model.ts';
 import type { Judged } from './judge-answer.ts';
 
 /** A clock counts one way; only readings of the clock that is fitted are compared, and none of the job itself. */
-export function judgeClock(book: Book, job: Job, said: string): readonly Judged[] {
+export function judgeClock(book: Book, job: Pick<Job, 'id' | 'date'>, said: string): readonly Judged[] {
   const period = book.records.machine.clock.at(-1);
   if (said.toLowerCase() === 'none' || period === undefined) return [];
   const read = readQuantity(/^[\d\s.,]+$/u.test(said) ? `${said} ${period.unit.symbol}` : said, 'distance ridden');

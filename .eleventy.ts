@@ -11,6 +11,7 @@ import { packageFolder } from './src/disk.ts';
 import { makePhotos } from './src/photos/photo-work.ts';
 import { siteAssets } from './src/render/assets.ts';
 import { configureSite } from './src/render/eleventy-config.ts';
+import { pageScripts } from './src/render/page-scripts.ts';
 import { searchFileText, searchIndexFile } from './src/render/search-file.ts';
 
 const machine = process.env['SPLITPIN_FOLDER'] ?? resolve(packageFolder(), 'demo-bike');
@@ -32,6 +33,12 @@ export default async function (configuration: UserConfig): Promise<{ readonly di
     data: { permalink: searchIndexFile, eleventyExcludeFromCollections: true },
     render: () => searchFileText(searchEntries(binder.book, binder.pages), binder.book.content.words),
   });
+  for (const [index, { file, text }] of pageScripts(binder.pages).entries()) {
+    configuration.addTemplate(`page-script-${String(index)}.11ty.js`, {
+      data: { permalink: file, eleventyExcludeFromCollections: true },
+      render: text,
+    });
+  }
   for (const { file, absolute } of siteAssets()) configuration.addPassthroughCopy({ [absolute]: file });
   return { dir: { input: 'templates', output } };
 }

@@ -1,4 +1,4 @@
-// What the page of the next test carries, read from its text: refused as a whole when it is not what the page was made with.
+// What the page of the next test works with, as the file beside it gives it: refused as a whole when it is not what the page was made with.
 import type { OddsTable } from '../calc/faults/odds-table.ts';
 
 export interface BenchTest {
@@ -24,14 +24,15 @@ export interface BenchData {
   readonly seen: readonly string[];
 }
 
-/** The data of a page; undefined when it cannot be read. */
-export function readBenchData(text: string): BenchData | undefined {
-  try {
-    const value: unknown = JSON.parse(text);
-    return isBenchData(value) ? value : undefined;
-  } catch {
-    return undefined;
+declare global {
+  interface Window {
+    splitpinBench?: unknown;
   }
+}
+
+/** What the data file put into the window; undefined when it is not there, or not what it should be. */
+export function readBenchData(value: unknown): BenchData | undefined {
+  return isBenchData(value) ? value : undefined;
 }
 
 function isBenchData(value: unknown): value is BenchData {

@@ -6,7 +6,7 @@ import { readBenchData, type BenchData, type BenchTest } from './next-test-data.
 import { silent } from '../calc/faults/odds-table.ts';
 
 const bench = document.querySelector<HTMLElement>('#bench');
-const data = bench === null ? undefined : readBenchData(bench.dataset['table'] ?? '');
+const data = readBenchData(window.splitpinBench);
 if (bench !== null && data !== undefined) begin(bench, data);
 
 function begin(bench: HTMLElement, data: BenchData): void {

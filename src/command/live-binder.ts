@@ -8,6 +8,7 @@ import type { Problem } from '../problem/problem.ts';
 import { siteAssets } from '../render/assets.ts';
 import { renderPage } from '../render/page.ts';
 import { renderPhonePage } from '../render/phone-page.ts';
+import { pageScripts } from '../render/page-scripts.ts';
 import { searchFileText, searchIndexFile } from '../render/search-file.ts';
 import type { SiteFrame } from '../render/site-frame.ts';
 import { namedPhotos } from './named-photos.ts';
@@ -127,6 +128,8 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));
       if (file === searchIndexFile) return sent(typeOf(file), good && searchText(good.binder));
+      const script = good && pageScripts(good.binder.pages).find((each) => each.file === file);
+      if (script !== undefined) return sent(typeOf(file), script.text());
       const asset = assets.get(file);
       return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));
     },

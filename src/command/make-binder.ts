@@ -112,15 +112,17 @@ async function stop(read: ReadMachine, problems: readonly Problem[], terminal: T
 async function writeSite(aside: Aside, work: Work, photos: ReadonlyMap<string, MadePhoto>): Promise<void> {
   const { binder, job, terminal } = work;
   terminal.progress('Pages of the site');
-  const [{ renderSite }, { siteAssets }, { searchFileText, searchIndexFile }] = await Promise.all([
+  const [{ renderSite }, { siteAssets }, { searchFileText, searchIndexFile }, { pageScripts }] = await Promise.all([
     import('../render/site.ts'),
     import('../render/assets.ts'),
     import('../render/search-file.ts'),
+    import('../render/page-scripts.ts'),
   ]);
   const frame = frameFor(binder, photos, undefined, job.options.siteOnly !== true);
   await renderSite(binder.pages, frame, ({ file, content }) => putText(aside, file, content));
   const { book, pages } = binder;
   putText(aside, searchIndexFile, searchFileText(searchEntries(book, pages), book.content.words));
+  for (const { file, text } of pageScripts(pages)) putText(aside, file, text());
   for (const asset of siteAssets()) putCopy(aside, asset.file, asset.absolute);
   if (job.options.siteOnly !== true) await writePhonePages(aside, work);
 }

@@ -30,6 +30,8 @@ export interface PageSpec {
   readonly make: () => Page;
   /** Ids of the worked figures whose workings stand on it. */
   readonly workings?: readonly string[];
+  /** Data that its script works with, as JSON in a file of this binder’s own below `assets/`. */
+  readonly script?: { readonly file: string; readonly data: () => string };
   /** Changes when the page may have changed; absent: make it again every time. */
   readonly inputs?: string;
 }

@@ -1,7 +1,7 @@
 // The pages of the site that every machine has, each a few views under one title.
 import type { Block, Page } from '../sheet/sheet.ts';
 import { viewNamed } from '../views/list.ts';
-import { nextTestBench } from '../views/next-test-bench.ts';
+import { nextTestBench, nextTestData, nextTestFile } from '../views/next-test-bench.ts';
 import type { ViewContext } from '../views/view.ts';
 import type { PageSpec } from './pages.ts';
 
@@ -12,6 +12,8 @@ interface Plain {
   readonly views: readonly (string | readonly [string, Readonly<Record<string, string>>])[];
   /** What its script works with, where it has one. */
   readonly bench?: (context: ViewContext) => Page['bench'];
+  /** The file of what is too large for the page itself. */
+  readonly script?: { readonly file: string; readonly data: (context: ViewContext) => string };
   /** Id of the sheet that holds the same for the printer. */
   readonly sheet?: string;
 }
@@ -45,6 +47,7 @@ const front: readonly Plain[] = [
     views: [['next-test', { of: 'working' }]],
     sheet: 'next-test',
     bench: nextTestBench,
+    script: { file: nextTestFile, data: nextTestData },
   },
   {
     file: 'settings.html',
@@ -64,7 +67,7 @@ const front: readonly Plain[] = [
 const back: readonly Plain[] = [
   { file: 'parts.html', title: 'Parts', views: ['shopping', 'parts'], sheet: 'parts-to-get' },
   { file: 'costs.html', title: 'Costs', views: ['costs'] },
-  { file: 'history.html', title: 'History', views: ['story', 'papers', 'known-findings'], sheet: 'history' },
+  { file: 'history.html', title: 'History', views: ['adopted', 'story', 'papers', 'known-findings'], sheet: 'history' },
   { file: 'problems.html', title: 'To look at', views: ['queries'] },
   { file: 'workings.html', title: 'Workings', views: ['workings'], sheet: 'workings' },
   { file: 'calculations.html', title: 'Calculations', section: 'Workings', views: ['calculations'] },
@@ -102,8 +105,10 @@ function sitePage(context: ViewContext, plain: Plain, printed: ReadonlySet<strin
   const section = context.say(plain.section ?? plain.title);
   const pdf = plain.sheet !== undefined && printed.has(plain.sheet) ? { pdf: `print/${plain.sheet}.pdf` } : {};
   const page = { file, title, section };
+  const { script } = plain;
   return {
     ...page,
+    ...(script === undefined ? {} : { script: { file: script.file, data: () => script.data(context) } }),
     make: () => {
       const bench = plain.bench?.(context);
       return { ...page, blocks: blocksOf(context, plain), ...pdf, ...(bench === undefined ? {} : { bench }) };

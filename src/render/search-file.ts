@@ -20,6 +20,6 @@ export function searchFileText(entries: readonly SearchEntry[], words: readonly 
 }
 
 /** JSON that stays what it is inside any script: no end tag, no line ends that only scripts know. */
-function insideScript(json: string): string {
+export function insideScript(json: string): string {
   return json.replaceAll(/[<\u2028\u2029]/gu, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }

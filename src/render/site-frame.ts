@@ -9,6 +9,8 @@ export interface SitePage {
   readonly make: () => Page;
   /** Ids of the worked figures whose workings stand on it. */
   readonly workings?: readonly string[];
+  /** Data that its script works with, as JSON in a file of this binder’s own below `assets/`. */
+  readonly script?: { readonly file: string; readonly data: () => string };
 }
 
 /** One line of the site's contents. */

@@ -6,8 +6,16 @@ import type { ViewContext } from './view.ts';
 import { sentence } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 
-/** The data as text; the script of the same name reads it. */
-export function nextTestBench(context: ViewContext): Page['bench'] {
+/** File of the data, below `assets/`. */
+export const nextTestFile = 'next-test-data.js';
+
+/** Its script, and the file with its data. */
+export function nextTestBench({ say }: ViewContext): Page['bench'] {
+  return { script: 'next-test.js', with: nextTestFile, label: say('Try outcomes'), data: '' };
+}
+
+/** The data as JSON; the script of the same name reads it. */
+export function nextTestData(context: ViewContext): string {
   const { say, book } = context;
   const found = diagnose(book);
   const { faults, table, seen } = found;
@@ -34,5 +42,5 @@ export function nextTestBench(context: ViewContext): Page['bench'] {
     cure: say(cure),
   }));
   const data = { table, tests, causes, seen: seen.filter(({ outcome }) => outcome !== undefined).map(refOf) };
-  return { script: 'next-test.js', label: say('Try outcomes'), data: JSON.stringify(data) };
+  return JSON.stringify(data);
 }

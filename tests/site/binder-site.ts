@@ -7,6 +7,7 @@ import { frameFor } from '../../src/command/site-frame-for.ts';
 import { photoNames } from '../../src/photos/photo-names.ts';
 import { renderOne } from '../../src/render/page.ts';
 import { renderPhonePage } from '../../src/render/phone-page.ts';
+import { pageScripts } from '../../src/render/page-scripts.ts';
 import { searchFileText, searchIndexFile } from '../../src/render/search-file.ts';
 import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
 import { standInPicture } from './stand-in-picture.ts';
@@ -40,10 +41,11 @@ export async function binderSite(folder: string, today: string): Promise<BinderS
     return made === undefined ? [] : [{ file, content: renderPhonePage(made) }];
   });
   const index = searchFileText(searchEntries(binder.book, binder.pages), binder.book.content.words);
+  const scripts = pageScripts(binder.pages).map(({ file, text }) => ({ file, content: text() }));
   return {
     specs: binder.pages,
     frame,
-    files: [...pages, ...pictures, ...prints, ...phones, { file: searchIndexFile, content: index }],
+    files: [...pages, ...pictures, ...prints, ...phones, ...scripts, { file: searchIndexFile, content: index }],
     pages: new Map(pages.map(({ file, content }) => [file, content])),
     lost,
   };

@@ -19,7 +19,7 @@ it('gives the same pages and assets, and nothing else', async () => {
   execFileSync(process.execPath, eleventy, { env, stdio: 'pipe' });
   const { pages } = await binderSite(machine, today);
   const written = readdirSync(output, { recursive: true, encoding: 'utf8' }).filter((file) => /\.\w+$/.test(file));
-  const assets = [...siteAssets().map(({ file }) => file), searchIndexFile];
+  const assets = [...siteAssets().map(({ file }) => file), searchIndexFile, 'assets/next-test-data.js'];
   expect(written.toSorted()).toEqual([...pages.keys(), ...assets].toSorted());
   const differing = [...pages].filter(([file, html]) => readFileSync(join(output, file), 'utf8') !== html);
   expect(differing.map(([file]) => file)).toEqual([]);

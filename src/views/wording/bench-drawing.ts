@@ -78,7 +78,7 @@ function shown(holds: readonly string[]): readonly string[] {
 }
 
 function cut(text: string, letters: number): string {
-  const all = [...text];
+  const all = Array.from(text);
   return all.length <= letters
     ? text
     : `${all

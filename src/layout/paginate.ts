@@ -95,13 +95,20 @@ function* placeGroup(asked: readonly Slab[], start: Open, leaves: Leaves, head: 
   let page = start;
   const group = shortened(asked, page);
   const fits = page.y + groupHeight(group, page, false) <= bottom(page) + 0.01;
-  if (!page.empty && !fits && groupHeight(group, page, true) <= page.frame.height) {
+  if (
+    !page.empty &&
+    !fits &&
+    group.some((slab) => slab.spare !== true) &&
+    groupHeight(group, page, true) <= page.frame.height
+  ) {
     const open = begin(page.number + 1, leaves, head);
     yield { closed: page, open };
     page = open;
   }
   for (const slab of group) {
-    if (!page.empty && page.y + before(slab, page) + slab.height > bottom(page) + 0.01) {
+    const full = !page.empty && page.y + before(slab, page) + slab.height > bottom(page) + 0.01;
+    if (slab.spare === true && (full || page.empty)) continue;
+    if (full) {
       const open = begin(page.number + 1, leaves, head);
       yield { closed: page, open };
       page = open;

@@ -23,6 +23,8 @@ export const headings: readonly TypeSize[] = [
 
 /** Rows to write in with a pencil and gloves. */
 export const workRow = 28;
+/** Rows that are ticked and not written in: not under 8 mm. */
+export const tickRow = 24.5;
 /** Rows to be read. */
 export const readRow = 17.5;
 /** Rows of a card that is whole on one side. */

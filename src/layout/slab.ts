@@ -13,6 +13,8 @@ export interface Slab {
   readonly parting?: (x: number, y: number, out: PlacedItem[]) => void;
   /** Repeated above this slab when it begins a page: the head of its table. */
   readonly again?: Slab;
+  /** Left out where it would begin a page. */
+  readonly spare?: boolean;
   /** Begins a new page, or the back of the leaf. */
   readonly begins?: 'page' | 'back';
   /** Stands at the foot of the page. */

@@ -4,6 +4,7 @@ import type { PlacedItem, PlacedPage, Tag, TextItem } from '../layout/placed.ts'
 import type { Destinations } from './destinations.ts';
 import { itemOperators } from './draw-item.ts';
 import type { FormFields } from './form-fields.ts';
+import { extent } from './extent.ts';
 import { drawPhoto, type PhotoAt } from './draw-photo.ts';
 import { points } from './numbers.ts';
 import { hexText, writeObject } from './objects.ts';
@@ -52,11 +53,17 @@ export function drawPage(page: PlacedPage, printing: Printing): void {
     } else {
       turn(item.tag);
     }
+    if (item.tag?.role === 'Figure') takes(item, item.tag, page, structure);
     parts.push(drawn(item, printing));
   }
   if (open) parts.push('EMC');
   doc.page.write(Buffer.from(parts.filter((part) => part !== '').join('\n'), 'latin1'));
   finishPage(printing, key, type);
+}
+
+function takes(item: PlacedItem, tag: Tag, page: PlacedPage, structure: Structure): void {
+  const part = extent(item);
+  if (part !== undefined) structure.takes(tag, part, page.height);
 }
 
 function drawn(item: PlacedItem, printing: Printing): string {

@@ -1,6 +1,8 @@
 // The reading structure, written as the pages go by: an element is written and let go as soon as reading has left it.
 import type PDFDocument from 'pdfkit';
 import type { Tag } from '../layout/placed.ts';
+import { around, type Extent } from './extent.ts';
+import { points } from './numbers.ts';
 import { hexText, reference, reserve, writeObject } from './objects.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
@@ -13,6 +15,8 @@ interface OpenElement {
   readonly children: string[];
   /** Number of the page where its content begins. */
   page: number | undefined;
+  /** Of a figure: what it takes on its page. */
+  extent?: Extent;
 }
 
 export interface Structure {
@@ -22,6 +26,8 @@ export interface Structure {
   readonly mark: (tag: Tag) => number;
   /** Makes sure that an element exists, though nothing is drawn for it. */
   readonly touch: (tag: Tag) => void;
+  /** Says what of a page a figure takes, in points from the upper left corner. */
+  readonly takes: (tag: Tag, part: Extent, pageHeight: number) => void;
   /** Hangs an annotation below a tag; gives its key in the parent tree. */
   readonly annotation: (tag: Tag, annotation: Reference) => number;
   readonly endPage: () => void;
@@ -82,6 +88,11 @@ export function structure(doc: Document): Structure {
       element.children.push(element.page === page ? String(id) : elsewhere);
       return id;
     },
+    takes: (tag, { left, top, right, bottom }, pageHeight) => {
+      const element = at(tag);
+      const turned = { left, top: pageHeight - bottom, right, bottom: pageHeight - top };
+      element.extent = around(element.extent, turned);
+    },
     annotation: (tag, annotation) => {
       const element = at(tag);
       element.children.push('<</Type/OBJR/Obj ' + reference(annotation.id) + '/Pg ' + reference(page) + '>>');
@@ -117,12 +128,24 @@ function elementBody(element: OpenElement): string {
   const { tag, children, page } = element;
   const on = page === undefined ? '' : '/Pg ' + reference(page);
   return (
-    '<</S/' + tag.role + '/P ' + reference(element.parent) + attributes(tag) + on + '/K[' + children.join(' ') + ']>>'
+    '<</S/' +
+    tag.role +
+    '/P ' +
+    reference(element.parent) +
+    attributes(element) +
+    on +
+    '/K[' +
+    children.join(' ') +
+    ']>>'
   );
 }
 
-function attributes(tag: Tag): string {
-  if (tag.alt !== undefined) return '/Alt ' + hexText(tag.alt);
+function attributes({ tag, extent }: OpenElement): string {
+  if (tag.alt !== undefined) {
+    const { left, top, right, bottom } = extent ?? { left: 0, top: 0, right: 0, bottom: 0 };
+    const box = [left, top, right, bottom].map(points).join(' ');
+    return '/Alt ' + hexText(tag.alt) + '/A<</O/Layout/Placement/Block/BBox[' + box + ']>>';
+  }
   if (tag.heads !== undefined) return '/A<</O/Table/Scope/' + tag.heads + '>>';
   if (tag.span !== undefined) return '/A<</O/Table/ColSpan ' + String(tag.span) + '>>';
   return '';

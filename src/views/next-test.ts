@@ -28,7 +28,7 @@ export const nextTest = defineView({
       ...(found.evidence.speaks
         ? []
         : [paragraphs(context.say('Nothing seen speaks for a fault; this is what is common on such a machine.'))]),
-      leadsBlock(context, found, working),
+      ...leadsBlocks(context, found, working),
       heading(2, context.say('Next, in this order'), 'next'),
       ...looksBlocks(context, found),
       ...nextBlocks(context, found),
@@ -94,34 +94,35 @@ function fromRecord({ say }: ViewContext, record: Diagnosis['seen'][number]['rec
     : [` (${words}; `, { kind: 'link', text: job.id, to: `job:${job.id}` }, say(')')];
 }
 
-function leadsBlock(context: ViewContext, found: Diagnosis, working: boolean): Block {
+/** Where one reason holds for all of them, it is said once and has no column. */
+function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): readonly Block[] {
   const { say } = context;
-  return {
+  const all = found.groups.map(({ group, causes }) => ({ group, leads: leading(found, causes) }));
+  const why = [...new Set(all.flatMap(({ leads }) => leads.map((one) => reasons(found, one).join('; '))))];
+  const once = !working && why.length === 1;
+  const whyOf = (one: Parameters<typeof reasons>[1]): string =>
+    say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(found, one)}` : '');
+  const table: Block = {
     type: 'table',
     columns: [
       column(say('Cause'), 4),
       column(say('How likely'), 2),
-      column(say('Why'), 5),
+      ...(once ? [] : [column(say('Why'), 5)]),
       column(say('Usual cure'), 4),
     ],
-    rows: found.groups.flatMap(({ group, causes }): readonly Row[] => {
-      const leads = leading(found, causes);
+    rows: all.flatMap(({ group, leads }): readonly Row[] => {
       if (leads.length === 0) return [];
       return [
         { kind: 'band', text: [{ kind: 'strong', text: sentence(say(group)) }] },
         ...leads.map((one) =>
-          row(
-            sentence(say(one.cause.cause)),
-            say(one.word),
-            say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(found, one)}` : ''),
-            say(one.cause.cure),
-          ),
+          row(sentence(say(one.cause.cause)), say(one.word), ...(once ? [] : [whyOf(one)]), say(one.cause.cure)),
         ),
       ];
     }),
     empty: say('No cause leads.'),
     use: 'read',
   };
+  return once ? [paragraphs(`${say('Of each')}: ${say(why[0] ?? '')}.`), table] : [table];
 }
 
 /** Looks that cost nothing, each with a tick. */
@@ -147,7 +148,7 @@ function nextBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
     heading(3, say('Then, what tells most for its effort'), 'tests'),
     {
       type: 'table',
-      columns: [column(say('Test, and how'), 7), column('', 1, 'centre'), column(say('What was seen'), 4)],
+      columns: [column(say('What was seen'), 4), column('', 4), column('', 4)],
       rows: next.flatMap((one, index) => testRows(context, one, index + 1)),
       empty:
         found.held.length > 0
@@ -158,7 +159,7 @@ function nextBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
   ];
 }
 
-/** A test as a band with its caution, then a line with a tick for each outcome; how it is done stands beside them. */
+/** A test with how it is done as a band, its cautions, then a tick for each outcome, three a line. */
 function testRows(context: ViewContext, { test }: NextTest, number: number): readonly Row[] {
   const { say } = context;
   const title = `${count(number)}\u2002${sentence(say(test.test))}`;
@@ -166,18 +167,33 @@ function testRows(context: ViewContext, { test }: NextTest, number: number): rea
     countOf(test.minutes, 'minute', 'minutes'),
     ...(test.tools === undefined ? [] : [say(test.tools)]),
   ].join('; ');
+  const how: readonly Inline[] = test.how === undefined ? [] : [{ kind: 'em', text: ` ${say(test.how)}` }];
   const cautions = [test.caution, ...test.cautions].flatMap((id) => cautionRow(context, id ?? ''));
   return [
-    { kind: 'band', text: [{ kind: 'strong', text: title }, ` (${aside})`] },
+    { kind: 'band', text: [{ kind: 'strong', text: `${title} (${aside})` }, ...how] },
     ...cautions,
-    ...test.outcomes.map((outcome, index): Row => {
-      const how: Cell = index === 0 ? { text: say(test.how ?? '') } : { text: '' };
-      return {
-        kind: 'cells',
-        cells: [how, { box: 'tick', id: `${test.id}-${outcome.saw}` }, { text: say(outcome.words) }],
-      };
-    }),
+    ...inThrees(test.outcomes.map((outcome): Cell => outcomeCell(context, test, outcome))).map((cells): Row => ({
+      kind: 'cells',
+      cells,
+    })),
   ];
+}
+
+function outcomeCell(
+  { say }: ViewContext,
+  test: NextTest['test'],
+  outcome: NextTest['test']['outcomes'][number],
+): Cell {
+  const asks = `${sentence(say(test.test))}: ${lowerFirst(say(outcome.words))}`;
+  return { box: 'tick', id: `${test.id}-${outcome.saw}`, text: say(outcome.words), about: { asks } };
+}
+
+/** Three beside each other; empty cells fill the last row. */
+function inThrees(cells: readonly Cell[]): readonly (readonly Cell[])[] {
+  const none: Cell = { text: '' };
+  return cells.flatMap((cell, index) =>
+    index % 3 === 0 ? [[cell, cells[index + 1] ?? none, cells[index + 2] ?? none]] : [],
+  );
 }
 
 /** Points that the engine is past by what was seen, and that the records do not prove: to be looked at before it is kicked again. */

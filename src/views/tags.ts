@@ -103,7 +103,7 @@ function plannedBags(context: ViewContext): readonly Card[] {
 /** A line left to be written on. */
 const blank = '\u00a0';
 
-/** Two pairs of blank labels and two blank tags, with the number that is free next. */
+/** A pair of blank labels and a blank tag, and as many again where they take no further page. */
 function blankTags(context: ViewContext): readonly Card[] {
   const { book, say } = context;
   const many = book.off.bags.length;
@@ -134,5 +134,6 @@ function blankTags(context: ViewContext): readonly Card[] {
     ],
     foot: label.foot,
   };
-  return [...bothLabels(context, say('Bag'), label), ...bothLabels(context, say('Bag'), label), part, part];
+  const spare = [...bothLabels(context, say('Bag'), label), part].map((one) => ({ ...one, spare: true }));
+  return [...bothLabels(context, say('Bag'), label), part, ...spare];
 }

@@ -72,10 +72,20 @@ function elementFaults({ role, dict, children, marks, objects }: Element, read: 
     if (allowed !== undefined && !allowed.includes(child.role)) found.push(`${child.role} in ${role}`);
   if (allowed !== undefined && marks > 0) found.push(`${role} holds text of its own`);
   if (role === 'Figure' && (read.text(dict, 'Alt') ?? '').trim() === '') found.push('a figure without words');
+  if (role === 'Figure' && !hasRoom(read.array(read.dict(dict, 'A'), 'BBox')))
+    found.push('a figure that takes no room');
   if (role === 'TH' && read.text(read.dict(dict, 'A'), 'Scope') === undefined) found.push('a head that heads nothing');
   if (role === 'Link' && objects.length === 0) found.push('a link without a live place');
   if (role === 'Table') found.push(...tableFaults(children, read));
   return found;
+}
+
+/** Four numbers: left, bottom, right, top. */
+function hasRoom(box: readonly PDFObject[]): boolean {
+  const [left = 0, bottom = 0, right = 0, top = 0] = box.map((side) =>
+    side instanceof PDFNumber ? side.asNumber() : 0,
+  );
+  return box.length === 4 && right - left > 1 && top - bottom > 1;
 }
 
 /** Rows of one length, and at least one head. */

@@ -106,7 +106,12 @@ describe('cards and logs', () => {
     for (const binder of all) {
       const [block] = cardsOf(binder, 'settings-card');
       expect(block?.size).toEqual({ width: 86, height: 54 });
-      expect(block?.cards).toHaveLength(2);
+      // Fronts and backs in pairs, and nothing that is asked for is left off.
+      expect((block?.cards.length ?? 1) % 2).toBe(0);
+      const told = JSON.stringify(block?.cards);
+      const tyres = binder.book.records.maker.settings.filter(({ name }) => /tyre|tire|plug|timing|chain/iu.test(name));
+      expect(tyres.length).toBeGreaterThan(0);
+      for (const { name } of tyres) expect(told).toContain(name);
     }
     expect(textOf(pipit, 'settings-card')).toContain('Plug gap 0.6\u00a0mm');
     expect(textOf(finch, 'settings-card')).toContain('The altitude of its place is not recorded');

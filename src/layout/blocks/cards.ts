@@ -20,11 +20,14 @@ export function* cardsSlabs(block: CardsBlock, setting: Setting): Generator<Slab
   const across = Math.max(1, Math.floor((setting.width + setting.bleed + 0.5) / width));
   const size = { width, height, hole: block.hole, small: block.small === true, inside, cut: true, setting };
   const cards = block.cards.flatMap((card) => setCard(card, size));
+  // Spare ones stand last; a row that holds no other is left out where it would begin a page.
+  const asked = block.cards.filter((card) => card.spare !== true).flatMap((card) => setCard(card, size)).length;
   for (let from = 0; from < cards.length; from += across) {
     const row = cards.slice(from, from + across);
     yield {
       height,
       ...(from === 0 ? { before: leading } : {}),
+      ...(from >= asked ? { spare: true } : {}),
       draw: (x, y, out) => {
         for (const [index, draw] of row.entries()) draw(x + index * width, y, out);
       },

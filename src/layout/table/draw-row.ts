@@ -45,9 +45,9 @@ function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowS
     tag,
     struck: style.struck,
   };
-  if (box === 'tick') drawTick(set, left, y, tag, out);
+  if (box === 'tick') drawTick(set, left, y + (tier.row - tickBox) / 2, tag, out);
   const below = setLines(set.lines, place, out);
-  if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (workRow - writeBox.height) / 2, style, out);
+  if (box === 'write') drawWrite(set, left, boxBelow ? below + 1 : y + (tier.row - writeBox.height) / 2, style, out);
   if ((box === 'line' || box === undefined) && set.cell.id !== undefined)
     out.push(
       set.cell.across === true
@@ -97,10 +97,9 @@ function drawLabel(
   );
 }
 
-function drawTick(set: SetCell, left: number, y: number, tag: Tag | undefined, out: PlacedItem[]): void {
+function drawTick(set: SetCell, left: number, top: number, tag: Tag | undefined, out: PlacedItem[]): void {
   const alone = set.lines.length === 0 && set.align !== 'left';
   const x = alone ? left + (set.width - tickBox) / 2 : left;
-  const top = y + (workRow - tickBox) / 2;
   const id = set.cell.id === undefined ? {} : { id: set.cell.id };
   out.push({
     kind: 'box',

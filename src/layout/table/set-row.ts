@@ -1,6 +1,17 @@
 // One row set into its tiers: lines of text for every cell, and the height that the row takes.
 import { breakLines } from '../lines.ts';
-import { baseline, cardRow, leading, least, readRow, text as textType, tickBox, workRow, writeBox } from '../scale.ts';
+import {
+  baseline,
+  cardRow,
+  leading,
+  least,
+  readRow,
+  text as textType,
+  tickBox,
+  tickRow,
+  workRow,
+  writeBox,
+} from '../scale.ts';
 import { heightOf, type Align, type SetLine } from '../set-line.ts';
 import { linesOf, type Setting } from '../setting.ts';
 import type { Tier } from './columns.ts';
@@ -21,16 +32,18 @@ export interface SetCell {
 export interface SetTier {
   readonly cells: readonly SetCell[];
   readonly height: number;
+  /** What it would be with one line in every cell: boxes stand in its middle. */
+  readonly row: number;
   /** The common first baseline of its cells, below the top of the tier. */
   readonly base: number;
 }
 
-/** What a row is for: to be written in, to be read, or to stand on a card. */
-export type RowUse = 'work' | 'read' | 'card';
+/** What a row is for: to be written in, to be ticked, to be read, or to stand on a card. */
+export type RowUse = 'work' | 'tick' | 'read' | 'card';
 
 /** White space above and below the text of a row. */
 export function rowPadding(use: RowUse): number {
-  if (use === 'work') return 5;
+  if (use === 'work' || use === 'tick') return use === 'work' ? 5 : 4;
   return use === 'card' ? 1 : (readRow - leading) / 2;
 }
 
@@ -61,9 +74,15 @@ export function setRow(
     });
     const empty = at > 0 && cells.every((cell) => cell.lines.length === 0 && cell.cell.box === undefined);
     return empty
-      ? { cells, base: 0, height: 0 }
-      : tierOf(cells, table.work ? (at === 0 ? 'work' : 'read') : table.card === true ? 'card' : 'read');
+      ? { cells, base: 0, height: 0, row: 0 }
+      : tierOf(cells, at === 0 ? useOf(table) : table.card === true ? 'card' : 'read');
   });
+}
+
+/** A list to tick off has no room beside its words to write in. */
+export function useOf(table: TableModel): RowUse {
+  if (table.work) return table.reads === 'list' ? 'tick' : 'work';
+  return table.card === true ? 'card' : 'read';
 }
 
 function cellLines(measured: MeasuredCell, width: number, setting: Setting): readonly SetLine[] {
@@ -74,10 +93,16 @@ function cellLines(measured: MeasuredCell, width: number, setting: Setting): rea
 
 /** A tier of cells: all first lines stand on one baseline; the tallest cell gives the height. */
 export function tierOf(cells: readonly SetCell[], use: RowUse): SetTier {
-  const boxed = cells.some((cell) => cell.cell.box !== undefined);
-  const row = use === 'work' || boxed ? workRow : use === 'card' ? cardRow : readRow;
+  const row = rowOf(cells, use);
   const base = cells.reduce((most, cell) => Math.max(most, cellTop(cell, use, row) + firstBase(cell)), 0);
-  return { cells, base, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, use, base)), row) };
+  return { cells, base, row, height: cells.reduce((most, cell) => Math.max(most, cellHeight(cell, use, base)), row) };
+}
+
+function rowOf(cells: readonly SetCell[], use: RowUse): number {
+  if (use === 'tick')
+    return cells.every(({ cell }) => cell.box === undefined || cell.box === 'tick') ? tickRow : workRow;
+  if (use === 'work' || cells.some(({ cell }) => cell.box !== undefined)) return workRow;
+  return use === 'card' ? cardRow : readRow;
 }
 
 function firstBase(set: SetCell): number {

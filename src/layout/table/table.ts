@@ -9,7 +9,7 @@ import { placeColumns, type Tier } from './columns.ts';
 import { drawRow } from './draw-row.ts';
 import type { TableModel } from './model.ts';
 import { columnNeeds, measureRows, type MeasuredRow } from './prepare.ts';
-import { setRow, splitRow } from './set-row.ts';
+import { setRow, splitRow, useOf } from './set-row.ts';
 
 /** Sets a table; a table without rows gives no slabs. */
 export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab> {
@@ -46,12 +46,7 @@ function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
     return;
   }
   const { row } = measured;
-  const parts = splitRow(
-    setRow(measured, around.tiers, table, setting),
-    around.most,
-    table.work ? 'work' : table.card === true ? 'card' : 'read',
-    setting,
-  );
+  const parts = splitRow(setRow(measured, around.tiers, table, setting), around.most, useOf(table), setting);
   for (const [index, part] of parts.entries()) {
     const style = {
       work: table.work,

@@ -3,29 +3,36 @@ import { isBranch, isList, type Branch, type Tree } from '../source/tree.ts';
 import type { Place } from '../problem/problem.ts';
 import type { Strike } from './strike-record.ts';
 
-const priceKeys = new Set(['price', 'core']);
-
-/** Prices in the keys of a record. What was paid besides parts is one list, and goes as one. */
+/**
+ * Prices in the keys of a record. What was paid besides parts is one list, and goes as one; its amounts, like every other, are
+ * looked for everywhere.
+ */
 export function strikePrices(tree: Branch, file: string): readonly Strike[] {
+  if (!file.startsWith('jobs/')) return [];
   const found: Strike[] = [];
-  const visit = (inner: Tree, path: Place['path']): void => {
+  const visit = (inner: Tree, path: Place['path'], isPrice: boolean): void => {
     const key = String(path.at(-1) ?? '');
-    if (path.length === 1 && key === 'money') {
-      found.push({
-        what: 'what was paid',
-        text: '',
-        at: { file, path },
-        by: '{value: none, private: yes}',
-        hunt: false,
-      });
-    } else if (priceKeys.has(key) && inner !== '?' && inner !== null) {
-      const text = typeof inner === 'string' ? inner : '';
-      found.push({ what: 'a price', text, at: { file, path }, by: '{value: "?", private: yes}', hunt: false });
-    } else if (isList(inner)) inner.forEach((one, index) => visit(one, [...path, index]));
-    else if (isBranch(inner)) for (const [name, one] of Object.entries(inner)) visit(one, [...path, name]);
+    const at = { file, path };
+    if (path.length === 1 && key === 'money') found.push(withoutAmounts(at, 'what was paid', 'none'));
+    else if (key === 'core') found.push(withoutAmounts(at, 'a deposit', '"?"'));
+    if (typeof inner === 'string') {
+      const priced = isPrice ? amountKeys.has(key) : key === 'price';
+      if (priced && inner !== '?')
+        found.push({ ...withoutAmounts(at, 'a price', '"?"'), text: inner, hunt: /[1-9]/u.test(inner) });
+      return;
+    }
+    const inside = isPrice || key === 'core' || (path.length === 1 && key === 'money');
+    if (isList(inner)) inner.forEach((one, index) => visit(one, [...path, index], inside));
+    else if (isBranch(inner)) for (const [name, one] of Object.entries(inner)) visit(one, [...path, name], inside);
   };
-  if (file.startsWith('jobs/')) visit(tree, []);
+  visit(tree, [], false);
   return found;
+}
+
+const amountKeys = new Set(['paid', 'refund', 'deposit', 'deposit back']);
+
+function withoutAmounts(at: Place, what: string, mark: string): Strike {
+  return { what, text: '', at, by: `{value: ${mark}, private: yes}`, hunt: false };
 }
 
 /** An amount of money in running words; `codes` are the currencies of the machine. */

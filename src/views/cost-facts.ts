@@ -49,6 +49,9 @@ function toCome(say: Say, { wanted, unpriced, allowance, expected }: Outlook): r
 /** The facts, and the hours in a line of their own. */
 export function costFacts({ book, say }: ViewContext): readonly Block[] {
   const { total, fees, committed, limit } = book.costs;
+  // A sum of nothing would be a claim.
+  if (book.copy === 'buyer' && total.minor === 0 && committed.minor === 0)
+    return [paragraphs(say('No amount goes with this copy, so nothing is summed.'))];
   const outlook = outlookOf(book);
   const per = outlook.perDistance;
   return stack(

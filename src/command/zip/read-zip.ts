@@ -1,4 +1,5 @@
 // A ZIP looked over before a byte of it is unpacked: paths that climb, links, doubled names and absurd sizes are named and nothing is written.
+import { crc32 } from 'node:zlib';
 import { openPromise, type Entry, type ZipFile } from 'yauzl';
 import { doubledPaths, wrongPath } from '../../handover/package-paths.ts';
 
@@ -19,8 +20,16 @@ export interface OpenZip {
 /** `wrong`: sentences, one for each thing that keeps the ZIP from being unpacked. */
 export type ReadZip = OpenZip | { readonly wrong: readonly string[] };
 
+export interface Limits {
+  readonly files: number;
+  readonly file: number;
+  readonly all: number;
+  /** Unpacked against packed; what deflate can reach at most is about 1032. */
+  readonly ratio: number;
+}
+
 /** More than a workshop of photographs gives; beyond it a small ZIP can fill a disk. */
-export const zipLimits = { files: 50_000, file: 512 * 1024 * 1024, all: 4 * 1024 * 1024 * 1024, ratio: 1100 } as const;
+export const zipLimits: Limits = { files: 50_000, file: 512 * 1024 * 1024, all: 4 * 1024 * 1024 * 1024, ratio: 1100 };
 
 /** Opens a ZIP and looks over all its names and sizes. Close it when done. */
 export async function readZip(path: string, limits: Limits = zipLimits): Promise<ReadZip> {
@@ -33,14 +42,6 @@ export async function readZip(path: string, limits: Limits = zipLimits): Promise
   const looked = await lookOver(zip, limits);
   if ('wrong' in looked) zip.close();
   return looked;
-}
-
-interface Limits {
-  readonly files: number;
-  readonly file: number;
-  readonly all: number;
-  /** Unpacked against packed; what deflate can reach at most is about 1032. */
-  readonly ratio: number;
 }
 
 async function lookOver(zip: ZipFile, limits: Limits): Promise<ReadZip> {
@@ -108,5 +109,8 @@ async function unpacked(zip: ZipFile, entry: Entry): Promise<Buffer> {
     if (size > entry.uncompressedSize) throw new Error('larger than its entry says');
     parts.push(part);
   }
-  return Buffer.concat(parts);
+  const bytes = Buffer.concat(parts);
+  // The reader does not compare the sum that the ZIP keeps of each file.
+  if (crc32(bytes) !== entry.crc32) throw new Error('other bytes than its entry says');
+  return bytes;
 }

@@ -1,0 +1,265 @@
+// A package as its buyer gets it: looked through by other means than ours, checked with other programs, spoiled, and broken off while it is made.
+import { execFileSync } from 'node:child_process';
+import { appendFileSync, cpSync, existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { basename, dirname, join } from 'node:path';
+import sharp from 'sharp';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openPdf, pageText } from '../pdf/read-pdf.ts';
+import { put } from '../command/small-machine.ts';
+import { bytesBelow, emptyFolder, handOver, secretMachine, secrets, verify, type Said } from './package-folder.ts';
+
+let machine = '';
+let made: Said = { code: -1, out: '' };
+let out = '';
+let folder = '';
+let before: ReadonlyMap<string, Buffer> = new Map();
+
+beforeAll(async () => {
+  machine = await secretMachine();
+  before = bytesBelow(dirname(machine));
+  made = await handOver(machine);
+  out = join(dirname(machine), 'out/bike-handover');
+  folder = join(out, 'bike-package');
+}, 300_000);
+
+function bare(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '');
+}
+
+describe('what goes and what stays', () => {
+  test('was said before it was written', () => {
+    expect(made.out).toMatch(/^Stays with you:/u);
+    for (const secret of ['QX-7731', 'ZED 219T', '17 Quarry Lane', '07700 900 417', 'photos/mine.jpg', 'Tamsin Orrell'])
+      expect(made.out).toContain(secret);
+    expect(made.out).toContain('photos/plain.jpg (1 part covered)');
+    expect(made.code).toBe(0);
+  });
+  test('nothing of the owner’s was changed', () => {
+    for (const [file, bytes] of before)
+      expect(readFileSync(join(dirname(machine), file)).equals(bytes), file).toBe(true);
+  });
+});
+
+describe('no secret is in it', () => {
+  test('in no text, page, data, table or name', () => {
+    for (const [file, bytes] of bytesBelow(folder)) {
+      const text = bare(file + bytes.toString('utf8')) + bytes.toString('latin1').toLowerCase();
+      for (const secret of secrets) expect(text.includes(bare(secret)), `${secret} in ${file}`).toBe(false);
+    }
+  });
+  test('in no PDF: pages, title, file inside it', async () => {
+    const pdfs = [...bytesBelow(folder)].filter(([file]) => file.endsWith('.pdf'));
+    expect(pdfs.length).toBeGreaterThan(20);
+    let attached = 0;
+    for (const [file, bytes] of pdfs) {
+      const pdf = await openPdf(bytes);
+      const pages = await Promise.all(
+        Array.from({ length: pdf.numPages }, async (_, index) => pageText(pdf, index + 1)),
+      );
+      const files: unknown = await pdf.getAttachments();
+      const inside = Object.values(files ?? {}).map((one: unknown) => attachedText(one));
+      attached += inside.length;
+      const text = bare(JSON.stringify([pages, await pdf.getMetadata(), inside, await pdf.getOutline()]));
+      expect(text.length, file).toBeGreaterThan(20);
+      for (const secret of secrets) expect(text.includes(bare(secret)), `${secret} in ${file}`).toBe(false);
+    }
+    expect(attached).toBe(1);
+  });
+  test('no picture says where or by whom; what was to be covered is black, what was private is not there', async () => {
+    const pictures = [...bytesBelow(folder)].filter(([file]) => /\.jpe?g$/u.test(file));
+    expect(pictures.map(([file]) => basename(file))).not.toContain('mine.jpg');
+    expect(pictures.length).toBe(3);
+    for (const [file, bytes] of pictures) {
+      const { exif, xmp, iptc } = await sharp(bytes).metadata();
+      expect([exif, xmp, iptc], file).toEqual([undefined, undefined, undefined]);
+      const { data, info } = await sharp(bytes).raw().toBuffer({ resolveWithObject: true });
+      const at = (x: number): number =>
+        data[Math.floor(info.height / 2) * info.width * 3 + Math.floor(x * info.width) * 3 + 1] ?? -1;
+      expect(at(0.2), file).toBeLessThan(16);
+      expect(at(0.8), file).toBeGreaterThan(150);
+    }
+  });
+});
+
+function attachedText(one: unknown): string {
+  if (typeof one !== 'object' || one === null || !('content' in one)) return '';
+  return one.content instanceof Uint8Array ? Buffer.from(one.content).toString('utf8') : '';
+}
+
+describe('the package', () => {
+  test('is whole by sha256sum, by its own lists, and by verify as folder and as ZIP', async () => {
+    execFileSync('sha256sum', ['--strict', '--quiet', '-c', 'manifest-sha256.txt', 'tagmanifest-sha256.txt'], {
+      cwd: folder,
+    });
+    expect(await verify(folder)).toMatchObject({ code: 0 });
+    expect(await verify(`${folder}.zip`)).toMatchObject({ code: 0 });
+  });
+  test('declares itself as RFC 8493 asks', () => {
+    expect(readFileSync(join(folder, 'bagit.txt'), 'utf8')).toBe(
+      'BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n',
+    );
+    const payload = [...bytesBelow(join(folder, 'data')).values()];
+    const sum = payload.reduce((all, bytes) => all + bytes.length, 0);
+    expect(readFileSync(join(folder, 'bag-info.txt'), 'utf8')).toContain(
+      `Payload-Oxum: ${String(sum)}.${String(payload.length)}\n`,
+    );
+  });
+  test('has one fingerprint in its list, its read-me, its history and on the terminal', async () => {
+    const list = readFileSync(join(folder, 'data/records/bike/records.sha256'));
+    execFileSync('sha256sum', ['--quiet', '-c', 'records.sha256'], { cwd: join(folder, 'data/records/bike') });
+    const print = createHash('sha256').update(list).digest('hex');
+    const readMe = readFileSync(join(folder, 'read-me.txt'), 'utf8');
+    expect(bare(readMe)).toContain(print);
+    expect(bare(made.out)).toContain(print);
+    const pdf = await openPdf(readFileSync(join(folder, 'data/binder/print/history.pdf')));
+    const pages = await Promise.all(Array.from({ length: pdf.numPages }, async (_, index) => pageText(pdf, index + 1)));
+    expect(bare(pages.join(' '))).toContain(print);
+    expect(pages.join(' ')).toContain('Buyer’s copy');
+  });
+  test('holds the binder, the records, tables, the data with its schema, and the formats', () => {
+    for (const file of [
+      'binder/index.html',
+      'binder/print/handover-all.pdf',
+      'binder/data/binder.json',
+      'binder/data/binder.schema.json',
+      'records/instruments.yaml',
+      'records/bike/machine.yaml',
+      'tables/readings.csv',
+      'tables/left-out.csv',
+      'formats/formats.md',
+    ])
+      expect(existsSync(join(folder, 'data', file)), file).toBe(true);
+    expect(existsSync(join(folder, 'data/binder/.splitpin.json'))).toBe(false);
+    const lines = readFileSync(join(folder, 'read-me.txt'), 'utf8').split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+  test('comes out the same again, as a folder and as a ZIP, whatever the time zone', async () => {
+    const again = emptyFolder();
+    const zone = process.env['TZ'];
+    process.env['TZ'] = 'Pacific/Auckland';
+    try {
+      expect(await handOver(machine, { yes: true, out: join(again, 'x') })).toMatchObject({ code: 0 });
+    } finally {
+      if (zone === undefined) delete process.env['TZ'];
+      else process.env['TZ'] = zone;
+    }
+    const [one, other] = [bytesBelow(out), bytesBelow(join(again, 'x'))];
+    expect([...other.keys()].toSorted()).toEqual([...one.keys()].toSorted());
+    for (const [file, bytes] of one) expect(other.get(file)?.equals(bytes), file).toBe(true);
+  }, 300_000);
+});
+
+describe('a package that was spoiled', () => {
+  const spoiled = (spoil: (copy: string) => void): string => {
+    const copy = join(emptyFolder(), 'p');
+    cpSync(folder, copy, { recursive: true });
+    spoil(copy);
+    return copy;
+  };
+  test.each<[string, (copy: string) => void, string]>([
+    [
+      'one byte',
+      (copy) => appendFileSync(join(copy, 'data/records/bike/machine.yaml'), ' '),
+      'changed  data/records/bike/machine.yaml',
+    ],
+    ['a file gone', (copy) => rmSync(join(copy, 'data/tables/jobs.csv')), 'missing  data/tables/jobs.csv'],
+    ['a file more', (copy) => writeFileSync(join(copy, 'data/more.txt'), 'x'), 'added    data/more.txt'],
+    ['a tag file changed', (copy) => appendFileSync(join(copy, 'read-me.txt'), 'x'), 'changed  read-me.txt'],
+    ['a tag file more', (copy) => writeFileSync(join(copy, 'open-me.txt'), 'x'), 'added    open-me.txt'],
+    ['no manifest', (copy) => rmSync(join(copy, 'manifest-sha256.txt')), 'missing  manifest-sha256.txt'],
+    [
+      'a manifest that climbs',
+      (copy) => appendFileSync(join(copy, 'manifest-sha256.txt'), `${'0'.repeat(64)}  data/../../x\n`),
+      'climbs out of the package',
+    ],
+    [
+      'a manifest with words',
+      (copy) => appendFileSync(join(copy, 'manifest-sha256.txt'), 'hello\n'),
+      'is no hash and path',
+    ],
+    ['no declaration', (copy) => rmSync(join(copy, 'bagit.txt')), 'this is no package'],
+  ])('%s is named', async (_name, spoil, said) => {
+    const result = await verify(spoiled(spoil));
+    expect(result.code).toBe(1);
+    expect(result.out).toContain(said);
+  });
+  test('a record changed with new lists over it still has another fingerprint than the paper', async () => {
+    const copy = spoiled((at) => {
+      const record = 'data/records/bike/jobs/2024-03-02-bought.md';
+      writeFileSync(join(at, record), readFileSync(join(at, record), 'utf8').replace('barn', 'hall'));
+      execFileSync(
+        'sh',
+        [
+          '-c',
+          'cd data/records/bike && sed "s/^.*  \\(jobs.2024-03-02.*\\)$/$(sha256sum jobs/2024-03-02-bought.md | cut -c1-64)  \\1/" records.sha256 > ../r && mv ../r records.sha256',
+        ],
+        { cwd: at },
+      );
+      execFileSync(
+        'sh',
+        [
+          '-c',
+          'find data -type f | LC_ALL=C sort | xargs sha256sum > manifest-sha256.txt; sha256sum bagit.txt bag-info.txt manifest-sha256.txt read-me.txt > tagmanifest-sha256.txt',
+        ],
+        { cwd: at },
+      );
+    });
+    const result = await verify(copy);
+    expect(result.code).toBe(1);
+    expect(result.out).toContain('the fingerprint in it is not that of the records');
+  });
+});
+
+describe('what is not given out', () => {
+  test('a secret that our covering does not see is found at the end, and nothing is left', async () => {
+    const other = await secretMachine();
+    // YAML reads the code as the letter; the text of the record holds no such word.
+    put(other, {
+      'jobs/2024-05-20-code.md':
+        '---\ntitle: "Odal\\u0079s Brenner"\ndate: 2024-05-20\nkind: repair\nstate: done\n---\n',
+    });
+    const result = await handOver(other);
+    expect(result.code).toBe(1);
+    expect(result.out).toMatch(/data\/binder\/print\/history\.pdf: it holds a private word/u);
+    expect(result.out).toContain('bike-package was not written');
+    expect(readdirSync(join(dirname(other), 'out'))).toEqual([]);
+  }, 300_000);
+  test('nothing is written when it is only shown, not agreed to, or nobody can be asked', async () => {
+    const other = await secretMachine();
+    expect(await handOver(other, { show: true })).toMatchObject({ code: 0 });
+    expect(await handOver(other, {}, undefined, ['no'])).toMatchObject({ code: 0 });
+    expect((await handOver(other, {})).out).toContain('Write it with --yes');
+    expect(existsSync(join(dirname(other), 'out'))).toBe(false);
+  });
+  test('a name of a file or of the package that tells is refused', async () => {
+    const other = await secretMachine();
+    put(other, {
+      'jobs/2024-05-20-visit-birchhof.md': '---\ntitle: Visit\ndate: 2024-05-20\nkind: repair\nstate: done\n---\n',
+    });
+    const result = await handOver(other, { yes: true, name: 'tamsin-bike' });
+    expect(result.code).toBe(1);
+    expect(result.out).toContain('jobs/2024-05-20-visit-birchhof.md');
+    expect(result.out).toContain('tamsin-bike');
+  });
+});
+
+test.each(['begin', 'records', 'binder', 'tables', 'lists', 'look through', 'zip', 'swap'])(
+  'broken off before “%s”, the package that was there before is there still, whole, and nothing else',
+  async (at) => {
+    const was = bytesBelow(out);
+    const around = readdirSync(dirname(out)).toSorted();
+    const result = await handOver(machine, { yes: true, withoutPrices: true }, (step) => {
+      if (step === at) throw Object.assign(new Error('no space'), { code: 'ENOSPC' });
+    });
+    expect(result.code).toBe(3);
+    const now = bytesBelow(out);
+    expect([...now.keys()]).toEqual([...was.keys()]);
+    for (const [file, bytes] of was) expect(now.get(file)?.equals(bytes), file).toBe(true);
+    expect(readdirSync(dirname(out)).toSorted()).toEqual(around);
+  },
+  300_000,
+);

@@ -10,7 +10,8 @@ export function withGiven(job: Job, blank: Blank): Blank {
 }
 
 function ticked(job: Job, { id }: Blank): string | undefined {
-  const check = id.split('/').at(-1) ?? '';
+  // Of a hold point, `<point>/<check>`; a line of a form may end in the same word.
+  const check = /^(?:[^/]+|.*\/check)\/([^/]+)$/u.exec(id)?.[1] ?? '';
   const service = /^(?:service|running-in)\/([^/]+)$/u.exec(id)?.[1];
   const isTicked = job.ticks?.includes(inRecord(job.id, id)) === true;
   const isProved = job.checks.some((one) => one.check === check);

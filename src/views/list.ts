@@ -1,4 +1,5 @@
 // The shelf of views: a new view is one file and one line here.
+import { adopted } from './adopted.ts';
 import { airAndJet } from './air-and-jet.ts';
 import { allHoldPoints } from './all-hold-points.ts';
 import { assembly } from './assembly.ts';
@@ -104,6 +105,7 @@ export const views: readonly View[] = [
   evening,
   distancePlot,
   figureRules,
+  adopted,
   fingerprint,
   form,
   historyCover,

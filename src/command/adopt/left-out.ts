@@ -18,7 +18,7 @@ const ownWords = ['spending limit', 'allowance', 'hour rate'] as const;
 /** In the order of the file. What nobody ever knew, such as a feature, stays for the first sheet. */
 export function leftOutOf(machine: SourceFile): readonly LeftOutValue[] {
   const data = readDocument(machine).value?.data ?? {};
-  const { numbers = null, place = null } = { numbers: data['numbers'], place: data['place'] };
+  const { numbers, place } = { numbers: data['numbers'] ?? null, place: data['place'] ?? null };
   const stamped = isBranch(numbers)
     ? Object.entries(numbers).flatMap(([name, value]) => unknownNumber(name, value))
     : [];

@@ -11,8 +11,27 @@
     return at < 0 ? { test: ref, outcome: '' } : { test: ref.slice(0, at), outcome: ref.slice(at + 1) };
   }
   function outcomeOf(table, ref) {
-    const { test, outcome } = refParts(ref);
-    return table.tests.find((one) => one.id === test)?.outcomes.find((one) => one.id === outcome);
+    return indexOf(table).outcomes.get(ref);
+  }
+  function rowsWith(table, ref) {
+    return indexOf(table).rows.get(ref) ?? [];
+  }
+  var known = /* @__PURE__ */ new WeakMap();
+  function indexOf(table) {
+    const before = known.get(table);
+    if (before !== void 0) return before;
+    const outcomes = /* @__PURE__ */ new Map();
+    for (const test of table.tests)
+      for (const one of test.outcomes) {
+        const ref = `${test.id}=${one.id}`;
+        if (!outcomes.has(ref)) outcomes.set(ref, one);
+      }
+    const rows = /* @__PURE__ */ new Map();
+    for (const [index, row] of table.together.entries())
+      for (const ref of new Set(row.saw)) rows.set(ref, [...(rows.get(ref) ?? []), index]);
+    const made = { outcomes, rows };
+    known.set(table, made);
+    return made;
   }
 
   // src/calc/faults/evidence.ts
@@ -143,27 +162,29 @@
     const now = odds * (evidence.times.get(id) ?? 1);
     return partsOf(evidence, id).some(({ times }) => times >= strengths.shows) ? now : Math.min(now, surestUnseen);
   }
-  function expectedOf(known, test) {
-    const open = test.outcomes.filter((outcome) => fits(known.evidence.table, `${test.id}=${outcome.id}`, known.seen));
-    const each = open.map((outcome) => afterOutcome(known, test, outcome));
+  function expectedOf(known2, test) {
+    const open = test.outcomes.filter((outcome) =>
+      fits(known2.evidence.table, `${test.id}=${outcome.id}`, known2.seen),
+    );
+    const each = open.map((outcome) => afterOutcome(known2, test, outcome));
     const whole = each.reduce((sum, { share }) => sum + share, 0);
     if (whole === 0) return [];
     const touched = new Set(each.flatMap(({ chances }) => [...chances.keys()]));
-    const chanceAfter = (one, cause) => one.chances.get(cause) ?? chanceOf(known.odds.get(cause) ?? 0);
+    const chanceAfter = (one, cause) => one.chances.get(cause) ?? chanceOf(known2.odds.get(cause) ?? 0);
     const tells = each.map(() => 0);
     for (const cause of touched) {
       const mean = each.reduce((sum, one) => sum + (one.share / whole) * chanceAfter(one, cause), 0);
-      const weight = weightOf(known.evidence, cause);
+      const weight = weightOf(known2.evidence, cause);
       for (const [index, one] of each.entries())
         tells[index] = (tells[index] ?? 0) + weight * divergence(chanceAfter(one, cause), mean);
     }
     return each.map(({ outcome, share }, index) => ({ outcome, chance: share / whole, tells: tells[index] ?? 0 }));
   }
-  function afterOutcome(known, test, outcome) {
+  function afterOutcome(known2, test, outcome) {
     let { share } = outcome;
     const chances = /* @__PURE__ */ new Map();
-    for (const [cause, factor] of factorsOf(known.evidence, test, outcome)) {
-      const odds = known.odds.get(cause) ?? 0;
+    for (const [cause, factor] of factorsOf(known2.evidence, test, outcome)) {
+      const odds = known2.odds.get(cause) ?? 0;
       if (odds === 0) continue;
       share *= 1 - chanceOf(odds) + chanceOf(odds) * factor;
       chances.set(cause, chanceOf(odds * factor));
@@ -180,8 +201,9 @@
       if (product > 0) factors.set(cause, (factors.get(cause) ?? 1) * ((after.up * after.down) / product));
     }
     const ref = `${test.id}=${outcome.id}`;
-    for (const [index, row] of evidence.table.together.entries()) {
-      if (!row.saw.includes(ref) || evidence.rows.has(index)) continue;
+    for (const index of rowsWith(evidence.table, ref)) {
+      const row = evidence.table.together[index];
+      if (row === void 0 || evidence.rows.has(index)) continue;
       if (!row.saw.every((one) => one === ref || evidence.seen.has(one))) continue;
       for (const { cause, times } of row.says) factors.set(cause, (factors.get(cause) ?? 1) * times);
     }
@@ -205,12 +227,12 @@
     const done = new Set([...seen].map((ref) => refParts(ref).test));
     const running = runs(table, [...seen]);
     const ran = seenRunning(table, [...seen]);
-    const known = knownFrom(evidence, ran);
+    const known2 = knownFrom(evidence, ran);
     const isBehind = (test) => (test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran);
     const heldBy = (test) => (isBehind(test) ? [] : test.held);
     const ranked = table.tests
       .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running, ran))
-      .map((test) => ({ test, rank: rankOf(known, test) }))
+      .map((test) => ({ test, rank: rankOf(known2, test) }))
       .filter(({ test, rank }) => test.free || rank.tells > nothing);
     const free = ranked
       .filter(({ test }) => test.free && heldBy(test).length === 0)
@@ -228,8 +250,8 @@
     const behind = new Map(offered.map(({ test }) => [test.held[0] ?? '', test.held]));
     return { looks: free.map(({ rank }) => rank), next, held, behind: [...behind.values()] };
   }
-  function rankOf(known, test) {
-    const expected = expectedOf(known, test);
+  function rankOf(known2, test) {
+    const expected = expectedOf(known2, test);
     const tells = expected.reduce((sum, one) => sum + one.chance * one.tells, 0);
     return { id: test.id, tells, effort: test.effort, worth: tells / test.effort, expected };
   }

@@ -9,4 +9,6 @@ export function waitBeforeOptimising(): void {
   // Later engines do not know the flag, and say so on the terminal.
   if (Number.parseInt(process.versions.v8, 10) > 11) return;
   setFlagsFromString('--interrupt-budget=1000000');
+  // Room for young things grows at once to what it would reach anyway: fewer are carried over on the way.
+  setFlagsFromString('--semi-space-growth-factor=8');
 }

@@ -5,6 +5,7 @@ import { nextTests } from '../../calc/faults/next-tests.ts';
 import type { OddsTable } from '../../calc/faults/odds-table.ts';
 import type { CardPart, FaultTables } from '../../records/fault-model.ts';
 import type { Book } from '../book.ts';
+import { keptOfBook } from '../kept-of-book.ts';
 import { machineFaults } from './machine-faults.ts';
 import { lowerFirst } from './next-words.ts';
 import { oddsOfMachine } from './odds-of-machine.ts';
@@ -25,7 +26,9 @@ const farMore = 3;
 const lineLength = 46;
 
 /** For a machine that has stood, as the card is for a first start; held tests are on it too, since its reader is at the hold point. */
-export function cardLines(book: Book): readonly CardLine[] {
+export const cardLines = keptOfBook(linesOf);
+
+function linesOf(book: Book): readonly CardLine[] {
   const faults = machineFaults(book.content, book.records.machine.features);
   const nothing = { cured: new Map<string, string>(), moved: new Map<string, string>(), since: () => false };
   const made = oddsOfMachine(faults, book, 'long stored', nothing);

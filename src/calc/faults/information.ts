@@ -7,7 +7,7 @@
 import { noPull, partsOf, pulled, type Evidence } from './evidence.ts';
 import { chanceOf } from './cause-odds.ts';
 import { fits } from './contradictions.ts';
-import { engineRuns, type OddsCause, type OddsOutcome, type OddsTest } from './odds-table.ts';
+import { engineRuns, rowsWith, type OddsCause, type OddsOutcome, type OddsTest } from './odds-table.ts';
 import { relevance, strengths, surestUnseen } from './weights.ts';
 
 export interface Expected {
@@ -89,8 +89,9 @@ export function factorsOf(evidence: Evidence, test: OddsTest, outcome: OddsOutco
     if (product > 0) factors.set(cause, (factors.get(cause) ?? 1) * ((after.up * after.down) / product));
   }
   const ref = `${test.id}=${outcome.id}`;
-  for (const [index, row] of evidence.table.together.entries()) {
-    if (!row.saw.includes(ref) || evidence.rows.has(index)) continue;
+  for (const index of rowsWith(evidence.table, ref)) {
+    const row = evidence.table.together[index];
+    if (row === undefined || evidence.rows.has(index)) continue;
     if (!row.saw.every((one) => one === ref || evidence.seen.has(one))) continue;
     for (const { cause, times } of row.says) factors.set(cause, (factors.get(cause) ?? 1) * times);
   }

@@ -71,6 +71,35 @@ export function refParts(ref: string): { readonly test: string; readonly outcome
 
 /** The outcome that a `test=outcome` names; undefined for a silent one and for names that are not in the table. */
 export function outcomeOf(table: OddsTable, ref: string): OddsOutcome | undefined {
-  const { test, outcome } = refParts(ref);
-  return table.tests.find((one) => one.id === test)?.outcomes.find((one) => one.id === outcome);
+  return indexOf(table).outcomes.get(ref);
+}
+
+/** Numbers of the rows of `together` that hold a `test=outcome`, in their order. */
+export function rowsWith(table: OddsTable, ref: string): readonly number[] {
+  return indexOf(table).rows.get(ref) ?? [];
+}
+
+interface TableIndex {
+  readonly outcomes: ReadonlyMap<string, OddsOutcome>;
+  readonly rows: ReadonlyMap<string, readonly number[]>;
+}
+
+/** A table is never changed once made, and a ranking asks it some thousand times. */
+const known = new WeakMap<OddsTable, TableIndex>();
+
+function indexOf(table: OddsTable): TableIndex {
+  const before = known.get(table);
+  if (before !== undefined) return before;
+  const outcomes = new Map<string, OddsOutcome>();
+  for (const test of table.tests)
+    for (const one of test.outcomes) {
+      const ref = `${test.id}=${one.id}`;
+      if (!outcomes.has(ref)) outcomes.set(ref, one);
+    }
+  const rows = new Map<string, number[]>();
+  for (const [index, row] of table.together.entries())
+    for (const ref of new Set(row.saw)) rows.set(ref, [...(rows.get(ref) ?? []), index]);
+  const made = { outcomes, rows };
+  known.set(table, made);
+  return made;
 }

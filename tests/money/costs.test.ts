@@ -29,6 +29,36 @@ describe('each buy once', () => {
     expect(committed(one)).toBe('0.00 GBP');
     expect(one.codes.filter((code) => code === 'part-counted-twice')).toHaveLength(2);
   });
+  test('ordered at one price, come at another: what it came at counts, and the change is named', () => {
+    const one = made({
+      '2026-05-01-a': 'parts: [{part: chain, from: a shop, price: 31.00 GBP, state: ordered}]',
+      '2026-05-09-b': 'parts: [{part: chain, price: 33.50 GBP, state: fitted}]',
+    });
+    expect([total(one), committed(one)]).toEqual(['33.50 GBP', '0.00 GBP']);
+    expect(one.book.costs.leftOut.map(plain)).toEqual([
+      'chain: ordered at 31.00 GBP in 2026-05-01-a, came at 33.50 GBP in 2026-05-09-b; what it came at is counted',
+    ]);
+  });
+  test('one of two that were ordered came: the rest is still committed', () => {
+    const order = 'parts: [{part: tyre, count: 2, from: a shop, price: 90.00 GBP, state: ordered}]';
+    const came = 'parts: [{part: tyre, price: 46.00 GBP, state: here}]';
+    const one = made({ '2026-05-01-a': order, '2026-05-05-b': came });
+    expect([total(one), committed(one)]).toEqual(['90.00 GBP', '44.00 GBP']);
+    const both = made({ '2026-05-01-a': order, '2026-05-05-b': came, '2026-05-06-c': came });
+    expect([total(both), committed(both)]).toEqual(['92.00 GBP', '0.00 GBP']);
+  });
+  test('from another shop, or of another number, it is another buy', () => {
+    const order = 'parts: [{part: chain, number: A1, from: a shop, price: 31.00 GBP, state: ordered}]';
+    for (const other of ['from: another shop', 'number: B2'])
+      expect(
+        total(
+          made({
+            '2026-05-01-a': order,
+            '2026-05-05-b': `parts: [{part: chain, ${other}, price: 9.00 GBP, state: here}]`,
+          }),
+        ),
+      ).toBe('40.00 GBP');
+  });
   test('the same part bought again a year later is another buy', () => {
     const one = made({
       '2025-05-01-a': 'parts: [{part: gearbox oil, from: a shop, price: 9.00 GBP, state: fitted}]',

@@ -7,6 +7,7 @@ import { byText, inOrder } from '../in-order.ts';
 import type { Namer } from '../names.ts';
 import { plainName, remembered } from '../names.ts';
 import { partLines } from '../shopping/part-lines.ts';
+import { comeAtAnotherPrice } from './come-at-another-price.ts';
 import { coreLines } from './core-deposits.ts';
 import type { CostLine } from './cost-line.ts';
 import { eachBuyOnce } from './once.ts';
@@ -57,16 +58,18 @@ function gather(records: Records, jobs: readonly Job[], closed: readonly ClosedL
   const back = new Map(closed.filter(({ state }) => state === 'sent out').map((line) => [line.entry, line.byJob]));
   const happened = jobs.filter(({ state }) => state !== 'planned');
   const own = jobs.map((job) => ownLines(job, key));
-  const { lines, again } = eachBuyOnce(
+  const { lines: bought, again } = eachBuyOnce(
     own.flatMap((one) => one.lines),
     key,
   );
+  const { lines, changed } = comeAtAnotherPrice(bought, key);
   const sent = happened.flatMap((job) => job.work.flatMap((entry) => sentOutLine(job, entry, back.get(entry), key)));
   return {
     lines: [...lines, ...sent, ...coreLines(happened, key), ...sharedLines(records)],
     again,
     notCounted: [
       ...own.flatMap((one) => one.leftOut),
+      ...changed,
       ...again.map(
         ({ part, job, before }) => `${part.part} in ${job.id}: the same money as in ${before.id}, counted once`,
       ),

@@ -5,8 +5,9 @@ import type { Strike } from './strike-record.ts';
 
 /** Values of machine.yaml that do not go, with what stands there instead. */
 export function strikeMachine(tree: Branch, file: string): readonly Strike[] {
+  // An amount is written in records as well, where the limit was a thing to be checked; a share means other things elsewhere.
   const own = ['spending limit', 'allowance', 'hour rate'].flatMap((key) =>
-    valueAt(tree[key], { file, path: [key] }, 'what the owner would spend', false),
+    valueAt(tree[key], { file, path: [key] }, 'what the owner would spend', key !== 'allowance'),
   );
   const { place } = { place: tree['place'] };
   const site = isBranch(place)

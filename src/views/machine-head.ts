@@ -57,7 +57,9 @@ function numbers({ book, say }: ViewContext): Block {
     row(
       say(number.name),
       isKnown(number) ? { text: number.stamped, big: true } : { box: 'line' },
-      isKnown(number) ? number.knownBy : say('not known'),
+      isKnown(number)
+        ? number.knownBy
+        : say(book.copy === 'buyer' && number.private ? 'not in this copy' : 'not known'),
     ),
   );
   return {
@@ -114,7 +116,9 @@ function geometry(book: Book, say: (words: string) => string): readonly Fact[] {
 }
 
 function notKnown({ book, say }: ViewContext): readonly Block[] {
-  const numberNames = book.records.machine.numbers.filter((number) => !isKnown(number)).map((number) => number.name);
+  const numberNames = book.records.machine.numbers
+    .filter((number) => !isKnown(number) && !(book.copy === 'buyer' && number.private))
+    .map((number) => number.name);
   const torques = book.torque.filter((one) => one.basis === 'none' && one.fastener.duty === undefined);
   const settings = book.records.maker.settings.filter((setting) => setting.value.kind === 'unknown');
   const open = [

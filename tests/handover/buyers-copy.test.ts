@@ -114,7 +114,7 @@ test('numbers that open a lock or are marked, the address of the site, what woul
       'units: metric\nplace: {altitude: 85 m, site: "https://shed.example"}\nspending limit: 731.00 GBP\n',
     );
   const job =
-    '---\ntitle: Plate\ndate: 2024-05-06\nkind: repair\nstate: done\n---\nPlate zed219t cleaned; lock qx 7731.\n';
+    '---\ntitle: Plate\ndate: 2024-05-06\nkind: repair\nstate: done\n---\nPlate zed219t cleaned; lock qx 7731; limit was 731.00 GBP.\n';
   const copy = copyOf(
     { ...small, 'machine.yaml': machine, 'jobs/2024-05-06-plate.md': job },
     asAssets('photos/plate.jpg'),

@@ -2,41 +2,10 @@
 import type { Answer } from '../../entry/answer.ts';
 import type { Blank } from '../../entry/blank.ts';
 import { judgeAnswer } from '../../entry/judge-answer.ts';
-import type { Asker } from '../asker.ts';
-import type { Terminal } from '../terminal.ts';
-import { gradesSaid, numbered } from './grade-words.ts';
-import { linesAbove, pairPrompt, promptFor, torquePrompt } from './prompt.ts';
+import { askGrades, askTicks } from './ask-ticks.ts';
+import { besideId, line, nothing, showCaution, stopped, type Asking, type Heard } from './asking.ts';
+import { pairPrompt, promptFor, torquePrompt } from './prompt.ts';
 import type { Labelled, Question } from './questions.ts';
-import type { Session } from './session.ts';
-import { ticksSaid } from './tick-words.ts';
-
-/** `stop`: no more lines, or the person said so. What was answered before it is kept. */
-export interface Heard {
-  readonly answers: readonly Answer[];
-  readonly stop: boolean;
-  /** The rest of this table is left for later. */
-  readonly skip?: boolean;
-  /** An answer that cannot be kept, where nobody can be asked again. */
-  readonly refused?: string;
-}
-
-export interface Asking {
-  readonly session: Session;
-  readonly asker: Asker;
-  readonly terminal: Terminal;
-  /** Cautions that have been shown: one stands once for all lines that follow each other. */
-  readonly shown: Set<string>;
-  /** Ids of all blanks that the sheets print. */
-  readonly printed: ReadonlySet<string>;
-}
-
-/** Where words beside a blank go: into the line that is printed in its row, else into a note of its own. */
-function besideId(id: string, { printed }: Asking): string {
-  return printed.has(`${id}/words`) ? `${id}/words` : `${id}/note`;
-}
-
-const nothing: Heard = { answers: [], stop: false };
-const stopped: Heard = { answers: [], stop: true };
 
 /** Asks a question to its end. */
 export async function ask(question: Question, asking: Asking): Promise<Heard> {
@@ -47,18 +16,6 @@ export async function ask(question: Question, asking: Asking): Promise<Heard> {
   if (question.kind === 'grades') return askGrades(question, asking);
   if (question.kind === 'pair') return askPair(question, asking);
   return askOne(question.blank, promptFor(question.blank, question.blank.given), asking);
-}
-
-/** The next line, trimmed; undefined at the end, or where the person stops. */
-async function line({ asker }: Asking, prompt: string): Promise<string | undefined> {
-  const said = (await asker.ask(prompt))?.trim();
-  return said === 'q' || said === 'quit' ? undefined : said;
-}
-
-function showCaution(blank: Blank, { terminal, shown }: Asking): void {
-  for (const text of linesAbove(blank)) if (!shown.has(text)) terminal.tell(text);
-  shown.clear();
-  for (const text of linesAbove(blank)) shown.add(text);
 }
 
 async function askOne(blank: Blank, prompt: string, asking: Asking): Promise<Heard> {
@@ -148,63 +105,6 @@ function parted(blank: Blank, said: string, today: string): { readonly value: st
   const at = blank.kind === 'text' ? -1 : said.indexOf(';');
   if (at < 0) return { value: said, note: '' };
   return { value: said.slice(0, at).trim(), note: said.slice(at + 1).trim() };
-}
-
-/** Which of the ticks of one row: `2`, `harmed`; `1 2` where more than one is meant; `-` none of them. */
-async function askGrades(question: Extract<Question, { readonly kind: 'grades' }>, asking: Asking): Promise<Heard> {
-  const { asks, row, ticks } = question;
-  const [first] = ticks;
-  if (first === undefined) return nothing;
-  showCaution(first.blank, asking);
-  const heads = ticks.map(({ blank }) => blank.column ?? '');
-  const now = ticks.filter(({ blank }) => blank.given === 'yes').map(({ blank }) => blank.column?.toLowerCase() ?? '');
-  const given = now.length === 0 ? '' : `; now ${now.join(', ')}`;
-  for (;;) {
-    const said = await line(asking, `${asks} (${numbered(heads)}${given}): `);
-    if (said === undefined) return stopped;
-    if (said === '') return nothing;
-    if (said === 's') return { ...nothing, skip: true };
-    const meant = gradesSaid(said, heads);
-    if (meant.kind === 'these') {
-      const yes = ticks.filter((_, index) => meant.places.includes(index));
-      const none = yes.length === 0 && meant.note === '' ? ticks.slice(0, 1) : [];
-      const answers = [
-        ...yes.map(({ blank }) => ({ blank: blank.id, value: 'yes' })),
-        ...none.map(({ blank }) => ({ blank: blank.id, value: 'no' })),
-        ...(meant.note === '' ? [] : [{ blank: besideId(row, asking), value: meant.note }]),
-      ];
-      return { answers, stop: false };
-    }
-    asking.terminal.tell(`   ${meant.why}`);
-    if (!asking.asker.atTerminal) return { answers: [], stop: false, refused: `${asks}: ${said}` };
-  }
-}
-
-async function askTicks(
-  { head, ticks }: Extract<Question, { readonly kind: 'ticks' }>,
-  asking: Asking,
-): Promise<Heard> {
-  const { terminal, asker } = asking;
-  terminal.tell(`${head}:`);
-  for (const { label, blank } of ticks) terminal.tell(`   ${label.padStart(3)}  ${blank.asks}`);
-  const labels = ticks.map(({ label }) => label);
-  for (;;) {
-    const said = await line(
-      asking,
-      `${head} (all; all but ${labels.slice(-2).join(' and ')}; only ${labels[0] ?? '1'}; n none; Enter later): `,
-    );
-    if (said === undefined) return stopped;
-    const meant = ticksSaid(said.replace(/^only\s+/iu, ''), labels);
-    if (meant.kind === 'later') return nothing;
-    if (meant.kind === 'none')
-      return { answers: ticks.map(({ blank }) => ({ blank: blank.id, value: 'no' })), stop: false };
-    if (meant.kind === 'these') {
-      const yes = ticks.filter(({ label }) => meant.labels.includes(label));
-      return { answers: yes.map(({ blank }) => ({ blank: blank.id, value: 'yes' })), stop: false };
-    }
-    terminal.tell(`   ${meant.why}`);
-    if (!asker.atTerminal) return { answers: [], stop: false, refused: `${head}: ${said}` };
-  }
 }
 
 /** `3 spacer scored`, a line each, until an empty one. */

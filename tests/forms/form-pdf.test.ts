@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFRef, PDFString } from 'pdf-lib';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askedInWords } from '../../src/command/sheet-form.ts';
 import { blankOfField, carrierName, fieldName } from '../../src/pdf/form.ts';
@@ -40,6 +41,11 @@ async function placesIn(bytes: Uint8Array): Promise<readonly PDFDict[]> {
 function text(dict: PDFDict, key: string): string | undefined {
   const found = dict.lookup(PDFName.of(key));
   return found instanceof PDFString || found instanceof PDFHexString ? found.decodeText() : undefined;
+}
+
+/** The value of a field as the other library gives it. */
+function valueIn(field: unknown): unknown {
+  return typeof field === 'object' && field !== null && 'value' in field ? field.value : undefined;
 }
 
 describe.each(machines)('%s', (machine) => {
@@ -112,6 +118,23 @@ describe.each(machines)('%s', (machine) => {
     expect(again.map(({ bytes }) => bytes.toString('base64'))).toEqual(
       forms.map(({ bytes }) => bytes.toString('base64')),
     );
+  });
+
+  it('filled by one library, every field of every sheet is read by another', async () => {
+    for (const { bytes, blanks, sheet } of forms) {
+      const answers = blanks.map(
+        ({ id, kind }, index) => [id, kind === 'tick' ? 'yes' : `n ${String(index)}`] as const,
+      );
+      const typed = await filled(bytes, Object.fromEntries(answers));
+      const task = getDocument({ data: new Uint8Array(typed), verbosity: 0 });
+      const fields = (await (await task.promise).getFieldObjects()) ?? {};
+      await task.destroy();
+      const values = new Map(
+        Object.entries(fields).map(([name, [first]]) => [blankOfField(name), String(valueIn(first))] as const),
+      );
+      const read = answers.map(([id, said]) => [id, said === 'yes' ? values.get(id) !== 'Off' : values.get(id)]);
+      expect(read, sheet.id).toEqual(answers.map(([id, said]) => [id, said === 'yes' ? true : said]));
+    }
   });
 
   it.skipIf(!hasQpdf || !hasPoppler)('is sound, with every font inside, and shows what is typed', async () => {

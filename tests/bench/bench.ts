@@ -12,6 +12,7 @@ import { faultRows } from './fault-rows.ts';
 import { planRows } from './plan-rows.ts';
 import { printRows } from './print-rows.ts';
 import { editRow } from './edit-row.ts';
+import { workshopRows } from './workshop-rows.ts';
 import { table, type Line } from './rows.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -28,6 +29,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   book: () => Promise.resolve(bookRows()),
   plan: () => Promise.resolve(planRows()),
   faults: () => Promise.resolve(faultRows()),
+  workshop: async (folder, program) => workshopRows(folder, program, short ? 4 : 20),
   print: async (folder, program) => printRows(folder, program, short),
 };
 

@@ -48,3 +48,11 @@ test('two machines that take the same grade are served from one can', () => {
     .replaceAll(/[\u00a0\u202f]/gu, ' ');
   expect(back).toContain('2 fillings, 1.450 l together');
 });
+
+test('an oil that was let out and that the book does not name is asked for all the same; an empty tank is not bought', () => {
+  const text = page(oil, {
+    '2026-05-01-out': 'kind: strip\nwork: [{drained: engine oil}, {drained: oil tank}, {drained: fuel tank}]',
+  });
+  expect(text).toMatch(/engine oil: kind and quantity not in the book \| what is off now/u);
+  expect(text).not.toMatch(/tank: kind/u);
+});

@@ -57,12 +57,20 @@ export function fluidText({ quantity, grade, at }: Fluid): string {
   return grade === undefined ? much : `${much}, ${grade}`;
 }
 
+const noFluidText = 'kind and quantity not in the book';
+
 /** `split pin for Rear spindle nut`, `2 × base gasket`, `Gearbox oil: 650 ml, SAE 10W-30`. */
-export function impliedText({ what, count, fastener, fluid }: Implied): string {
+export function impliedText({ what, count, fastener, fluid, notInBook }: Implied): string {
   if (fluid !== undefined) return `${fluid.name}: ${fluidText(fluid)}`;
+  if (notInBook === true) return `${what}: ${noFluidText}`;
   const many = count === undefined || count === 1 ? '' : `${formatDecimal(count, 0)}\u00a0× `;
   const of = fastener === undefined || fastener.name === what ? '' : ` for ${fastener.name}`;
   return `${many}${what}${of}`;
+}
+
+function needText(one: Implied): string {
+  if (one.notInBook === true) return noFluidText;
+  return one.fluid === undefined ? `new: ${impliedText(one)}` : fluidText(one.fluid);
 }
 
 /** The step in pieces of a sentence. */
@@ -78,7 +86,7 @@ export function backText(book: Book, step: BackStep): readonly string[] {
       ? []
       : [`at ${entry.to}${entry.promised === undefined ? '' : `, promised for ${entry.promised}`}`]),
     ...(entry.wayRound === undefined ? [] : [entry.wayRound]),
-    ...needs.map((one) => (one.fluid === undefined ? `new: ${impliedText(one)}` : fluidText(one.fluid))),
+    ...needs.map(needText),
     ...tighten.map(tightenText),
     ...(because === undefined ? [] : [`before what follows: ${because}`]),
   ];

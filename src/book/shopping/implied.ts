@@ -14,6 +14,8 @@ export interface Implied {
   readonly count?: number;
   readonly fastener?: Fastener;
   readonly fluid?: Fluid;
+  /** A fluid of which the book says neither kind nor quantity. */
+  readonly notInBook?: true;
   /** The job it is for; absent: for what is off now. */
   readonly job?: Job;
 }
@@ -48,11 +50,17 @@ function fluidNamed(book: Book, word: string): Fluid | undefined {
   return book.records.maker.fluids.find(({ id }) => key(id) === key(word));
 }
 
+function isFluid(thing: string): boolean {
+  return ['oil', 'fluid', 'coolant'].some((word) => hasWords(thing, word)) && !hasWords(thing, 'tank');
+}
+
 /** What putting one open line back uses up. */
 export function impliedByOpenLine(book: Book, { entry, state }: OpenLine): readonly Implied[] {
   if (state === 'empty') {
     const fluid = fluidNamed(book, entry.thing);
-    return fluid === undefined ? [] : [ofFluid(fluid)];
+    if (fluid !== undefined) return [ofFluid(fluid)];
+    // The book has no line for it; a tank or a bowl that is empty is not bought.
+    return isFluid(entry.thing) ? [{ what: entry.thing, key: `fluid ${plainName(entry.thing)}`, notInBook: true }] : [];
   }
   const own = entry.fasteners.flatMap(({ id, count }) => {
     const fastener = book.fasteners.get(id);

@@ -1,10 +1,11 @@
-// One picture of every page of every sheet, for looking over: `npm run contact` builds the machines and writes out/contact/contact.png.
+// One picture of every page of every sheet, and of one page of each kind of the site, for looking over: `npm run contact` builds the machines and writes out/contact/contact.png.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { contactPicture } from './contact/picture.ts';
 import { hasPoppler, picturesOf, type PagePicture } from './contact/pages.ts';
+import { sitePictures } from './contact/site-pictures.ts';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
 const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'] as const;
@@ -38,8 +39,12 @@ async function makeContactSheet(folders: readonly string[]): Promise<boolean> {
     if (print === undefined) return false;
     const pages = await picturesOf(print, basename(folder));
     await contactPicture(pages, join(out, `${basename(folder)}.png`));
+    const site = await sitePictures(join(out, basename(folder)), basename(folder));
+    if (site.length > 0) await contactPicture(site, join(out, `${basename(folder)}-site.png`));
     all.push(...pages);
-    console.log(`${folder}: ${String(pages.length)} pages, out/contact/${basename(folder)}.png`);
+    console.log(
+      `${folder}: ${String(pages.length)} pages of paper, ${String(site.length)} of the site, out/contact/${basename(folder)}.png`,
+    );
   }
   await contactPicture(all, join(out, 'contact.png'));
   console.log(`${String(all.length)} pages in out/contact/contact.png`);

@@ -19,8 +19,23 @@ export async function htmlRows(
   turns: number,
 ): Promise<readonly Line[]> {
   const lines: Line[] = [];
-  for (const count of counts) lines.push(...(await oneSize(join(folder, String(count)), program, root, count, turns)));
-  return lines;
+  const seconds: number[] = [];
+  for (const count of counts) {
+    const size = await oneSize(join(folder, String(count)), program, root, count, turns);
+    lines.push(...size.lines);
+    seconds.push(size.seconds);
+  }
+  return [...lines, ...addedRecord(counts, seconds)];
+}
+
+/** What one record more costs: the difference between the smallest and the largest site, over the records between them. */
+function addedRecord(counts: readonly number[], seconds: readonly number[]): readonly Line[] {
+  const [few = 0] = counts;
+  const many = counts.at(-1) ?? few;
+  if (many <= few) return [];
+  const measured = (1000 * ((seconds.at(-1) ?? 0) - (seconds[0] ?? 0))) / (many - few);
+  const work = `HTML of a record more, from ${few.toLocaleString('en-GB')} to ${many.toLocaleString('en-GB')}`;
+  return [{ work, against: 'CPU', measured, must: 0.6, aim: 0.45, better: 'less', unit: 'ms' }];
 }
 
 async function oneSize(
@@ -29,7 +44,7 @@ async function oneSize(
   root: string,
   count: number,
   turns: number,
-): Promise<readonly Line[]> {
+): Promise<{ readonly lines: readonly Line[]; readonly seconds: number }> {
   const all = records(count);
   writeMachine(join(folder, 'machine'), all);
   writeFolder(join(folder, 'hugo'), hugoFiles(all));
@@ -69,7 +84,7 @@ async function oneSize(
   const limits = bounds[count] ?? { hugo: [1, 1], eleventy: [1, 1] };
   const work = `site of ${count.toLocaleString('en-GB')} records, built again`;
   const line = { better: 'less', unit: '×' } as const;
-  return [
+  const lines: readonly Line[] = [
     { ...line, work, against: 'Hugo, CPU', measured: besideHugo?.ratio, must: limits.hugo[0], aim: limits.hugo[1] },
     {
       ...line,
@@ -93,4 +108,5 @@ async function oneSize(
           } as const,
         ]),
   ];
+  return { lines, seconds: median(beside.ours.map((cost) => cost.cpu)) };
 }

@@ -9,6 +9,8 @@ export interface View {
   readonly width: number;
   readonly scheme: 'light' | 'dark';
   readonly scripting?: boolean;
+  /** As it would be printed. */
+  readonly print?: boolean;
 }
 
 export interface Opened {
@@ -24,6 +26,7 @@ export async function openPage(browser: Browser, folder: string, file: string, v
     javaScriptEnabled: view.scripting ?? true,
   });
   const page = await context.newPage();
+  if (view.print === true) await page.emulateMedia({ media: 'print' });
   const faults: string[] = [];
   const home = pathToFileURL(folder).href;
   page.on('console', (message) => void (message.type() === 'log' || faults.push(`console: ${message.text()}`)));

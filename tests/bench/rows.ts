@@ -66,7 +66,7 @@ export function table(lines: readonly Line[]): string {
 
 function measured({ measured: number, unit }: Line): string {
   if (number === undefined) return 'skipped';
-  return number.toFixed(unit === '×' ? 2 : unit === 'KB' ? 1 : 0) + ' ' + unit;
+  return number.toFixed(unit === '×' || (unit === 'ms' && number < 10) ? 2 : unit === 'KB' ? 1 : 0) + ' ' + unit;
 }
 function bound({ better, unit }: Line, number: number): string {
   return (better === 'less' ? '≤ ' : '≥ ') + String(number) + ' ' + unit;

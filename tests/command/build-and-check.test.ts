@@ -170,7 +170,8 @@ describe('build', () => {
 
   test('makes every machine of a workshop, with the workshop’s instruments', async () => {
     const machine = smallMachine({}, 'workshop/one');
-    put(dirname(machine), Object.fromEntries(Object.entries(small).map(([file, text]) => ['two/' + file, text])));
+    const two = Object.entries(small).map(([file, text]) => ['two/' + file, text.replace('T1-000123', 'T2-000456')]);
+    put(dirname(machine), Object.fromEntries(two));
     put(dirname(machine), {
       'instruments.yaml':
         'splitpin: 1\ninstruments:\n  - {id: feelers, name: Feeler gauges, measures: length, resolution: 0.05 mm}\n',
@@ -179,6 +180,7 @@ describe('build', () => {
     const { code, err } = await runProgram(program, ['build', 'workshop', '--site-only', ...day], { folder: base });
     expect([code, err]).toEqual([0, '']);
     for (const each of ['one', 'two']) expect(existsSync(join(base, 'out/workshop', each, 'index.html'))).toBe(true);
+    expect(readFileSync(join(base, 'out/workshop/index.html'), 'utf8')).toContain('Feeler gauges');
   });
 });
 

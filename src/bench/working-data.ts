@@ -1,11 +1,15 @@
 // What the page of a working carries, read from its text: refused as a whole when it is not what the page was made with.
 
+import type { Width } from '../calc/typed-figure.ts';
+
 type Texts = Readonly<Record<string, string>>;
 
 export interface WorkingOfPage {
   readonly id: string;
   readonly values: Texts;
   readonly from: Texts;
+  /** How wide the figures of an input are, where they are. */
+  readonly widths: Readonly<Record<string, readonly (Width | null)[]>>;
 }
 
 export interface Chosen {

@@ -2,12 +2,12 @@
 /// <reference lib="dom" />
 import type { Calculation, Doubt, Worked } from '../calc/calculation.ts';
 import type { Input } from '../calc/input.ts';
-import { workOut } from '../calc/work.ts';
 import { resultLines, workingLines } from '../calc/work-text.ts';
+import { workedFrom, type Carried } from './carried-values.ts';
 import { listOf, part } from './elements.ts';
-import { withItsUnit } from './typed-values.ts';
 
 type Say = (words: string) => string;
+type Widths = Readonly<Record<string, Carried['widths']>>;
 type Field = HTMLInputElement | HTMLSelectElement;
 
 /** Values of the machine and where they stand, by the names of the inputs. */
@@ -19,17 +19,8 @@ export interface OfMachine {
 export interface WorkingForm {
   readonly element: HTMLElement;
   /** Writes into fields; a field that was typed in by hand keeps what is in it, unless `over` is said. */
-  readonly fill: (texts: Readonly<Record<string, string>>, over: boolean) => void;
+  readonly fill: (texts: Readonly<Record<string, string>>, over: boolean, widths?: Widths) => void;
   readonly worked: () => Worked;
-}
-
-/** What the fields of a calculation say, worked out: the same way as on the command line. */
-export function workedFrom(calculation: Calculation, typed: Readonly<Record<string, string>>): Worked {
-  const given = Object.entries(typed).flatMap(([name, text]) => {
-    const input = calculation.inputs[name];
-    return input === undefined || text.trim() === '' ? [] : [[name, withItsUnit(text, input)] as const];
-  });
-  return workOut(calculation.id, Object.fromEntries(given));
 }
 
 /** Makes the form. `changed` is called whenever something else came out. */
@@ -42,14 +33,15 @@ export function workingForm(
   const fields = new Map<string, Field>();
   const sources = new Map<string, HTMLElement>();
   const byHand = new Set<string>();
+  const carried = new Map<string, Carried>();
   const answer = part('div', '', 'answer');
   answer.setAttribute('role', 'status');
   const working = part('details');
   const typed = (): Record<string, string> =>
     Object.fromEntries([...fields].map(([name, field]) => [name, field.value]));
-  let worked = workedFrom(calculation, {});
+  let worked = workedFrom(calculation, {}, carried);
   const show = (): void => {
-    worked = workedFrom(calculation, typed());
+    worked = workedFrom(calculation, typed(), carried);
     for (const [name, field] of fields) {
       markWrong(field, worked.doubts, name);
       const { values, from } = ofMachine;
@@ -86,12 +78,13 @@ export function workingForm(
   return {
     element,
     worked: () => worked,
-    fill: (texts, over) => {
+    fill: (texts, over, widths = {}) => {
       const wanted = Object.entries(texts).filter(([name]) => over || !byHand.has(name));
       const news = wanted.filter(([name, text]) => fields.get(name)?.value !== text);
       for (const [name, text] of news) {
         const field = fields.get(name);
         if (field !== undefined) field.value = text;
+        carried.set(name, { text, widths: widths[name] ?? [] });
         if (over) byHand.delete(name);
       }
       if (news.length > 0) show();

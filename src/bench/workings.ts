@@ -2,7 +2,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { calculationById } from '../calc/list.ts';
-import { typedFigure } from '../calc/typed-figure.ts';
+import { typedFigure, widthOf } from '../calc/typed-figure.ts';
 import { speaker, type Say } from '../sheet/dialect.ts';
 import { button, part } from './elements.ts';
 import { unitField } from './unit-field.ts';
@@ -19,11 +19,14 @@ function begin(bench: HTMLElement, data: WorkingData): void {
   const pass = (): void => {
     for (const { from, output, to, input } of data.passed) {
       const figure = forms.get(from)?.worked().figures[output];
-      if (figure !== undefined) forms.get(to)?.fill({ [input]: typedFigure(figure) }, false);
+      if (figure === undefined) continue;
+      forms.get(to)?.fill({ [input]: typedFigure(figure) }, false, { [input]: [widthOf(figure) ?? null] });
     }
   };
   const asItStands = (): void => {
-    for (const { id, values } of data.workings) forms.get(id)?.fill({ ...blanks(id), ...values }, true);
+    for (const { id, values, widths } of data.workings) {
+      forms.get(id)?.fill({ ...blanks(id), ...values }, true, widths);
+    }
     pass();
   };
   for (const { id, values, from } of data.workings) {

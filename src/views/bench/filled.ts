@@ -1,7 +1,7 @@
 // What a machine says of the inputs of a calculation, as a person would type it, and where each stands.
 import type { Value } from '../../calc/calculation.ts';
 import { calculationById } from '../../calc/list.ts';
-import { typedFigure } from '../../calc/typed-figure.ts';
+import { typedFigure, widthOf, type Width } from '../../calc/typed-figure.ts';
 import type { Book } from '../../book/book.ts';
 import { takeFrom } from '../../book/taken/on-machine.ts';
 import type { Which } from '../../book/taken/taken.ts';
@@ -10,6 +10,8 @@ export interface Filled {
   /** Texts by the names of the inputs; what the machine does not say is not there. */
   readonly values: Readonly<Record<string, string>>;
   readonly from: Readonly<Record<string, string>>;
+  /** How wide each figure of an input is, where one of them has a width. */
+  readonly widths: Readonly<Record<string, readonly (Width | null)[]>>;
 }
 
 function typed(value: Value): string {
@@ -17,13 +19,25 @@ function typed(value: Value): string {
   return 'unit' in value ? typedFigure(value) : value.map(typedFigure).join('; ');
 }
 
+function widthsOf(value: Value): readonly (Width | null)[] {
+  if (typeof value === 'string') return [];
+  const figures = 'unit' in value ? [value] : value;
+  return figures.map((figure) => widthOf(figure) ?? null);
+}
+
 /** The inputs of a calculation that the machine fills, in the order of the inputs. */
 export function filledFor(book: Book, id: string, which: Which = {}): Filled {
   const calculation = calculationById(id);
-  if (calculation === undefined) return { values: {}, from: {} };
+  if (calculation === undefined) return { values: {}, from: {}, widths: {} };
   const taken = takeFrom(book, calculation, {}, which);
   return {
     values: Object.fromEntries(taken.map(({ input, value }) => [input, typed(value)])),
     from: Object.fromEntries(taken.map(({ input, from }) => [input, from])),
+    widths: Object.fromEntries(
+      taken.flatMap(({ input, value }) => {
+        const widths = widthsOf(value);
+        return widths.some((width) => width !== null) ? [[input, widths] as const] : [];
+      }),
+    ),
   };
 }

@@ -1,14 +1,15 @@
 // A working as it stands on its page without a script: what the machine says, what comes out, and what is still needed.
 import type { Calculation } from '../../calc/calculation.ts';
 import { calculationById } from '../../calc/list.ts';
-import { workOut } from '../../calc/work.ts';
+import type { Value } from '../../calc/calculation.ts';
+import { calculationOn } from '../../book/taken/on-machine.ts';
 import { resultLines, workingLines } from '../../calc/work-text.ts';
 import type { Block, Row, Text } from '../../sheet/sheet.ts';
 import { calculationFile } from '../calculations.ts';
 import type { ViewContext } from '../view.ts';
 import { cautionNamed } from '../wording/caution.ts';
 import { column, heading, lines, paragraphs, row, sentence, stack } from '../wording/blocks.ts';
-import { filledFor } from './filled.ts';
+import { resultText } from '../wording/figure.ts';
 import { unitTables } from './unit-tables.ts';
 import type { BenchWorking } from './workings-at-bench.ts';
 
@@ -37,19 +38,20 @@ function calculationBlocks(context: ViewContext, one: Calculation): readonly Blo
 
 function onMachine(context: ViewContext, one: Calculation): readonly Block[] {
   const { book, say } = context;
-  const { values, from } = filledFor(book, one.id);
-  const worked = workOut(one.id, values);
+  const onIt = calculationOn(book, one.id);
+  const taken = onIt?.taken ?? [];
+  const worked = onIt?.worked ?? one.run({});
   const results = resultLines(one, worked);
   const head = heading(3, say('As the machine stands'), `${one.id}-stands`);
-  if (Object.keys(values).length === 0) return [head, lines([say('The machine says none of these values.')])];
+  if (taken.length === 0) return [head, lines([say('The machine says none of these values.')])];
   const needed = worked.doubts.map(({ message }) => say(message));
   return [
     head,
     {
       type: 'table',
       columns: [column(say('What'), 5), column(say('Value'), 4, 'right'), column(say('From'), 8)],
-      rows: Object.entries(values).map(([name, text]): Row => {
-        return row(sentence(say(one.inputs[name]?.name ?? name)), text, from[name] ?? '');
+      rows: taken.map(({ input: name, value, from }): Row => {
+        return row(sentence(say(one.inputs[name]?.name ?? name)), valueText(value), from);
       }),
       empty: '',
       use: 'read',
@@ -60,4 +62,9 @@ function onMachine(context: ViewContext, one: Calculation): readonly Block[] {
     ...(results.length === 0 && needed.length > 0 ? [lines(needed)] : []),
     ...(results.length === 0 ? [] : [lines(workingLines(one, worked).map(say))]),
   ];
+}
+
+function valueText(value: Value): string {
+  if (typeof value === 'string') return value;
+  return 'unit' in value ? resultText(value) : value.map((one) => resultText(one)).join('; ');
 }

@@ -278,7 +278,7 @@
     });
   }
   function isOfDeadEngine(table, test) {
-    return test.outcomes.every(({ saw }) => !fits(table, `${test.id}=${saw}`, [engineRuns]));
+    return test.outcomes.every(({ id }) => !fits(table, `${test.id}=${id}`, [engineRuns]));
   }
 
   // src/bench/next-test-answer.ts

@@ -107,5 +107,5 @@ export function saysTurned(table: OddsTable, refs: readonly string[]): boolean {
 
 /** A test none of whose outcomes can be had of an engine that runs. */
 function isOfDeadEngine(table: OddsTable, test: OddsTest): boolean {
-  return test.outcomes.every(({ saw }) => !fits(table, `${test.id}=${saw}`, [engineRuns]));
+  return test.outcomes.every(({ id }) => !fits(table, `${test.id}=${id}`, [engineRuns]));
 }

@@ -59,7 +59,7 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
   let after: Block['type'] | undefined;
   let above = '';
   let photos: PhotoBlock[] = [];
-  for (const block of blocks) {
+  for (const [index, block] of blocks.entries()) {
     const first = photos[0];
     if (first !== undefined && (block.type !== 'photo' || block.size !== first.size)) {
       yield* photoSlabs(photos, now);
@@ -71,7 +71,8 @@ export function* allSlabs(blocks: readonly Block[], setting: Setting): Generator
     }
     if (block.type !== 'heading') {
       const slabs = parted(blockSlabs(untitled(block, above), now), whiteBetween(after, block.type));
-      yield* after === 'heading' && block.type === 'prose' ? introducing(slabs) : slabs;
+      const leads = after === 'heading' || blocks[index + 1]?.type === 'signature';
+      yield* leads && block.type === 'prose' ? introducing(slabs) : slabs;
       after = block.type;
       continue;
     }
@@ -90,7 +91,7 @@ function untitled<B extends Block>(block: B, above: string): B {
   return block.type === 'plot' && block.title === above ? { ...block, title: '' } : block;
 }
 
-/** A line or two under a heading say what comes next, and stay with it. */
+/** A line or two under a heading, or above a place to sign, say what comes next, and stay with it. */
 function introducing(slabs: Iterable<Slab>): readonly Slab[] {
   const all = [...slabs];
   return all.length > 4 ? all : all.map((slab) => ({ ...slab, keep: true }));

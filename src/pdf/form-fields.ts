@@ -1,6 +1,6 @@
 // The fields of a form, gathered page by page where the sheet has its boxes, and written at the end, in the printed order.
 import type PDFDocument from 'pdfkit';
-import type { BoxItem, FieldItem, PlacedPage } from '../layout/placed.ts';
+import type { BoxItem, FieldItem, PlacedPage, Tag } from '../layout/placed.ts';
 import { carrierName, fieldName, type Form, type FormField } from './form.ts';
 import { formFont, formFontName } from './form-font.ts';
 import { textLook, tickLook } from './form-look.ts';
@@ -29,9 +29,8 @@ interface Making {
 
 const noSpelling = 1 << 22;
 const readOnly = 1;
-/** Annotation flags: printed; hidden. */
+/** Annotation flag: printed. */
 const printed = 4;
-const hidden = 2;
 
 export function formFields(doc: Document, form: Form, structure: Structure, type: Typesetter): FormFields {
   const placed = new Map<string, Widget[]>();
@@ -51,7 +50,7 @@ export function formFields(doc: Document, form: Form, structure: Structure, type
       doc.page.annotations.push(reference);
       placed.set(item.id, [...(placed.get(item.id) ?? []), { item, data, reference }]);
       if (carrier !== undefined) return;
-      carrier = carrierField(doc, form.carries);
+      carrier = carrierField(doc, form.carries, item.tag, structure);
       doc.page.annotations.push(carrier);
     },
     end: () => {
@@ -73,23 +72,29 @@ export function formFields(doc: Document, form: Form, structure: Structure, type
 /** Size 0: as large as fits. */
 const appearance = `/${formFontName} 0 Tf 0 g`;
 
-/** A text nobody sees and nobody can change, which every program that saves the form saves with it. */
-function carrierField(doc: Document, carries: Form['carries']): Reference {
+/**
+ * A text that takes no room and that nobody can change, which every program that saves the form saves with it. It is not marked as hidden:
+ * archives allow no such mark (ISO 19005-3, 6.3.2).
+ */
+function carrierField(doc: Document, carries: Form['carries'], beside: Tag, structure: Structure): Reference {
   const nothing = doc.ref({ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, 0, 0] });
   nothing.end('/Tx BMC EMC');
-  const field = doc.ref({
+  const data: Record<string, unknown> = {
     Type: 'Annot',
     Subtype: 'Widget',
     FT: 'Tx',
     T: pdfText(carrierName),
+    TU: pdfText('which machine, job and sheet this form is of'),
     V: pdfText(JSON.stringify(carries)),
     Ff: readOnly,
-    F: hidden,
+    F: printed,
     Rect: [0, 0, 0, 0],
     DA: pdfText(appearance),
     AP: { N: nothing },
     P: doc.page.dictionary,
-  });
+  };
+  const field = doc.ref(data);
+  data['StructParent'] = structure.annotation({ role: 'Form', parent: beside }, field);
   field.end(undefined);
   return field;
 }

@@ -21,14 +21,23 @@ export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab
   const again = table.head ? { again: headSlab(table, tiers, setting, undefined) } : {};
   const most = setting.height - (head?.height ?? 0);
   if (head !== undefined) yield head;
+  const around = { table, tiers, setting, whole, most };
   const last = rows.length - 1;
-  const few = rows.length <= (table.uprights ? 8 : 4);
+  const few = rows.length <= (table.uprights ? 8 : 4) && isLow(rows, around);
   for (const [index, row] of rows.entries()) {
     // A short table stays whole, and the last row of a long one never stands alone on a page.
     const keep = (few && index < last) || index === last - 1;
-    for (const slab of rowSlabs(row, { table, tiers, setting, whole, most }))
-      yield { ...slab, ...again, keep: keep || (slab.keep ?? false) };
+    for (const slab of rowSlabs(row, around)) yield { ...slab, ...again, keep: keep || (slab.keep ?? false) };
   }
+}
+
+/** A few tall rows may take most of a page, and would leave the one before it white. */
+const lowShare = 0.4;
+
+function isLow(rows: readonly MeasuredRow[], around: Around): boolean {
+  let height = 0;
+  for (const row of rows) for (const slab of rowSlabs(row, around)) height += slab.height;
+  return height <= around.setting.height * lowShare;
 }
 
 interface Around {

@@ -5,10 +5,13 @@ import { namedPhotos } from '../command/named-photos.ts';
 import { readMachine } from '../command/read-machine.ts';
 import { frameFor } from '../command/site-frame-for.ts';
 import { dayOf } from '../command/today.ts';
+import { searchEntries } from '../build.ts';
 import { packageFolder } from '../disk.ts';
 import { makePhotos } from '../photos/photo-work.ts';
 import { siteAssets } from '../render/assets.ts';
 import { configureSite } from '../render/eleventy-config.ts';
+import { pageScripts } from '../render/page-scripts.ts';
+import { searchFileText, searchIndexFile } from '../render/search-file.ts';
 
 export interface SiteAlone {
   /** Machine folder; without it, the demo. */
@@ -32,5 +35,15 @@ export async function configureAlone(configuration: UserConfig, { machine, outpu
   });
   const photos = new Map(made.value.map((photo) => [photo.file, photo]));
   configureSite(configuration, binder.pages, frameFor(binder, photos));
+  configuration.addTemplate('search-index.11ty.js', {
+    data: { permalink: searchIndexFile, eleventyExcludeFromCollections: true },
+    render: () => searchFileText(searchEntries(binder.book, binder.pages), binder.book.content.words),
+  });
+  for (const [index, { file, text }] of pageScripts(binder.pages).entries()) {
+    configuration.addTemplate(`page-script-${String(index)}.11ty.js`, {
+      data: { permalink: file, eleventyExcludeFromCollections: true },
+      render: text,
+    });
+  }
   for (const { file, absolute } of siteAssets()) configuration.addPassthroughCopy({ [absolute]: file });
 }

@@ -7,6 +7,7 @@ import type { CopyChoices } from './choices.ts';
 import { coverWords } from './cover-words.ts';
 import { goingPictures, withoutClosedPictures } from './going-pictures.ts';
 import { leftOutMark, patternOf, type PrivateValue } from './private-value.ts';
+import { wrongPath } from './package-paths.ts';
 import { privateWordsIn } from './private-words-in.ts';
 import { replaceValues } from './replace-values.ts';
 import { amountPattern } from './strike-prices.ts';
@@ -73,7 +74,7 @@ export function buyersCopy(owner: OwnersFolder, choices: CopyChoices): BuyersCop
       ...owner.assets.map(({ file }) => file).filter((file) => !pictures.some(({ asset }) => asset.file === file)),
     ],
     hunted,
-    refused: names.flatMap((name) => privateName(name, hunted)),
+    refused: names.flatMap((name) => [...privateName(name, hunted), ...unfitName(name)]),
   };
 }
 
@@ -164,4 +165,10 @@ function told(
 function privateName(name: string, hunted: readonly PrivateValue[]): readonly string[] {
   const held = hunted.filter(({ text }) => patternOf(text, true)?.test(name.normalize('NFC')) === true);
   return held.map(({ text, what }) => `The name of the file ${name} holds ${what} (${text}): give it another name.`);
+}
+
+/** A percent sign is written as a code in the lists of a package, and then sha256sum does not find the file. */
+function unfitName(name: string): readonly string[] {
+  const wrong = name.includes('%') ? 'has a percent sign in it' : wrongPath(name.replace(/^\.\.\//u, ''));
+  return wrong === undefined ? [] : [`The name of the file ${name} ${wrong}: give it another name.`];
 }

@@ -221,3 +221,12 @@ test('a private word in the name of a file is refused, and said which', () => {
     'The name of the file jobs/2024-05-11-orrell-visit.md holds a private word (Orrell): give it another name.',
   ]);
 });
+
+test('a name that not every system can hold, or that the lists of a package cannot, is refused', () => {
+  const job = (photo: string): string =>
+    `---\ntitle: P\ndate: 2024-05-11\nkind: repair\nstate: done\nphotos: [{file: "${photo}", caption: x}]\n---\n`;
+  for (const photo of ['photos/50%.jpg', 'photos/a:b.jpg', 'photos/aux.jpg']) {
+    const copy = copyOf({ ...small, 'jobs/2024-05-11-p.md': job(photo) }, asAssets(photo));
+    expect(copy.refused).toEqual([expect.stringContaining(`The name of the file ${photo} has `)]);
+  }
+});

@@ -91,6 +91,8 @@ export async function secretMachine(): Promise<string> {
     'machine.yaml': machine,
     'jobs/2024-05-04-seat.md': job,
     'story.md': 'It stood at Birchhof with policy 91-0333.\n',
+    'jobs/2024-05-12-Переборка двигателя.md':
+      '---\ntitle: Переборка двигателя\ndate: 2024-05-12\nkind: repair\nstate: done\n---\nСнято, смазано, собрано.\n',
     'photos/plain.jpg': await photo(10),
     'photos/mine.jpg': await photo(90),
     '../other/machine.yaml': (small['machine.yaml'] ?? '').replace('name: Test machine', 'name: Heron 90'),

@@ -203,7 +203,7 @@ describe('a package that was spoiled', () => {
         'sh',
         [
           '-c',
-          'find data -type f | LC_ALL=C sort | xargs sha256sum > manifest-sha256.txt; sha256sum bagit.txt bag-info.txt manifest-sha256.txt read-me.txt > tagmanifest-sha256.txt',
+          'find data -type f -print0 | LC_ALL=C sort -z | xargs -0 sha256sum > manifest-sha256.txt; sha256sum bagit.txt bag-info.txt manifest-sha256.txt read-me.txt > tagmanifest-sha256.txt',
         ],
         { cwd: at },
       );

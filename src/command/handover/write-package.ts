@@ -90,12 +90,22 @@ async function fillPackage(aside: Aside, work: PackageWork): Promise<ExitCode> {
   await writeZip(join(aside.folder, `${name}.zip`), { folder, files: filesBelow(folder), name, day: work.today });
   step('swap');
   terminal.progress('');
-  swapIn(aside, { ...emptyMark, program: programHash() });
+  swapIn(aside, emptyMark);
   sayDone(payload.length, binder, work);
   return exitCodes.fine;
 }
 
-const emptyMark = { splitpin: 1, options: '', inputs: [], photos: [], prints: [], outputs: {}, said: [] } as const;
+/** Only says that the folder is ours and may be replaced: a package is never taken up again. */
+const emptyMark = {
+  splitpin: 1,
+  program: '',
+  options: '',
+  inputs: [],
+  photos: [],
+  prints: [],
+  outputs: {},
+  said: [],
+} as const;
 
 /** The machine folder is called as the package is, so that a name chosen for the package is the only one in it. */
 function machineFolderOf({ name }: PackageWork): string {

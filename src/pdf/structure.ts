@@ -40,7 +40,8 @@ export function structure(doc: Document): Structure {
   const tree = doc.ref({});
   const root = doc.ref({ Type: 'StructTreeRoot', K: kids, ParentTree: tree });
   const tops: string[] = [];
-  const parents: (readonly [key: number, owner: string])[] = [];
+  /** Numbers of the objects that own what stands under each key; a long history has tens of thousands. */
+  const parents: number[] = [];
   const open: OpenElement[] = [];
   let page = 0;
   let pageKey = 0;
@@ -98,18 +99,18 @@ export function structure(doc: Document): Structure {
       element.children.push('<</Type/OBJR/Obj ' + reference(annotation.id) + '/Pg ' + reference(page) + '>>');
       const key = nextKey;
       nextKey += 1;
-      parents.push([key, reference(element.number)]);
+      parents[key] = element.number;
       return key;
     },
     endPage: () => {
       const list = reserve(doc);
       writeObject(doc, list, '[' + marked.join(' ') + ']');
-      parents.push([pageKey, reference(list)]);
+      parents[pageKey] = list;
     },
     end: () => {
       while (open.length > 0) close();
       writeObject(doc, kids.id, '[' + tops.join(' ') + ']');
-      const pairs = parents.toSorted((a, b) => a[0] - b[0]).map(([key, owner]) => String(key) + ' ' + owner);
+      const pairs = parents.map((owner, key) => String(key) + ' ' + reference(owner));
       writeObject(doc, tree.id, '<</Nums[' + pairs.join(' ') + ']>>');
       // The library writes both when the document ends.
       doc._root.data['StructTreeRoot'] = root;

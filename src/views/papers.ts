@@ -1,7 +1,7 @@
 // Papers and ownership: what was done on paper, and the chain of owners as dates and places, never as names.
 import type { Block } from '../sheet/sheet.ts';
 import { column, fact, heading, row, stack } from './wording/blocks.ts';
-import { looseDateText, spanText } from './wording/day.ts';
+import { dayText, looseDateText, spanText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { newestFirst } from './log.ts';
 import { defineView } from './view.ts';
@@ -38,6 +38,8 @@ function list({ book, say }: ViewContext): readonly Block[] {
 
 function owners({ book, say }: ViewContext): readonly Block[] {
   const bought = book.records.jobs.find((job) => job.kind === 'buying');
+  const { adopted } = book.records;
+  const takenOver = adopted === undefined ? undefined : dayText(adopted.date);
   return [
     heading(2, say('Owners, as dates and places'), 'owners'),
     {
@@ -48,6 +50,8 @@ function owners({ book, say }: ViewContext): readonly Block[] {
           say('With the keeper of these records since'),
           bought === undefined ? say('not recorded') : spanText(bought.date),
         ),
+        // Who adopted it is another keeper than the one who bought it on the records.
+        ...fact(say('Taken over with these records on'), takenOver),
       ],
     },
     {

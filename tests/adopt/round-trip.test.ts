@@ -22,7 +22,7 @@ function historyOf(folder: string): string {
   const { binder } = readMachine(folder, today, { copy: 'buyer' });
   const sheet = binder?.sheets.find(({ id }) => id === 'history');
   const text = plainText(sheet?.blocks ?? []);
-  const ours = /^.*(?:Taken over on|came with a package|From the former owner).*$|\b(?:[0-9a-f]{8} ?){8}/gmu;
+  const ours = /^.*(?:Taken over|came with a package|From the former owner).*$|\b(?:[0-9a-f]{8} ?){8}/gmu;
   return text.replaceAll(ours, '').replaceAll(/\n{2,}/gu, '\n');
 }
 

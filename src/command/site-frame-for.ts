@@ -19,6 +19,7 @@ export function frameFor(
     recordsVersion: book.recordsVersion,
     photoOf: (file) => photos.get(file),
     prints,
+    printed: new Set(prints ? binder.sheets.map(({ id }) => id) : []),
     ...(live === undefined ? {} : { live }),
   });
 }

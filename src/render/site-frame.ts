@@ -59,6 +59,8 @@ export interface FrameFacts {
   /** False when the site is made without PDFs, so that nothing leads to one. */
   readonly prints?: boolean;
   readonly live?: string;
+  /** Sheets that have a PDF, those without a page of their own among them. */
+  readonly printed?: ReadonlySet<string>;
 }
 
 type PageName = Pick<SitePage, 'file' | 'title' | 'section' | 'workings'>;
@@ -74,7 +76,10 @@ export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFr
     prints: facts.prints ?? true,
     contents: facts.contents ?? firstOfEachSection(pages),
     photoOf: facts.photoOf ?? (() => undefined),
-    targetOf: (reference) => workingAmong(workings, reference) ?? targetAmong(files, reference, facts.prints ?? true),
+    targetOf: (reference) =>
+      workingAmong(workings, reference) ??
+      printAmong(facts.printed, reference) ??
+      targetAmong(files, reference, facts.prints ?? true),
   };
 }
 
@@ -92,6 +97,11 @@ export function lineOf(lines: readonly ContentsLine[], page: PageName): Contents
   const folder = page.file.split('/')[0] ?? '';
   const above = page.file.includes('/') ? lines.find((line) => line.file === `${folder}.html`) : undefined;
   return above ?? lines.find((line) => line.section === page.section);
+}
+
+function printAmong(printed: ReadonlySet<string> | undefined, reference: string): string | undefined {
+  const id = reference.startsWith('print:') ? reference.slice('print:'.length) : undefined;
+  return id !== undefined && printed?.has(id) === true ? `print/${id}.pdf` : undefined;
 }
 
 function workingAmong(workings: ReadonlyMap<string, string>, reference: string): string | undefined {

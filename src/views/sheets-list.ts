@@ -63,7 +63,9 @@ function orderOf([first]: readonly NamedSheet[]): number {
 function sheetRow(say: (words: string) => string, { id, definition }: NamedSheet): Row {
   return row(
     definition.code,
-    [{ kind: 'link', text: say(definition.title), to: `sheet:${id}` }],
+    definition.on.includes('screen')
+      ? [{ kind: 'link', text: say(definition.title), to: `sheet:${id}` }]
+      : say(definition.title),
     [{ kind: 'link', text: 'PDF', to: `print:${id}` }],
   );
 }

@@ -1,9 +1,9 @@
-// The site of the demo machine in a browser: every page opens and fits, one of each kind is looked at closely.
+// The site of the demo machine in a browser: every page opens and fits, one of each template is looked at closely (`npm run audit`: all of them).
 import { rmSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { binderSite } from '../site/binder-site.ts';
-import { oneOfEachKind } from '../site/kinds-of-page.ts';
+import { oneOfEachKind, oneOfEachTemplate } from '../site/kinds-of-page.ts';
 import { writeSite } from '../site/site-folder.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';
 import { accessibilityFaults, addressOf, openPage } from './look.ts';
@@ -42,14 +42,60 @@ describe.skipIf(!hasBrowser)('the demo in a browser', { timeout: 240_000 }, () =
     { width: 360, scheme: 'light' },
     // Only the colours differ in the dark.
     { width: 1280, scheme: 'dark', rules: ['color-contrast'] },
-  ] as const)('is accessible at $width, $scheme', async ({ width, scheme, rules }) => {
+    { width: 360, scheme: 'dark', rules: ['color-contrast', 'target-size'] },
+    { width: 700, scheme: 'light', print: true },
+  ] as const)('is accessible at $width, $scheme, print: $print', async (look) => {
+    const { width, scheme } = look;
+    const rules = 'rules' in look ? look.rules : undefined;
     const found: string[] = [];
-    const { page } = await openPage(browser, folder, 'index.html', { width, scheme });
-    for (const file of oneOfEachKind(pages)) {
+    const { page } = await openPage(browser, folder, 'index.html', { width, scheme, print: 'print' in look });
+    for (const file of oneOfEachTemplate(pages)) {
       await page.goto(addressOf(folder, file));
       found.push(...(await accessibilityFaults(page, rules)).map((fault) => `${file} ${fault}`));
     }
     await page.context().close();
     expect(found).toEqual([]);
   });
+
+  it('is read at 200 % on half a screen, and nothing in it moves by itself', async () => {
+    // 1280 pixels at 200 % are 640 to the page.
+    const { page } = await openPage(browser, folder, 'index.html', { width: 640, scheme: 'light' });
+    const broad: string[] = [];
+    const moving: string[] = [];
+    for (const file of oneOfEachKind(pages)) {
+      await page.goto(addressOf(folder, file));
+      if (await page.evaluate('document.documentElement.scrollWidth > innerWidth')) broad.push(file);
+      if (await page.evaluate(moves)) moving.push(file);
+    }
+    await page.context().close();
+    expect({ broad, moving }).toEqual({ broad: [], moving: [] });
+  });
+
+  it('prints nothing that is only for the screen', async () => {
+    const view = { width: 700, scheme: 'dark', print: true } as const;
+    const { page } = await openPage(browser, folder, 'index.html', view);
+    const found: string[] = [];
+    for (const file of oneOfEachKind(pages)) {
+      await page.goto(addressOf(folder, file));
+      const left = await page.evaluate(onlyForTheScreen);
+      if (Array.isArray(left) && left.length > 0) found.push(`${file}: ${left.join(', ')}`);
+    }
+    await page.context().close();
+    expect(found).toEqual([]);
+  });
 });
+
+/** Anything animated, or that glides from one state to another. */
+const moves = `[...document.querySelectorAll('*')].some((one) => {
+  const style = getComputedStyle(one);
+  return style.animationName !== 'none' || style.transitionDuration.split(', ').some((time) => time !== '0s');
+})`;
+
+/** What is still to be seen of what only leads about, and paper that is not white with black ink. */
+const onlyForTheScreen = `(() => {
+  const seen = [...document.querySelectorAll('.contents, .turn, .skip, .to-print, .narrowing')]
+    .filter((one) => one.getClientRects().length > 0).map((one) => one.className || one.id);
+  const { color, backgroundColor } = getComputedStyle(document.documentElement);
+  const white = backgroundColor === 'rgb(255, 255, 255)' && color === 'rgb(27, 26, 24)';
+  return white ? seen : [...seen, color + ' on ' + backgroundColor];
+})()`;

@@ -104,7 +104,10 @@ describe.each([
     ])
       expect([...files.keys()]).toContain(file);
     for (const job of binder.book.records.jobs) expect(files.has(`jobs/${job.id}.html`), job.id).toBe(true);
-    for (const sheet of binder.sheets) expect(files.has(`sheets/${sheet.id}.html`), sheet.id).toBe(true);
+    const paperOnly = new Set(
+      binder.book.content.sheets.filter(({ on }) => !on.includes('screen')).map(({ id }) => id),
+    );
+    for (const { id } of binder.sheets) expect(files.has(`sheets/${id}.html`), id).toBe(!paperOnly.has(id));
   });
   test('no page prints a slip of the program', () => {
     for (const page of pages)

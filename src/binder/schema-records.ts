@@ -272,6 +272,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       next: text,
       signed: object({ by: text, date: day }, { print: text }),
       print: text,
+      dayFrom: text,
     },
   ),
 };

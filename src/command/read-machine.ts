@@ -4,6 +4,7 @@ import { readAgain, readMachineFolder, type MachineFolder } from '../disk.ts';
 import { fingerprintOf } from './fingerprint-of.ts';
 import { readManual } from './manual.ts';
 import type { Problem } from '../problem/problem.ts';
+import { withPicturedDays } from './pictured-days.ts';
 import type { Options } from './program.ts';
 
 export interface ReadMachine {
@@ -34,7 +35,7 @@ export function readMachine(path: string, today: string, options: Options, earli
   if (!day.ok) throw new Error('asked to compute for what is not a day');
   const manual = readManual();
   const made = build({
-    files: folder.files,
+    files: withPicturedDays(folder.files, folder.assets),
     assets: folder.assets,
     shared: folder.shared,
     content: manual.content,

@@ -18,11 +18,25 @@ export async function photoTime(path: string, name: string): Promise<PhotoTime |
   return (written && exifTime(written)) ?? nameTime(name);
 }
 
+/**
+ * The day alone, without opening the picture: by the camera's own block in the head of a JPEG or HEIC file, else by the name. For a
+ * record that says no day itself.
+ */
+export function pictureDay(path: string, name: string): string | undefined {
+  const exif = isPicture(path) ? exifInHead(path) : undefined;
+  return ((exif && exifTime(exif)) ?? nameTime(name))?.day;
+}
+
+function isPicture(path: string): boolean {
+  const kind = pictureHead(path)?.kind;
+  return kind === 'JPEG' || kind === 'HEIC';
+}
+
 /** So far into a HEIC file its EXIF is looked for. */
 const headBytes = 1_000_000;
 
 async function exifOf(path: string): Promise<Buffer | undefined> {
-  if (pictureHead(path)?.kind === 'HEIC') return exifInHeic(path);
+  if (pictureHead(path)?.kind === 'HEIC') return exifInHead(path);
   const sharp = await decoder();
   try {
     const { exif } = await sharp(path, { limitInputPixels: mostPixels }).metadata();
@@ -32,8 +46,8 @@ async function exifOf(path: string): Promise<Buffer | undefined> {
   }
 }
 
-/** In HEIC the block lies somewhere in the file under its own mark. */
-function exifInHeic(path: string): Buffer | undefined {
+/** In HEIC the block lies somewhere in the file under its own mark, in JPEG near the beginning under the same. */
+function exifInHead(path: string): Buffer | undefined {
   const file = openSync(path, 'r');
   try {
     const buffer = Buffer.alloc(headBytes);

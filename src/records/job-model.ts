@@ -266,6 +266,8 @@ export interface Job {
   readonly next?: string;
   /** `print`: the record's print as it was when it was signed. */
   readonly signed?: { readonly by: string; readonly date: Day; readonly print?: string };
+  /** The record says no day: it is the one on which its first photograph was taken. */
+  readonly dayFrom?: 'photographs';
   /** The print of the words as they are now, see signed-print.ts; of signed records only. */
   readonly print?: string;
   /** Markdown, as written, and the line it begins on. */

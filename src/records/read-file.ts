@@ -2,6 +2,7 @@
 import type { Place, Problem } from '../problem/problem.ts';
 import { readDocument, type Document } from '../source/document.ts';
 import type { SourceFile } from '../source/files.ts';
+import type { Tree } from '../source/tree.ts';
 import type { Records } from './model.ts';
 import type { RecordKind } from './kinds/record-kind.ts';
 import { deskFor, type Desk } from './shapes/desk.ts';
@@ -23,8 +24,18 @@ export function readFile<T>(
   const { value: document, problems } = readDocument(source);
   if (document === undefined) return { file: source.file, value: undefined, document, problems, kept: [] };
   const desk = deskFor(source.file, dimensionOf);
-  const value = kind.shape.read(document.data, undefined, desk);
+  const value = kind.shape.read(withDay(document.data, source.pictured), undefined, desk);
   return { file: source.file, value, document, problems: desk.problems, kept: desk.kept };
+}
+
+/** A record that says no day has the one on which its first picture was taken. */
+function withDay(data: Tree, pictured: string | undefined): Tree {
+  if (pictured === undefined || data === null || typeof data !== 'object' || isList(data)) return data;
+  return 'date' in data ? data : { ...data, date: pictured };
+}
+
+function isList(data: Tree): data is readonly Tree[] {
+  return Array.isArray(data);
 }
 
 /** Files with problems, by name, with the codes found in each and the ids that their text declares. */

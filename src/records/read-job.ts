@@ -13,7 +13,16 @@ export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): F
   const told = { file, document: undefined, problems, kept };
   if (value === undefined || document === undefined || problems.length > 0) return { ...told, value: undefined };
   const print = value.signed === undefined ? {} : { print: signedPrint(source.text) };
-  const job = { id: recordId(file), file, ...value, body: document.body, bodyLine: document.bodyLine, ...print };
+  const taken = source.pictured === undefined ? {} : { dayFrom: 'photographs' as const };
+  const job = {
+    id: recordId(file),
+    file,
+    ...value,
+    body: document.body,
+    bodyLine: document.bodyLine,
+    ...print,
+    ...taken,
+  };
   return { ...told, value: job };
 }
 

@@ -4,6 +4,8 @@
 export interface SourceFile {
   readonly file: string;
   readonly text: string;
+  /** The day of the first picture that it names, `2024-05-04`; only of a record that says no day itself. */
+  readonly pictured?: string;
 }
 
 /** A photo or a paper: never opened here, only looked up by name. */

@@ -21,7 +21,8 @@ export function jobFacts(context: ViewContext, job: Job): Block {
   const add = (name: string, value: Text | undefined): void => {
     if (value !== undefined && value !== '') facts.push({ name: say(name), value });
   };
-  add('Date', spanText(job.date));
+  const day = spanText(job.date);
+  add('Date', job.dayFrom === undefined ? day : `${day}, ${say('as its first photograph was taken')}`);
   add('Kind', say(job.kind));
   add('State', stateText(say, job));
   add('For', job.purpose);

@@ -1,18 +1,18 @@
 // `add`: a job is planned from procedures or from a title alone; its record appears, ready to print and to fill in.
 import { mkdirSync } from 'node:fs';
-import { join, relative, resolve } from 'node:path';
+import { join, relative } from 'node:path';
 import { readDay, stops, type Binder } from '../build.ts';
-import { findMachines } from '../disk.ts';
 import { planRecord, proceduresFor, type Planned } from '../entry/plan-record.ts';
 import { jobKinds } from '../records/kinds/job.ts';
 import type { Asker } from './asker.ts';
 import { addRides } from './add/add-rides.ts';
 import { askPlan } from './add/ask-plan.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { nearest } from './nearest.ts';
 import type { Options } from './program.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
-import { reportFolderProblems, reportProblems } from './report-problems.ts';
+import { reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 import { writeFault } from './write-fault.ts';
 import { sweepHalves, writeWhole } from './write-whole.ts';
@@ -45,14 +45,8 @@ export async function addCommand(
   asker: Asker,
 ): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [machine, ...others] = found.value;
-  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
-  if (others.length > 0) {
-    terminal.tell('This is a workshop. Name the folder of one machine:');
-    for (const one of found.value) terminal.tell(`  ${relative(around.folder, one)}`);
-    return exitCodes.usage;
-  }
+  const machine = oneMachine(folder, around);
+  if (typeof machine === 'number') return machine;
   const today = dayFor(options.today, around);
   const read = readMachine(machine, today, {});
   if (read.binder === undefined) {

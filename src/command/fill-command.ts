@@ -2,11 +2,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { stops } from '../build.ts';
-import { findMachines } from '../disk.ts';
 import type { Answer } from '../entry/answer.ts';
 import type { Asker } from './asker.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { answerLines, answersList, answersOf } from './fill/answers-file.ts';
 import { ask } from './fill/ask.ts';
 import { closingQuestions } from './fill/closing.ts';
@@ -16,7 +16,6 @@ import { questionsFor, type Question } from './fill/questions.ts';
 import { blanksIn, keep, sessionFor, type Session } from './fill/session.ts';
 import type { Options } from './program.ts';
 import { readMachine } from './read-machine.ts';
-import { reportFolderProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 import { writeFault } from './write-fault.ts';
 import { sweepHalves } from './write-whole.ts';
@@ -42,14 +41,8 @@ export async function fillCommand(
   asker: Asker,
 ): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [machine, ...others] = found.value;
-  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
-  if (others.length > 0) {
-    terminal.tell('This is a workshop. Name the folder of one machine:');
-    for (const one of found.value) terminal.tell(`  ${relative(around.folder, one)}`);
-    return exitCodes.usage;
-  }
+  const machine = oneMachine(folder, around);
+  if (typeof machine === 'number') return machine;
   sweepHalves(join(machine, 'jobs'));
   const today = dayFor(options.today, around);
   const read = readMachine(machine, today, {});

@@ -1,15 +1,15 @@
 // `handover`: a package for the next owner. Shown first, written aside, looked through, and swapped in whole or not at all.
-import { basename, dirname, relative, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { buyersCopy, type BuyersCopy } from '../handover/buyers-copy.ts';
 import { claimOutput } from '../cache/claim.ts';
 import { sweep } from '../cache/sweep.ts';
 import { stops } from '../build.ts';
-import { findMachines } from '../disk.ts';
 import { patternOf } from '../handover/private-value.ts';
 import type { Records } from '../records/model.ts';
 import { readRecords } from '../records/read.ts';
 import type { Asker } from './asker.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { otherMachinesNear } from './handover/other-machines.ts';
 import { whatGoes } from './handover/what-goes.ts';
 import { writePackage } from './handover/write-package.ts';
@@ -40,14 +40,8 @@ export async function handoverCommand(
   step: (name: string) => void = () => undefined,
 ): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [machine, ...others] = found.value;
-  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
-  if (others.length > 0) {
-    terminal.tell('This is a workshop. Name the folder of the machine that is handed over:');
-    for (const one of found.value) terminal.tell('  ' + (relative(around.folder, one) || one));
-    return exitCodes.usage;
-  }
+  const machine = oneMachine(folder, around, 'Name the folder of the machine that is handed over:');
+  if (typeof machine === 'number') return machine;
   const today = dayFor(options.today, around);
   const read = readMachine(machine, today, {});
   const records = readRecords(read.folder.files, read.folder.assets, read.folder.shared).value;

@@ -1,25 +1,18 @@
 // `next`: from what was seen to the next test, at the terminal or as plain data.
-import { resolve } from 'node:path';
 import { askNext, listNext, stops, type Binder } from '../build.ts';
-import { findMachines } from '../disk.ts';
 import { count } from './count.ts';
 import type { NextOptions } from './describe-next.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { readMachine } from './read-machine.ts';
-import { reportFolderProblems, reportProblems } from './report-problems.ts';
+import { reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 
 /** Runs `splitpin next` on one machine. */
 export async function nextCommand(folder: string, options: NextOptions, around: Surroundings): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [path, ...more] = found.value;
-  if (path === undefined) return reportFolderProblems(found.problems, terminal);
-  if (more.length > 0) {
-    terminal.tell('This is a workshop. Name the folder of one machine:');
-    for (const machine of found.value) terminal.tell('  ' + machine);
-    return exitCodes.usage;
-  }
+  const path = oneMachine(folder, around);
+  if (typeof path === 'number') return path;
   const read = readMachine(path, dayFor(options.today, around), { siteOnly: true });
   const wrong = stops(read.problems);
   if (read.binder === undefined) {

@@ -6,12 +6,12 @@ import { stops, type Binder, type Sheet } from '../build.ts';
 import { borrow } from '../cache/aside.ts';
 import { refuseLooseFiles } from '../cache/claim.ts';
 import { readLastBuild, type LastBuild } from '../cache/manifest.ts';
-import { findMachines } from '../disk.ts';
 import { makePhotos } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import { carriedData, type Carried } from './carried-data.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { namedPhotos } from './named-photos.ts';
 import { nearest } from './nearest.ts';
 import { defaultOut } from './places.ts';
@@ -34,10 +34,8 @@ export async function printCommand(
   around: Surroundings,
 ): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [machine, ...others] = found.value;
-  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
-  if (others.length > 0) return severalMachines(found.value, around);
+  const machine = oneMachine(folder, around);
+  if (typeof machine === 'number') return machine;
   const read = readMachine(machine, dayFor(options.today, around), { ...options, workings: true });
   if (read.binder === undefined) return cannot(read, terminal);
   if (wanted === 'list') return listSheets(read.binder.sheets, terminal);
@@ -197,12 +195,6 @@ async function tellProblems(problems: readonly Problem[], work: Work): Promise<v
   work.terminal.tell(
     count(wrong.length, 'problem') + ' in other places; what was left out because of them stands on the sheet.',
   );
-}
-
-function severalMachines(machines: readonly string[], around: Surroundings): ExitCode {
-  around.terminal.tell('This is a workshop. Name the folder of one machine:');
-  for (const machine of machines) around.terminal.tell('  ' + (relative(around.folder, machine) || machine));
-  return exitCodes.usage;
 }
 
 function wayTo(file: string): string {

@@ -1,10 +1,9 @@
 // `take`: what was written elsewhere — forms, a telephone, old logs, photos — into the records of a machine.
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { relative, resolve } from 'node:path';
-import { findMachines } from '../disk.ts';
+import { resolve } from 'node:path';
 import type { Asker } from './asker.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
-import { reportFolderProblems } from './report-problems.ts';
+import { oneMachine } from './one-machine.ts';
 import type { Surroundings } from './surroundings.ts';
 import { takeReaders } from './take/list.ts';
 import type { TakeOptions } from './take/reader.ts';
@@ -27,14 +26,8 @@ export async function takeCommand(
   asker: Asker,
 ): Promise<ExitCode> {
   const { terminal } = around;
-  const found = findMachines(resolve(around.folder, folder));
-  const [machine, ...others] = found.value;
-  if (machine === undefined) return reportFolderProblems(found.problems, terminal);
-  if (others.length > 0) {
-    terminal.tell('This is a workshop. Name the folder of one machine:');
-    for (const one of found.value) terminal.tell('  ' + (relative(around.folder, one) || one));
-    return exitCodes.usage;
-  }
+  const machine = oneMachine(folder, around);
+  if (typeof machine === 'number') return machine;
   const options = optionsOf(choices);
   if (typeof options === 'string') {
     terminal.tell(options);

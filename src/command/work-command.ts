@@ -1,13 +1,12 @@
 // `work`: one calculation, worked out at the bench, with values given or taken from a machine.
-import { resolve } from 'node:path';
 import { aboutLines, calculationIds, groupedLines, stops, workLines, type Binder, type Doubt } from '../build.ts';
-import { findMachines } from '../disk.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { oneMachine } from './one-machine.ts';
 import { nearest } from './nearest.ts';
 import type { Options } from './program.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
-import { reportFolderProblems, reportProblems } from './report-problems.ts';
+import { reportProblems } from './report-problems.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -46,13 +45,10 @@ function unknown(id: string, terminal: Terminal): ExitCode {
 /** The machine of `--in`, or an exit code when the folder is not one machine. */
 function machineFor(options: Options, around: Surroundings): ReadMachine | ExitCode | undefined {
   if (options.in === undefined) return undefined;
-  const found = findMachines(resolve(around.folder, options.in));
-  const [only, ...more] = found.value;
-  if (only === undefined) return reportFolderProblems(found.problems, around.terminal);
-  if (more.length === 0) return readMachine(only, dayFor(options.today, around), { siteOnly: true });
-  around.terminal.tell('This is a workshop. Name the folder of one machine:');
-  for (const machine of found.value) around.terminal.tell('  ' + machine);
-  return exitCodes.usage;
+  const machine = oneMachine(options.in, around);
+  return typeof machine === 'number'
+    ? machine
+    : readMachine(machine, dayFor(options.today, around), { siteOnly: true });
 }
 
 async function cannotRead(machine: ReadMachine, terminal: Terminal): Promise<ExitCode> {

@@ -609,6 +609,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
     { jobs: [job('2026-01-01', { checks: [ticked('frame-read', { value: 'LP175-04471' })] })] },
     { jobs: [job('2026-01-01', { checks: [ticked('frame-read', { value: 'LP175-04417' })] })] },
   ],
+  'number-read-otherwise': [
+    { jobs: [job('2026-01-01', { readings: [found('frame number', 'KR90-2231')] })] },
+    { jobs: [job('2026-01-01', { readings: [found('frame number', 'lp175 -04417')] })] },
+  ],
   'data-for-other-frames': [
     { maker: { settings: [setting('idle', '0.5 mm', { source: { ...source, frames: { from: 'LP175-05000' } } })] } },
     { maker: { settings: [setting('idle', '0.5 mm', { source: { ...source, frames: { from: 'LP175-04000' } } })] } },

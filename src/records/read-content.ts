@@ -49,7 +49,19 @@ export function readContent(files: readonly SourceFile[]): Outcome<Content> {
   const steps = (value.orders ?? []).flatMap((order) => order.steps);
   const { causes = [], tests = [] } = value.faults ?? {};
   const formLines = forms.map((form) => form.lines);
-  const named = [cautions, causes, tests, procedures, value.holdPoints, checks, value.sheets, steps, forms, ...formLines, ...services];
+  const named = [
+    cautions,
+    causes,
+    tests,
+    procedures,
+    value.holdPoints,
+    checks,
+    value.sheets,
+    steps,
+    forms,
+    ...formLines,
+    ...services,
+  ];
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checkContent(value)] };
 }
 

@@ -168,7 +168,8 @@ describe('import rules', () => {
 
 describe('the world outside', () => {
   // The slow parser is loaded when an error must be placed, and only then: that takes `node:module`.
-  const mayUseNode = /^src\/(disk\.ts|disk\/|source\/slow-parser\.ts|command\/|photos\/|cache\/|pdf\/|render\/|tools\/)/;
+  const mayUseNode =
+    /^src\/(disk\.ts|disk\/|source\/slow-parser\.ts|command\/|photos\/|cache\/|pdf\/|render\/|tools\/)/;
   test('only the places at the edge import from Node', () => {
     const others = sourceFiles('src').filter(
       ({ file, imports }) => imports.some((one) => one.startsWith('node:')) && !mayUseNode.test(file),

@@ -34,6 +34,18 @@ function formula(made: Page): string {
     .join(' ');
 }
 
+/** Anchors of all pages that the workings take; each stands on the page that says so of itself. */
+function anchorsOfWorkings({ pages }: typeof pipit): readonly string[] {
+  return pages.flatMap(({ file, workings, make }) => {
+    if (!/^workings(?:-\d+)?\.html$/.test(file)) return [];
+    const anchors = make().blocks.flatMap((block) =>
+      block.type === 'table' ? block.rows.flatMap((row) => (row.kind === 'cells' ? (row.id ?? []) : [])) : [],
+    );
+    expect(new Set(workings), file).toEqual(new Set(anchors));
+    return anchors;
+  });
+}
+
 const squeezed = (words: string): string => words.replaceAll(/[\s;]+/g, ' ').trim();
 
 describe.each(calculations.map((one) => [one.id, one] as const))('the page of %s', (id, one) => {
@@ -71,12 +83,9 @@ describe.each([
   ['the four-stroke', tern],
 ] as const)('uses in %s', (_, binder) => {
   test('every worked-out figure of a calculation stands on its page and in the workings', () => {
-    const workings = page(binder, 'workings.html');
-    const anchors = new Set(
-      workings.blocks.flatMap((block) =>
-        block.type === 'table' ? block.rows.flatMap((row) => (row.kind === 'cells' ? (row.id ?? []) : [])) : [],
-      ),
-    );
+    const placed = anchorsOfWorkings(binder);
+    const anchors = new Set(placed);
+    expect(placed.length, 'a working stands once').toBe(anchors.size);
     const figures = workedFigures(binder.book);
     expect(figures.length).toBeGreaterThan(20);
     expect(new Set(figures.map((one) => one.id)).size).toBe(figures.length);

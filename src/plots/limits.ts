@@ -85,5 +85,6 @@ function nameRooms(name: string, at: number, field: Field): readonly Taken[] {
 }
 
 function inField(room: Taken, field: Field): boolean {
-  return room.left >= field.left && room.top >= field.top - 4 && room.bottom <= field.bottom;
+  const across = room.left >= field.left && room.right <= field.right + 0.5;
+  return across && room.top >= field.top - 4 && room.bottom <= field.bottom;
 }

@@ -3,7 +3,7 @@ import type { PlotBlock } from '../sheet/sheet.ts';
 import { labelSize, round, straight } from './axes.ts';
 import { dashes } from './dashes.ts';
 import type { Primitive } from './primitive.ts';
-import { textRoom } from './room.ts';
+import { cutToRoom, textRoom } from './room.ts';
 import { markSize } from './series.ts';
 
 const key = 22;
@@ -22,7 +22,7 @@ export function seriesNames(series: PlotBlock['series'], width: number, top: num
   let x = 0;
   let line = 0;
   for (const one of series) {
-    const name = shortened(one.name, width - key);
+    const name = cutToRoom(one.name, labelSize, width - key);
     const room = key + textRoom(name, labelSize);
     if (x > 0 && x + room > width) {
       x = 0;
@@ -39,11 +39,4 @@ export function seriesNames(series: PlotBlock['series'], width: number, top: num
     x += room + gap;
   }
   return { drawn, height: (line + 1) * lineHeight };
-}
-
-/** A name cut to a width with a visible mark. */
-function shortened(name: string, width: number): string {
-  const most = Math.floor(width / (labelSize * 0.6));
-  const letters = Array.from(name);
-  return letters.length <= most ? name : letters.slice(0, Math.max(1, most - 1)).join('') + '…';
 }

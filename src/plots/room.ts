@@ -8,9 +8,34 @@ export interface Taken {
   readonly bottom: number;
 }
 
-/** Width in points of a text at a size: six tenths of the size a character is wider than the face sets it. */
+/** Latin, Greek, Cyrillic and signs: what the typefaces of the paper have, but for a few. */
+const drawn: readonly (readonly [from: number, to: number])[] = [
+  [0x20, 0x7e],
+  [0xa0, 0x2e9],
+  [0x370, 0x52f],
+  [0x1e00, 0x26ff],
+];
+
+/**
+ * Width in points of a text at a size: six tenths of the size a character is wider than the face sets it. A character that no
+ * typeface has is printed as its number, `U+65E5`, and takes the room of that.
+ */
 export function textRoom(text: string, size: number): number {
-  return Array.from(text).length * size * 0.6;
+  return Array.from(text).reduce((room, character) => room + ems(character.codePointAt(0) ?? 0), 0) * size;
+}
+
+function ems(code: number): number {
+  if (drawn.some(([from, to]) => code >= from && code <= to)) return 0.6;
+  return code > 0xffff ? 5.2 : 4.4;
+}
+
+/** A text cut to a width with a visible mark. */
+export function cutToRoom(text: string, size: number, width: number): string {
+  if (textRoom(text, size) <= width) return text;
+  const letters = Array.from(text);
+  let kept = letters.length - 1;
+  while (kept > 1 && textRoom(letters.slice(0, kept).join('') + '…', size) > width) kept -= 1;
+  return letters.slice(0, kept).join('') + '…';
 }
 
 /** Whether two rectangles share any area. */

@@ -4,6 +4,7 @@ import type { Dimension, Unit } from '../quantity/quantity.ts';
 import { of } from '../quantity/quantity.ts';
 import { readNumber } from '../quantity/read-number.ts';
 import { spellingKey } from '../quantity/unit-spelling.ts';
+import { cellDecimals } from './cell-decimals.ts';
 import { compiled } from './compiled.ts';
 import { readCsv } from './csv.ts';
 
@@ -111,5 +112,6 @@ export function published<D extends Dimension>(
   const read = readNumber(found.byId.get(rowId)?.cells[column] ?? '');
   if (!read.ok) return undefined;
   const origin = { kind: 'published', table: tableId, row: rowId } as const;
-  return { quantity: of(read.value.value, unit), unit, decimals: read.value.decimals, origin };
+  const { value, decimals } = read.value;
+  return { quantity: of(value, unit), unit, decimals: cellDecimals(value, decimals), origin };
 }

@@ -1,4 +1,5 @@
 // The published tables that calculations use: title, edition, how obtained, and the very rows that the code is tested against.
+import { cellText } from '../table/cell-decimals.ts';
 import { table, tableIds } from '../table/table.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { column, fact, heading, row } from './wording/blocks.ts';
@@ -35,7 +36,14 @@ export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] 
     {
       type: 'table',
       columns: columns.map(({ name, unit }) => column(unit === '' ? name : `${name}, ${unit}`, 3)),
-      rows: rows.map((one) => row(...columns.map(({ name }) => one.cells[name] ?? ''))),
+      rows: rows.map((one) =>
+        row(
+          ...columns.map(({ name, unit }) => {
+            const cell = one.cells[name] ?? '';
+            return unit === '' ? cell : cellText(cell);
+          }),
+        ),
+      ),
       empty: say('This table has no rows.'),
       use: 'read',
     },

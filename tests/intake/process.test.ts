@@ -60,8 +60,8 @@ describe.runIf(hasTerminal)('at a terminal', () => {
   test('intake asks, asks again, and makes the folder', { timeout: 120_000 }, async () => {
     const folder = emptyFolder();
     const terminal = atTerminal(program, ['intake', '--today', '2026-11-14'], folder);
-    await terminal.answer(/1 of 13 {2}Make .*: $/u, 'Larkmoor');
-    await terminal.answer(/2 of 13 {2}Model .*: $/u, 'Pipit 175');
+    await terminal.answer(/1 of 13 {2}Make, as .*: $/u, 'Larkmoor');
+    await terminal.answer(/2 of 13 {2}Model, as .*: $/u, 'Pipit 175');
     for (const number of [3, 4, 5]) await terminal.answer(new RegExp(`${String(number)} of 13 .*: $`, 'u'), '');
     await terminal.answer(/6 of 13 .*: $/u, '7512');
     await terminal.answer(/has no unit[^]*6 of 13 .*: $/u, '7512 mi');

@@ -35,7 +35,8 @@ describe.each(folders)('%s', (folder, atLeast) => {
   });
 
   test('ticks only checks, procedures and services that exist', () => {
-    const services = new Set(records.maker.services.map((line) => line.id));
+    const lines = [...records.maker.services, ...all.schedules.flatMap((schedule) => schedule.services)];
+    const services = new Set(lines.map((line) => line.id));
     const unknown = records.jobs.flatMap((job) => [
       ...job.checks.filter((done) => !known.has(done.check)).map((done) => job.id + ': ' + done.check),
       ...job.procedures.filter((id) => !all.procedures.has(id)).map((id) => job.id + ': ' + id),

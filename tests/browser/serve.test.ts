@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Browser } from 'playwright-core';
 import { openLanDoor } from '../../src/command/lan-door.ts';
 import { startServer } from '../../src/command/local-server.ts';
-import { compiled } from '../command/compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { startProgram } from '../command/process.ts';
 import { put, small, smallMachine } from '../command/small-machine.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';

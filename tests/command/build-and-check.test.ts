@@ -17,7 +17,7 @@ import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { openPdf, pageText } from '../pdf/read-pdf.ts';
 import { bombPng } from '../photos/bomb-png.ts';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { runProgram, startProgram, type Circumstances, type Ended } from './process.ts';
 import { put, small, smallMachine } from './small-machine.ts';
 

@@ -1,7 +1,7 @@
 // check --watch: a line a problem in the form that editors follow, again after every change, until it is interrupted.
 import { dirname } from 'node:path';
 import { expect, test } from 'vitest';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { startProgram } from './process.ts';
 import { put, small, smallMachine } from './small-machine.ts';
 

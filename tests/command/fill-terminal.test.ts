@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { copyOf, recordOf } from './typing.ts';
 
 const job = '2026-11-28-rear-wheel';

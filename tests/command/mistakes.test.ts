@@ -2,7 +2,7 @@
 import { readFileSync, readdirSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { runProgram } from './process.ts';
 import { put, small, smallMachine } from './small-machine.ts';
 

@@ -3,7 +3,7 @@ import { request } from 'node:http';
 import { renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeAll, expect, test } from 'vitest';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { startProgram, type Running } from './process.ts';
 import { put, small, smallMachine } from './small-machine.ts';
 

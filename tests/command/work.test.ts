@@ -9,7 +9,7 @@ import { takenInputs } from '../../src/book/taken/inputs.ts';
 import { workCommand } from '../../src/command/work-command.ts';
 import { openTerminal } from '../../src/command/terminal.ts';
 import { packageFolder } from '../../src/disk.ts';
-import { compiled } from './compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { runProgram } from './process.ts';
 import { small, smallMachine } from './small-machine.ts';
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, expect, it } from 'vitest';
 import { atTerminal, hasTerminal } from '../command/at-terminal.ts';
-import { compiled } from '../command/compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { runProgram } from '../command/process.ts';
 import { copyOf, filled, remove, today } from './job-forms.ts';
 

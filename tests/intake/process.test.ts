@@ -4,7 +4,7 @@ import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { atTerminal, hasTerminal } from '../command/at-terminal.ts';
-import { compiled } from '../command/compiled.ts';
+import { compiled } from '../set-up/compiled.ts';
 import { smallMachine } from '../command/small-machine.ts';
 import { allAnswers, emptyFolder } from './here.ts';
 

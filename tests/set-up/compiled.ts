@@ -1,4 +1,5 @@
-// The compiled program, made once for all test files and kept until a source changes.
+// The compiled program, made once for all test files and kept until a source changes. Run by itself it says where.
+import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -6,9 +7,13 @@ import { bundle, fingerprint } from '../../src/tools/bundle.ts';
 
 const shelf = fileURLToPath(new URL('../../node_modules/.cache/splitpin/', import.meta.url));
 
+function place(): string {
+  return join(shelf, fingerprint());
+}
+
 /** Path of the compiled program. Test files that run at the same time may both compile; the first to finish is kept. */
 export async function compiled(): Promise<string> {
-  const kept = join(shelf, fingerprint());
+  const kept = place();
   const program = join(kept, 'splitpin.js');
   if (existsSync(program)) return program;
   mkdirSync(shelf, { recursive: true });
@@ -22,3 +27,16 @@ export async function compiled(): Promise<string> {
   rmSync(fresh, { recursive: true, force: true });
   return program;
 }
+
+let known: string | undefined;
+
+/** The same for whoever cannot wait: compiled by another process when it is not there yet. Sources do not change during a run. */
+export function compiledNow(): string {
+  if (known !== undefined) return known;
+  const program = join(place(), 'splitpin.js');
+  if (!existsSync(program)) execFileSync(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url)]);
+  known = program;
+  return program;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) console.log(await compiled());

@@ -12,7 +12,7 @@
     });
   }
 
-  /** Entries of the log: a heading, and what follows it up to the next heading. */
+  /** Entries of the log: a heading, and what follows it up to the next heading. A year belongs to the entries below it. */
   function entriesOf(headings) {
     return headings.map(function (heading) {
       var parts = [heading];
@@ -21,7 +21,7 @@
         parts.push(next);
         next = next.nextElementSibling;
       }
-      return { parts: parts, isBand: false };
+      return { parts: parts, isBand: heading.id.startsWith('year-') };
     });
   }
 
@@ -100,7 +100,7 @@
     return table.tBodies[0].rows.length >= longList;
   });
   if (tables.length === 1) addNarrowing(rowsOf(tables[0]), tables[0].parentElement);
-  var log = Array.from(document.querySelectorAll('.narrows > [id^="log-"]'));
+  var log = Array.from(document.querySelectorAll('.narrows > :is([id^="log-"], [id^="year-"])'));
   if (log.length > 0) addNarrowing(entriesOf(log), log[0]);
   spareTabStops();
   addEventListener('resize', spareTabStops);

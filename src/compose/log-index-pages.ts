@@ -1,11 +1,11 @@
 // The log narrowed: the records of each system and of each kind of work, a line each, on pages that need no script.
 import { jobsBySystem } from '../book/systems-of-job.ts';
 import type { Job } from '../records/model.ts';
-import type { Block, Inline, Text } from '../sheet/sheet.ts';
+import type { Block, Text } from '../sheet/sheet.ts';
 import { logLines } from '../views/log-lines.ts';
 import type { ViewContext } from '../views/view.ts';
-import { anchor, lines, sentence } from '../views/wording/blocks.ts';
-import { count } from '../views/wording/count.ts';
+import { anchor, heading, lines, sentence } from '../views/wording/blocks.ts';
+import { count, countOf } from '../views/wording/count.ts';
 import { grouped } from '../views/wording/grouped.ts';
 import { turning } from './turning.ts';
 import type { PageSpec } from './pages.ts';
@@ -43,17 +43,21 @@ export function logIndex(context: ViewContext, jobs: readonly Job[]): LogIndex {
   };
 }
 
-/** Two lines above the log that lead to its narrowed pages, each with how many records it has. */
-export function narrowingLines({ say }: ViewContext, { systems, kinds }: LogIndex): Block {
-  const line = (name: string, all: readonly Narrowed[]): Text => [
-    { kind: 'strong', text: `${say(name)}: ` },
-    ...all.flatMap((one, index): readonly Inline[] => [
-      ...(index === 0 ? [] : ['; ']),
-      { kind: 'link', text: one.name, to: `page:${one.file}` },
-      ` ${count(one.jobs.length)}`,
-    ]),
+/** Lists that lead to the narrowed pages of the log, each with how many records it has. */
+export function narrowingLists({ say }: ViewContext, { systems, kinds }: LogIndex): readonly Block[] {
+  const list = (all: readonly Narrowed[]): Block =>
+    lines(
+      all.map((one): Text => [
+        { kind: 'link', text: one.name, to: `page:${one.file}` },
+        `: ${countOf(one.jobs.length, say('record'), say('records'))}`,
+      ]),
+    );
+  return [
+    heading(2, say('Of one system'), 'of-one-system'),
+    list(systems),
+    heading(2, say('Of one kind of work'), 'of-one-kind'),
+    list(kinds),
   ];
-  return lines([line('Of one system', systems), line('Of one kind', kinds)]);
 }
 
 /** Pages of every system and every kind, a long one on several. */

@@ -1,13 +1,13 @@
 // The log by date: one page while it is short, else a page for each year, a long year on several; and narrowed.
 import type { Job } from '../records/model.ts';
-import type { Block } from '../sheet/sheet.ts';
+import type { Block, Inline } from '../sheet/sheet.ts';
 import { logOf, newestFirst } from '../views/log.ts';
 import type { ViewContext } from '../views/view.ts';
-import { heading, lines } from '../views/wording/blocks.ts';
+import { heading, lines, paragraphs } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import { grouped } from '../views/wording/grouped.ts';
 import { yearOf } from '../views/wording/day.ts';
-import { logIndex, logIndexPages, narrowingLines, type LogIndex } from './log-index-pages.ts';
+import { logIndex, logIndexPages, narrowingLists, type LogIndex } from './log-index-pages.ts';
 import { turning } from './turning.ts';
 import type { PageSpec } from './pages.ts';
 
@@ -45,9 +45,16 @@ export function logPages(context: ViewContext): readonly PageSpec[] {
   ];
 }
 
+/** Years to leap to, the entries under them, and last the ways to narrow: whoever comes to read finds the newest entry first. */
 function shortLog(context: ViewContext, index: LogIndex, jobs: readonly Job[]): readonly Block[] {
   if (jobs.length === 0) return [lines([context.say('There is no record.')])];
-  return [narrowingLines(context, index), ...logOf(context, jobs)];
+  const years = [...grouped(jobs, ({ date }) => yearOf(date.from))];
+  const leaps = years.map(([year]) => ({ text: year, to: `page:log.html#year-${year}` }));
+  return [
+    ways(context, leaps),
+    ...years.flatMap(([year, those]) => [heading(2, year, `year-${year}`), ...logOf(context, those)]),
+    ...narrowingLists(context, index),
+  ];
 }
 
 function longLog(context: ViewContext, index: LogIndex, parts: readonly Part[]): readonly Block[] {
@@ -56,7 +63,19 @@ function longLog(context: ViewContext, index: LogIndex, parts: readonly Part[]):
     { kind: 'link', text: part.title, to: `page:${part.file}` } as const,
     `: ${countOf(part.jobs.length, say('record'), say('records'))}`,
   ]);
-  return [narrowingLines(context, index), heading(2, say('By year'), 'by-year'), lines(years)];
+  return [ways(context, []), heading(2, say('By year'), 'by-year'), lines(years), ...narrowingLists(context, index)];
+}
+
+/** One line of links inside the page: its years, and where it is narrowed. */
+function ways({ say }: ViewContext, years: readonly { readonly text: string; readonly to: string }[]): Block {
+  const all = [
+    ...years,
+    { text: say('Of one system'), to: 'page:log.html#of-one-system' },
+    { text: say('Of one kind of work'), to: 'page:log.html#of-one-kind' },
+  ];
+  return paragraphs(
+    all.flatMap(({ text, to }, at): readonly Inline[] => [...(at === 0 ? [] : [', ']), { kind: 'link', text, to }]),
+  );
 }
 
 function yearParts({ say }: ViewContext, jobs: readonly Job[]): readonly Part[] {

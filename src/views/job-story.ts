@@ -1,4 +1,4 @@
-// One record's whole story: its facts, the work line by line, readings, parts, findings, money, photos and the owner's own words.
+// One record's whole story: its facts, the owner's own words and photos, then the work line by line, readings, parts, findings and money.
 import type { Block } from '../sheet/sheet.ts';
 import { lines, stack } from './wording/blocks.ts';
 import { sheetsOf } from './wording/sheet-names.ts';
@@ -29,6 +29,7 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     jobFacts(context, job),
     planned(context),
     words(context, job),
+    jobPhotos(job),
     jobWork(context, job, within),
     jobLeft(context, job, within),
     jobChecks(context, job, within),
@@ -38,7 +39,6 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     jobRemarks(context, job, within),
     jobRun(context, job, within),
     jobMoney(context, job, within),
-    jobPhotos(job),
   );
 }
 

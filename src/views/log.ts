@@ -1,10 +1,11 @@
-// The log by date, to be read like a diary: date and title, the first photo, the owner's first words, then kind, distance and what was done.
+// The log by date, to be read like a diary: date and title, the first photo, what it was for, the owner's first words, and last what was done.
 import type { Job } from '../records/model.ts';
-import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
+import type { Block, Inline, Paragraph } from '../sheet/sheet.ts';
 import { photoBlock } from './job/photos.ts';
-import { heading, joined, lines, sentence } from './wording/blocks.ts';
+import { heading, lines, sentence } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import { spanText, yearOf } from './wording/day.ts';
+import { grouped } from './wording/grouped.ts';
 import { jobTitle } from './wording/job.ts';
 import { itemName } from './wording/named.ts';
 import { writtenText } from './wording/value.ts';
@@ -40,21 +41,40 @@ export function logOf(context: ViewContext, jobs: readonly Job[]): readonly Bloc
 }
 
 function entry(context: ViewContext, job: Job): readonly Block[] {
-  const { say } = context;
   const [photo] = job.photos;
-  const what = joined([sentence(say(job.kind)), stateWord(say, job), distance(job), job.purpose], '; ');
-  const happened = sentence(job.ride?.whatHappened ?? '');
-  const done = sentence(workText(context, job));
-  const texts = [happened, what, done].filter((text) => text.length > 0);
+  const told = [
+    ...paragraph(sentence(job.purpose ?? '')),
+    ...firstWords(context, job),
+    ...paragraph(ridden(context, job)),
+    ...doneList(context, job),
+  ];
   return [
-    heading(3, [`${spanText(job.date)}  `, jobTitle(job)], `log-${job.id}`),
+    heading(3, [...dateline(context, job), '  ', jobTitle(job)], `log-${job.id}`),
     ...(photo === undefined ? [] : [photoBlock(job, photo, 'small')]),
-    { type: 'prose', paragraphs: [...firstWords(context, job), ...texts.map(paragraph)] },
+    ...(told.length === 0 ? [] : [{ type: 'prose', paragraphs: told } as const]),
   ];
 }
 
-function paragraph(text: Text): Paragraph {
-  return { kind: 'paragraph', text };
+function paragraph(text: string): readonly Paragraph[] {
+  return text === '' ? [] : [{ kind: 'paragraph', text }];
+}
+
+/** `19 September 2026, service, 24 402 mi`; a record that is not done says so. */
+function dateline({ say }: ViewContext, job: Job): readonly Inline[] {
+  const clock = job.odometer === undefined ? [] : [writtenText(job.odometer)];
+  const said = [spanText(job.date), say(job.kind), ...clock].join(', ');
+  if (job.state === 'done') return [{ kind: 'em', text: said }];
+  const words = job.waitingFor === undefined ? say(job.state) : `${say('waiting for')} ${job.waitingFor}`;
+  return [
+    { kind: 'em', text: `${said}, ` },
+    { kind: 'strong', text: words },
+  ];
+}
+
+/** What happened on the road; in a record that is not of a ride alone, it is said that it was on one. */
+function ridden({ say }: ViewContext, { kind, ride }: Job): string {
+  const happened = ride?.whatHappened ?? '';
+  return kind === 'ride' || happened === '' ? sentence(happened) : `${say('Ridden')}: ${happened}`;
 }
 
 const opened = new WeakMap<Job, readonly Paragraph[]>();
@@ -73,27 +93,16 @@ function firstOf({ prose }: ViewContext, job: Job): readonly Paragraph[] {
   return first?.kind === 'paragraph' ? [first] : [];
 }
 
-function stateWord(say: (words: string) => string, job: Job): Text | undefined {
-  if (job.state === 'done') return undefined;
-  const words = job.waitingFor === undefined ? say(job.state) : `${say('waiting for')} ${job.waitingFor}`;
-  return [{ kind: 'strong', text: words }];
-}
-
-function distance(job: Job): string | undefined {
-  return job.odometer === undefined ? undefined : writtenText(job.odometer);
-}
-
-/** What was done, verb by verb: `removed cylinder head, barrels; drained gearbox oil; 5 readings`. */
-function workText({ book, say }: ViewContext, job: Job): string {
-  const byVerb = new Map<string, string[]>();
-  for (const entry of job.work) {
-    const things = byVerb.get(entry.verb);
-    if (things === undefined) byVerb.set(entry.verb, [itemName(book, entry.thing)]);
-    else things.push(itemName(book, entry.thing));
-  }
-  const done = [...byVerb].map(([verb, things]) => `${say(verb)} ${things.join(', ')}`);
-  const readings = job.readings.length === 0 ? [] : [countOf(job.readings.length, say('reading'), say('readings'))];
+/** What was done, an item for each verb: `Removed cylinder head, barrels`, `Drained gearbox oil`, `5 readings`. */
+function doneList({ book, say }: ViewContext, job: Job): readonly Paragraph[] {
+  const byVerb = grouped(job.work, ({ verb }) => verb);
+  const done = [...byVerb].map(
+    ([verb, those]) => [say(verb), those.map(({ thing }) => itemName(book, thing))] as const,
+  );
   const fitted = job.parts.filter((part) => part.state === 'fitted').map((part) => part.part);
-  const parts = fitted.length === 0 ? [] : [`${say('fitted')} ${fitted.join(', ')}`];
-  return [...done, ...parts, ...readings].join('; ');
+  const named = [...done, [say('fitted'), fitted] as const].filter(([, things]) => things.length > 0);
+  const readings = job.readings.length === 0 ? [] : [countOf(job.readings.length, say('reading'), say('readings'))];
+  const items = [...named.map(([verb, things]) => `${sentence(verb)} ${things.join(', ')}`), ...readings];
+  if (items.length === 0) return [];
+  return [{ kind: 'list', ordered: false, items: items.map(paragraph) }];
 }

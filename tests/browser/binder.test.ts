@@ -57,6 +57,34 @@ describe.skipIf(!hasBrowser)('the demo in a browser', { timeout: 240_000 }, () =
     expect(found).toEqual([]);
   });
 
+  it('folds the contents on a telephone, and unfolds them without a script; going back folds them again', async () => {
+    const view = { width: 360, scheme: 'light', scripting: false } as const;
+    const { page } = await openPage(browser, folder, 'jobs/2025-04-05-top-end-on.html', view);
+    const seen = async (): Promise<readonly string[]> =>
+      (await page.locator('.contents a:visible').allTextContents()).toSorted();
+    const folded = await seen();
+    expect(folded).toEqual(['All contents', 'Log', 'Search', 'The machine']);
+    await page.getByRole('link', { name: 'All contents' }).click();
+    const unfolded = await seen();
+    expect(unfolded).toEqual(expect.arrayContaining(['Torque', 'Service', 'Manual', 'Fold the contents']));
+    await page.goBack();
+    expect(await seen()).toEqual(folded);
+    await page.setViewportSize({ width: 1280, height: 800 });
+    expect(await page.locator('.contents li a:visible').count()).toBe(unfolded.length - 1);
+    await page.context().close();
+  });
+
+  it('narrows the log to entries with all words; a year without one of them goes with its heading', async () => {
+    const { page } = await openPage(browser, folder, 'log.html', { width: 360, scheme: 'light' });
+    expect(await page.locator('[id^="year-"]:visible').allTextContents()).toEqual(['2026', '2025', '2024']);
+    await page.getByLabel('Only entries with').fill('COUNTIES two');
+    expect(await page.locator('[id^="log-"]:visible a').allTextContents()).toEqual(['Two counties and back']);
+    expect(await page.locator('[id^="year-"]:visible').allTextContents()).toEqual(['2026']);
+    expect(await page.locator('[id^="log-"]:visible em').textContent()).toMatch(/^13 June 2026, ride, 23\s978 mi$/u);
+    expect(await page.getByRole('status').textContent()).toMatch(/^1 of \d+$/u);
+    await page.context().close();
+  });
+
   it('is read at 200 % on half a screen, and nothing in it moves by itself', async () => {
     // 1280 pixels at 200 % are 640 to the page.
     const { page } = await openPage(browser, folder, 'index.html', { width: 640, scheme: 'light' });

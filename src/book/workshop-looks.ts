@@ -1,16 +1,9 @@
 // What only shows when the machines of a workshop are laid side by side: a part on two of them, a move told on one side, one number on both.
 import type { Problem } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
-import type { PartEntry } from '../records/model.ts';
-import type { Book } from './book.ts';
+import type { MovedPart, OneOfThem } from './beside-others.ts';
 import { plainName } from './names.ts';
 import { query } from './queries/query.ts';
-
-/** One machine of a workshop: its folder's name and its book. */
-export interface OneOfThem {
-  readonly folder: string;
-  readonly book: Book;
-}
 
 /** A query with the folder of the machine in whose records it stands. */
 export interface FolderQuery {
@@ -22,7 +15,7 @@ interface Move {
   readonly from: OneOfThem;
   readonly to: OneOfThem;
   readonly teller: OneOfThem;
-  readonly part: PartEntry;
+  readonly part: MovedPart;
   readonly day: Day;
 }
 
@@ -36,8 +29,7 @@ export function lookOverWorkshop(machines: readonly OneOfThem[]): readonly Folde
 function namer(machines: readonly OneOfThem[]): (said: string) => OneOfThem | undefined {
   const byName = new Map<string, OneOfThem | 'several'>();
   for (const one of machines) {
-    const { name, model } = one.book.records.machine;
-    for (const word of new Set([one.folder, name, model].map(plainName))) {
+    for (const word of new Set([one.folder, one.name, one.model].map(plainName))) {
       byName.set(word, byName.has(word) ? 'several' : one);
     }
   }
@@ -51,10 +43,10 @@ function namer(machines: readonly OneOfThem[]): (said: string) => OneOfThem | un
 function movesOf(machines: readonly OneOfThem[]): readonly Move[] {
   const named = namer(machines);
   return machines.flatMap((teller) =>
-    teller.book.parts.flatMap(({ job, part }): readonly Move[] => {
-      const day = job.date.from;
-      const given = part.movedTo === undefined ? undefined : named(part.movedTo);
-      const got = part.movedFrom === undefined ? undefined : named(part.movedFrom);
+    teller.moved.flatMap((part): readonly Move[] => {
+      const { day } = part;
+      const given = part.to === undefined ? undefined : named(part.to);
+      const got = part.from === undefined ? undefined : named(part.from);
       return [
         ...(given === undefined || given === teller ? [] : [{ from: teller, to: given, teller, part, day }]),
         ...(got === undefined || got === teller ? [] : [{ from: got, to: teller, teller, part, day }]),
@@ -109,14 +101,14 @@ function overlap(gone: Move, came: Move | undefined): readonly FolderQuery[] {
 /** A frame, engine or registration number that stands on two machines; one has been copied from the other. */
 function sharedNumbers(machines: readonly OneOfThem[]): readonly FolderQuery[] {
   const first = new Map<string, string>();
-  return machines.flatMap(({ folder, book }) =>
-    book.records.machine.numbers.flatMap(({ name, stamped }) => {
+  return machines.flatMap(({ folder, file, numbers }) =>
+    numbers.flatMap(({ name, stamped }) => {
       const key = `${name} ${stamped.toUpperCase().replaceAll(/[^\p{L}\d]+/gu, '')}`;
       if (stamped.includes('?') || stamped === '') return [];
       const other = first.get(key);
       if (other === undefined) first.set(key, folder);
       if (other === undefined) return [];
-      const at = { file: book.records.machine.file, path: ['numbers', name] };
+      const at = { file, path: ['numbers', name] };
       const message = `${name} number ${stamped} is that of ${other} as well`;
       const hint = 'read both stamps again, character by character';
       return [{ folder, problem: query('number-on-two-machines', at, message, hint) }];

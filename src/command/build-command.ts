@@ -27,7 +27,7 @@ export async function buildCommand(folder: string, options: Options, around: Sur
   const out =
     options.out === undefined ? defaultOut(path, basename(path), around.folder) : resolve(around.folder, options.out);
   const workshop = realpathSync(path);
-  if (first === workshop) return buildMachine({ ...asked, machine: first, out }, around.terminal);
+  if (first === workshop) return (await buildMachine({ ...asked, machine: first, out }, around.terminal)).code;
   // A workshop's machines each get a folder of their own below the one that was named.
   const jobs = machines.map((machine) => ({ ...asked, machine, out: join(out, basename(machine)) }));
   const { buildWorkshop } = await import('./workshop/workshop-build.ts');

@@ -1,13 +1,13 @@
 // `check`: everything is read and computed, nothing is written.
 import { resolve } from 'node:path';
-import { stops } from '../build.ts';
+import { besideOthers, stops, type OneOfThem } from '../build.ts';
 import { findMachines } from '../disk.ts';
 import { checkPhoto } from '../photos/check-photo.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { namedPhotos } from './named-photos.ts';
 import type { Options } from './program.ts';
-import { readMachine, type ReadMachine } from './read-machine.ts';
+import { readMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems, tellStopped } from './report-problems.ts';
 import { tellWorkshop } from './tell-workshop.ts';
 import { dayFor, type Surroundings } from './surroundings.ts';
@@ -19,10 +19,10 @@ export async function checkCommand(folder: string, options: Options, around: Sur
   if (found.value.length === 0) return reportFolderProblems(found.problems, terminal);
   if (options.watch === true) return (await import('./check-watch.ts')).watchAndCheck(found.value, options, around);
   let worst: ExitCode = exitCodes.fine;
-  const all: ReadMachine[] = [];
+  const all: OneOfThem[] = [];
   for (const path of found.value) {
     const read = readMachine(path, dayFor(options.today, around), options);
-    all.push(read);
+    if (read.binder !== undefined) all.push(besideOthers(read.folder.name, read.binder.book));
     const photos = read.binder === undefined ? [] : namedPhotos(read.binder, read.folder.assets);
     const problems = [...read.problems, ...photos.flatMap((photo) => checkPhoto(photo) ?? [])];
     const wrong = stops(problems);
@@ -31,7 +31,7 @@ export async function checkCommand(folder: string, options: Options, around: Sur
     else terminal.say(summary(read.folder.name, read.folder.files.length, photos.length, problems.length));
     if (wrong.length > 0) worst = exitCodes.problems;
   }
-  await tellWorkshop(all, terminal);
+  await tellWorkshop(all, found.value, terminal);
   return worst;
 }
 

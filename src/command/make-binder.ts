@@ -19,10 +19,25 @@ import type { Terminal } from './terminal.ts';
 import { writeFault } from './write-fault.ts';
 import { writePrints, type Prints } from './write-prints.ts';
 
+/** How it ended, and what was read for it. */
+export interface MadeBinder {
+  readonly code: ExitCode;
+  readonly read: ReadMachine;
+}
+
 /** Builds one machine's binder; the output folder changes only when everything went well. */
-export async function makeBinder(job: BuildJob, last: LastBuild | undefined, terminal: Terminal): Promise<ExitCode> {
+export async function makeBinder(job: BuildJob, last: LastBuild | undefined, terminal: Terminal): Promise<MadeBinder> {
   terminal.progress('Reading the records');
   const read = readMachine(job.machine, job.today, job.options);
+  return { read, code: await makeOf(read, job, last, terminal) };
+}
+
+async function makeOf(
+  read: ReadMachine,
+  job: BuildJob,
+  last: LastBuild | undefined,
+  terminal: Terminal,
+): Promise<ExitCode> {
   const { binder } = read;
   if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, terminal);
   try {

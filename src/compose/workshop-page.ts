@@ -1,24 +1,14 @@
 // The first page of a workshop: every machine with how it stands, what is held, due and to get across all of them, and what moved between them.
-import type { FolderQuery, OneOfThem } from '../book/workshop-looks.ts';
+import type { FolderQuery } from '../book/workshop-looks.ts';
+import type { Content } from '../records/content-model.ts';
 import { speaker } from '../sheet/dialect.ts';
 import type { Block, Page, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
-import { recordsUpTo } from '../views/wording/records-up-to.ts';
-import {
-  dueTable,
-  heldTable,
-  into,
-  isDue,
-  movesTable,
-  nameIn,
-  sharedInstruments,
-  shelf,
-  shoppingTable,
-  type Say,
-} from './workshop-lists.ts';
+import type { FrontLines } from './front-lines.ts';
+import { dueTable, heldTable, into, movesTable, nameIn, shelf, shoppingTable, type Say } from './workshop-lists.ts';
 
-/** A machine that has no new binder: its records have problems. */
+/** A machine that has no new binder: its records have problems, or it could not be written. */
 export interface StoppedMachine {
   readonly folder: string;
   /** What it is called, where its machine.yaml could be read. */
@@ -29,16 +19,17 @@ export interface StoppedMachine {
 export interface WorkshopFacts {
   readonly name: string;
   /** Machines with a new binder, in the order of their folders. A reference `machine:<folder>/<file>` leads into one. */
-  readonly machines: readonly OneOfThem[];
+  readonly machines: readonly FrontLines[];
   readonly stopped: readonly StoppedMachine[];
   readonly asked: readonly FolderQuery[];
+  /** Pairs of words of both dialects. */
+  readonly words: Content['words'];
 }
 
 /** Makes the page. The first machine’s spelling is that of the page. */
 export function composeWorkshop(facts: WorkshopFacts): Page {
   const [first] = facts.machines;
-  const say: Say =
-    first === undefined ? (words) => words : speaker(first.book.content.words, first.book.records.machine.spelling);
+  const say: Say = first === undefined ? (words) => words : speaker(facts.words, first.spelling);
   return {
     file: 'index.html',
     title: facts.name,
@@ -57,7 +48,7 @@ export function composeWorkshop(facts: WorkshopFacts): Page {
       movesTable(facts.machines, say),
       betweenLines(facts, say),
       shelf(facts.machines, say),
-      first === undefined ? [] : sharedInstruments(first),
+      first?.instruments ?? [],
     ),
   };
 }
@@ -75,18 +66,14 @@ function machineTable({ machines }: WorkshopFacts, say: Say): Block {
       column(say('To look at'), 2, 'right'),
     ],
     rows: machines.map((one) => {
-      const { folder, book } = one;
-      const number = (file: string, all: readonly unknown[]): Text => into(folder, file, count(all.length));
+      const number = (file: string, all: number): Text => into(one.folder, file, count(all));
       return row(
-        into(folder, 'index.html', name(one)),
-        recordsUpTo(book),
-        number(
-          'hold-points.html',
-          book.holds.filter((hold) => !hold.clear),
-        ),
-        number('off.html', book.off.open),
-        number('service.html', book.due.filter(isDue)),
-        number('problems.html', book.queries),
+        into(one.folder, 'index.html', name(one)),
+        one.recordsUpTo,
+        number('hold-points.html', one.held.length),
+        number('off.html', one.off),
+        number('service.html', one.due),
+        number('problems.html', one.queries),
       );
     }),
     empty: say('No machine could be read.'),
@@ -98,7 +85,9 @@ function stoppedLines(stopped: readonly StoppedMachine[], say: Say): readonly Bl
   if (stopped.length === 0) return [];
   const told = stopped.map(({ folder, name, problems }): Text => [
     { kind: 'strong', text: name === undefined ? folder : `${name} (${folder})` },
-    `: ${say('not made anew')}, ${countOf(problems, say('problem'), say('problems'))} ${say('in its records')}`,
+    `: ${say('not made anew')}${
+      problems === 0 ? '' : `, ${countOf(problems, say('problem'), say('problems'))} ${say('in its records')}`
+    }`,
   ]);
   const text = say(
     'What was made of them before, if anything, stands as it was, and nothing of them is counted below.',

@@ -2,7 +2,8 @@
 import { numbersText, superseded } from '../book/shopping/numbers.ts';
 import { usedTogether } from '../book/shopping/used-together.ts';
 import { shoppingList } from '../book/shopping/shopping-list.ts';
-import type { ShoppingList, ToGet, Trip } from '../book/shopping/shopping-list.ts';
+import type { ShoppingList } from '../book/shopping/shopping-list.ts';
+import type { ToGet, Trip } from '../book/shopping/trips.ts';
 import { buyingText, countedName, holdingText, shopText } from '../book/shopping/shopping-text.ts';
 import type { Fastener, PartEntry } from '../records/model.ts';
 import { formatMoney } from '../quantity/money-arithmetic.ts';

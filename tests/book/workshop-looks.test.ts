@@ -1,5 +1,6 @@
 // Machines of a workshop side by side: a move told on one side, a part on two of them, one number on both.
 import { expect, it } from 'vitest';
+import { besideOthers } from '../../src/book/beside-others.ts';
 import { lookOverWorkshop } from '../../src/book/workshop-looks.ts';
 import type { Job, StampedNumber } from '../../src/records/model.ts';
 import { book, job, machine, part } from './records.ts';
@@ -13,10 +14,11 @@ function asked(
   donor: readonly Job[],
   numbers: readonly [string, string] = ['R-1', 'D-1'],
 ): readonly string[] {
-  const made = (folder: string, name: string, stamped: string, jobs: readonly Job[]) => ({
-    folder,
-    book: book(jobs, '2026-06-01', { records: { machine: machine({ name, model: name, numbers: frame(stamped) }) } }),
-  });
+  const made = (folder: string, name: string, stamped: string, jobs: readonly Job[]) =>
+    besideOthers(
+      folder,
+      book(jobs, '2026-06-01', { records: { machine: machine({ name, model: name, numbers: frame(stamped) }) } }),
+    );
   return lookOverWorkshop([
     made('rider', 'Wagtail 125', numbers[0], rider),
     made('donor', 'Pipit 175', numbers[1], donor),
@@ -59,6 +61,6 @@ it('asks of a number that two machines have, however it is spaced', () => {
 });
 
 it('says nothing of a machine alone', () => {
-  const alone = { folder: 'rider', book: book([came('2026-05-01')], '2026-06-01') };
+  const alone = besideOthers('rider', book([came('2026-05-01')], '2026-06-01'));
   expect(lookOverWorkshop([alone])).toEqual([]);
 });

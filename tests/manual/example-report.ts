@@ -1,5 +1,6 @@
 // What is printed of an example: the folder read as the program reads it, or the one question asked that the example is about.
 import { basename, join } from 'node:path';
+import { besideOthers } from '../../src/book/beside-others.ts';
 import { makeBook } from '../../src/book/make.ts';
 import { lookOverWorkshop } from '../../src/book/workshop-looks.ts';
 import { claimOutput } from '../../src/cache/claim.ts';
@@ -70,7 +71,7 @@ function between(entry: Entry, folder: string): readonly Problem[] {
     const disk = readMachineFolder(path).value;
     const records = disk === undefined ? undefined : readRecords(disk.files, disk.assets, disk.shared).value;
     if (records === undefined || !today.ok) throw new Error(`${path} is not to be read`);
-    return { folder: basename(path), book: makeBook(records, content.value, today.value) };
+    return besideOthers(basename(path), makeBook(records, content.value, today.value));
   });
   return lookOverWorkshop(machines).map(({ folder: name, problem }) =>
     name === 'my-bike' ? problem : { ...problem, at: { ...problem.at, file: `../${name}/${problem.at.file}` } },

@@ -4,7 +4,8 @@ import { dirname, join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { keptTerminal } from '../../src/command/workshop/kept-terminal.ts';
 import { buildMachine } from '../../src/command/workshop/machine-build.ts';
-import { machineThreads, makeInThreads, type MadeMachine } from '../../src/command/workshop/machine-threads.ts';
+import { machineThreads, makeInThreads } from '../../src/command/workshop/machine-threads.ts';
+import type { ToldMachine } from '../../src/command/workshop/told-machine.ts';
 import { put } from '../command/small-machine.ts';
 import { buildShed, filesIn, jobOf, named, pageText, record, shed, type Machines } from './shed.ts';
 
@@ -123,9 +124,10 @@ test(
     const names = ['wagtail', 'dunlin'];
     for (const name of names) {
       const { terminal } = keptTerminal(false);
-      expect(await buildMachine(jobOf(join(folder, name), join(base, 'turn', name)), terminal)).toBe(0);
+      const { code } = await buildMachine(jobOf(join(folder, name), join(base, 'turn', name)), terminal);
+      expect(code).toBe(0);
     }
-    const results = new Map<number, MadeMachine>();
+    const results = new Map<number, ToldMachine>();
     const handed = ['gone', ...names].map((name) => ({
       job: { ...jobOf(join(folder, name), join(base, 'threads', name)), printThreads: 0 },
       colour: false,

@@ -7,7 +7,8 @@ import { plainName } from '../names.ts';
 import { impliedText } from '../plan/way-back-text.ts';
 import { numbersText, superseded } from './numbers.ts';
 import type { PartLine } from './part-lines.ts';
-import type { Of, ShoppingList, ToGet, Trip } from './shopping-list.ts';
+import type { Of, ShoppingList } from './shopping-list.ts';
+import type { ToGet, Trip } from './trips.ts';
 import { shoppingList } from './shopping-list.ts';
 import { usedTogether } from './used-together.ts';
 import {

@@ -6,7 +6,8 @@ import { formatMoney } from '../../quantity/money-arithmetic.ts';
 import type { PartEntry, Supplier } from '../../records/model.ts';
 import type { OpenLine } from '../book.ts';
 import type { PartLine } from './part-lines.ts';
-import type { AskedBy, Of, ToGet, Trip } from './shopping-list.ts';
+import type { Of } from './shopping-list.ts';
+import type { AskedBy, ToGet, Trip } from './trips.ts';
 
 function days(count: number): string {
   return `${formatDecimal(count, 0)}\u00a0${count === 1 ? 'day' : 'days'}`;

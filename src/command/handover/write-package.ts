@@ -131,7 +131,7 @@ async function buildCopy(machine: string, out: string, work: PackageWork): Promi
   const program = programHash();
   const quiet: Terminal = { ...terminal, say: () => undefined };
   mkdirSync(join(out, '..'), { recursive: true });
-  const code = await makeBinder(
+  const { code } = await makeBinder(
     { machine, out, today, options: { copy: 'buyer' }, program, choices: '' },
     undefined,
     quiet,

@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { isWithin } from '../../cache/claim.ts';
+import type { FrontLines } from '../../build.ts';
 import type { Problem } from '../../problem/problem.ts';
 import { siteAssets } from '../../render/assets.ts';
 import type { KeptLine } from './kept-terminal.ts';
@@ -38,32 +39,52 @@ function refused(file: string, message: string): Problem {
   return { code: 'output-not-ours', severity: 'problem', at, message, hint: 'Give another folder with --out.' };
 }
 
+/** The lines of one machine, and the key of the files that they came from. */
+export interface KeptFront {
+  readonly key: string;
+  readonly front: FrontLines;
+}
+
 /** What the page was made from, and what was said when it was. */
 export interface FrontMark {
   readonly key: string;
   readonly lines: readonly KeptLine[];
+  /** By the machines’ folders. */
+  readonly machines: Readonly<Record<string, KeptFront>>;
 }
 
-/** What is to be said again when the page was made from the same and nobody has touched it since; undefined when it is to be made anew. */
-export function standsAsWritten(out: string, key: string): FrontMark['lines'] | undefined {
+/** What the page that stands there kept of its machines; empty where there is none. */
+export function keptFronts(out: string): FrontMark['machines'] {
+  return readMark(out)?.machines ?? {};
+}
+
+function readMark(out: string): FrontMark | undefined {
   try {
-    const path = join(out, markFile);
-    const mark: unknown = JSON.parse(readFileSync(path, 'utf8'));
-    const written = statSync(path).mtimeMs;
-    const files = [pageFile, ...siteAssets().map(({ file }) => file)];
-    const same =
-      isMark(mark) && mark.key === key && files.every((file) => statSync(join(out, file)).mtimeMs <= written);
-    return same ? mark.lines : undefined;
+    const mark: unknown = JSON.parse(readFileSync(join(out, markFile), 'utf8'));
+    return isMark(mark) ? mark : undefined;
   } catch {
     return undefined;
   }
 }
 
+/** What is to be said again when the page was made from the same and nobody has touched it since; undefined when it is to be made anew. */
+export function standsAsWritten(out: string, key: string): FrontMark['lines'] | undefined {
+  const mark = readMark(out);
+  if (mark?.key !== key) return undefined;
+  const written = timeOf(join(out, markFile));
+  const files = [pageFile, ...siteAssets().map(({ file }) => file)];
+  return files.every((file) => timeOf(join(out, file)) <= written) ? mark.lines : undefined;
+}
+
+/** When it was written last; what is not there is younger than anything. */
+function timeOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Number.POSITIVE_INFINITY;
+}
+
 /** Only we write this file; what a killed run left of it holds no key. */
 function isMark(value: unknown): value is FrontMark {
-  return (
-    typeof value === 'object' && value !== null && 'key' in value && 'lines' in value && Array.isArray(value.lines)
-  );
+  if (typeof value !== 'object' || value === null) return false;
+  return 'key' in value && 'lines' in value && Array.isArray(value.lines) && 'machines' in value;
 }
 
 /** Writes the page and what it needs; the mark comes first, so that a run that breaks off leaves a place that is ours, and last with its key. */

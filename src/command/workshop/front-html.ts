@@ -1,12 +1,12 @@
 // The front page as HTML: the frame of a site whose contents are the machines.
-import type { Binder } from '../../build.ts';
+import type { FrontLines } from '../../build.ts';
 import { hashOf } from '../../cache/hash.ts';
 import { renderPage } from '../../render/page.ts';
 import { siteFrame } from '../../render/site-frame.ts';
 import type { Page } from '../../sheet/sheet.ts';
 
 interface FrontFacts {
-  readonly machines: readonly { readonly folder: string; readonly binder: Binder }[];
+  readonly machines: readonly FrontLines[];
   /** A machine's name as it stands in the page, and its folder as the disk spells it. */
   readonly folderOf: ReadonlyMap<string, string>;
 }
@@ -16,16 +16,15 @@ const printed = 7;
 
 /** Renders the page. Where nothing could be read, the frame says so by having no record. */
 export function renderFront(page: Page, { machines, folderOf }: FrontFacts): string {
-  const books = machines.map(({ binder }) => binder.book);
-  const newest = machines.toSorted((a, b) => (a.binder.book.recordsDate < b.binder.book.recordsDate ? 1 : -1))[0];
+  const newest = machines.toSorted((a, b) => (a.recordsDate < b.recordsDate ? 1 : -1))[0];
   const frame = siteFrame([page], {
     machine: page.title,
     frame: '',
-    language: books[0]?.records.machine.spelling === 'us' ? 'en-US' : 'en-GB',
-    recordsDate: newest?.binder.recordsDate ?? '',
-    recordsVersion: hashOf(books.map(({ recordsVersion }) => recordsVersion).join('\n')).slice(0, printed),
-    contents: machines.map(({ folder, binder }) => ({
-      title: binder.book.records.machine.name,
+    language: machines[0]?.spelling === 'us' ? 'en-US' : 'en-GB',
+    recordsDate: newest?.recordsUpTo ?? '',
+    recordsVersion: hashOf(machines.map(({ recordsVersion }) => recordsVersion).join('\n')).slice(0, printed),
+    contents: machines.map(({ folder, name }) => ({
+      title: name,
       file: `${folderOf.get(folder) ?? folder}/index.html`,
       section: folder,
     })),

@@ -1,22 +1,28 @@
-// The front page of a workshop: every machine read once more, one after the other, and what shows only over all of them.
+// The front page of a workshop: made of the lines that each machine's build handed back, and what shows only over all of them.
 import { basename, join, relative } from 'node:path';
-import { composeWorkshop, lookOverWorkshop, stops, type Binder } from '../../build.ts';
+import { composeWorkshop, lookOverWorkshop, type FrontLines, type StoppedMachine } from '../../build.ts';
 import { hashOf } from '../../cache/hash.ts';
-import { stampsOf } from '../../disk.ts';
 import { exitCodes, type ExitCode } from '../exit-codes.ts';
-import { readMachine, type ReadMachine } from '../read-machine.ts';
+import { readManual } from '../manual.ts';
 import { reportFolderProblems } from '../report-problems.ts';
 import { tellAsked } from '../tell-workshop.ts';
 import type { Terminal } from '../terminal.ts';
 import { writeFault } from '../write-fault.ts';
-import { claimFront, standsAsWritten, writeFront } from './front-files.ts';
+import { claimFront, standsAsWritten, writeFront, type KeptFront } from './front-files.ts';
 import { renderFront } from './front-html.ts';
 import { keptTerminal, sayKept } from './kept-terminal.ts';
-import type { WorkshopJob } from './workshop-build.ts';
+import type { StampedMachine } from './stamped-machines.ts';
+import type { ToldMachine } from './told-machine.ts';
 
-export interface FrontJob extends WorkshopJob {
-  /** How the build of each machine ended. */
-  readonly codes: readonly ExitCode[];
+export interface FrontMachine extends StampedMachine {
+  readonly made: ToldMachine;
+}
+
+export interface FrontJob {
+  /** The workshop's folder. */
+  readonly folder: string;
+  readonly out: string;
+  readonly machines: readonly FrontMachine[];
 }
 
 export interface Front {
@@ -27,15 +33,15 @@ export interface Front {
 
 /** Writes the page, unless it stands there as it would be written. */
 export async function writeFrontPage(work: FrontJob, terminal: Terminal): Promise<Front> {
-  const { folder, out, jobs } = work;
+  const { folder, out, machines } = work;
   const refused = claimFront(
     out,
     folder,
-    jobs.map(({ machine }) => basename(machine)),
+    machines.map(({ job }) => basename(job.machine)),
   );
   if (refused !== undefined) return { code: reportFolderProblems([refused], terminal) };
   const page = way(join(out, 'index.html'));
-  const key = keyOf(work);
+  const key = hashOf(JSON.stringify(machines.map((one) => [one.key, one.made.code])));
   try {
     const standing = standsAsWritten(out, key);
     if (standing !== undefined) {
@@ -43,16 +49,7 @@ export async function writeFrontPage(work: FrontJob, terminal: Terminal): Promis
       return { code: exitCodes.fine, page };
     }
     terminal.progress('The front page of the workshop');
-    const read = jobs.map(({ machine, today, options }) => readMachine(machine, today, options));
-    const machines = read.flatMap((one, index) => (work.codes[index] === exitCodes.fine ? readOf(one) : []));
-    const stopped = read.flatMap((one, index) => (work.codes[index] === exitCodes.fine ? [] : [stoppedOf(one)]));
-    const made = machines.map(({ folder: name, binder }) => ({ folder: name, book: binder.book }));
-    const asked = lookOverWorkshop(made);
-    const composed = composeWorkshop({ name: basename(folder), machines: made, stopped, asked });
-    const folderOf = new Map(read.map((one, index) => [one.folder.name, basename(jobs[index]?.machine ?? '')]));
-    const { terminal: keeping, lines } = keptTerminal(terminal.colour);
-    await tellAsked(asked, read, keeping);
-    writeFront(out, renderFront(composed, { machines, folderOf }), { key, lines });
+    const lines = await writeAnew(work, key, terminal.colour);
     terminal.progress('');
     sayKept(lines, terminal);
     return { code: exitCodes.fine, page };
@@ -64,31 +61,44 @@ export async function writeFrontPage(work: FrontJob, terminal: Terminal): Promis
   }
 }
 
-interface Made {
-  readonly folder: string;
-  readonly binder: Binder;
+/** Gives what is to be said of it. */
+async function writeAnew({ folder, out, machines }: FrontJob, key: string, colour: boolean): ReturnType<typeof said> {
+  const fronts = machines.flatMap(({ made }) => made.front ?? []);
+  const asked = lookOverWorkshop(fronts);
+  const { words } = readManual().content.value;
+  const stopped = machines.flatMap(stoppedOf);
+  const composed = composeWorkshop({ name: basename(folder), machines: fronts, stopped, asked, words });
+  const folderOf = new Map(machines.map((one) => [one.folder, basename(one.job.machine)]));
+  const lines = await said(asked, machines, colour);
+  const kept = machines.flatMap((one) => keptOf(one.folder, one.key, one.made.front));
+  writeFront(out, renderFront(composed, { machines: fronts, folderOf }), {
+    key,
+    lines,
+    machines: Object.fromEntries(kept),
+  });
+  return lines;
 }
 
-function readOf({ folder, binder }: ReadMachine): readonly Made[] {
-  return binder === undefined ? [] : [{ folder: folder.name, binder }];
-}
-
-function stoppedOf({ folder, binder, problems }: ReadMachine): {
-  readonly folder: string;
-  readonly name?: string;
-  readonly problems: number;
-} {
-  const wrong = stops(problems).length;
-  const name = binder?.book.records.machine.name;
-  return { folder: folder.name, problems: wrong, ...(name === undefined ? {} : { name }) };
-}
-
-/** Everything that the page is made from: the program, what was chosen, every file of every machine, how each build ended. */
-function keyOf({ jobs, codes }: FrontJob): string {
-  const parts = jobs.map(({ machine, program, choices }, index) =>
-    JSON.stringify([machine, program, choices, codes[index], stampsOf(machine)]),
+async function said(
+  asked: ReturnType<typeof lookOverWorkshop>,
+  machines: readonly FrontMachine[],
+  colour: boolean,
+): Promise<ReturnType<typeof keptTerminal>['lines']> {
+  const { terminal, lines } = keptTerminal(colour);
+  await tellAsked(
+    asked,
+    machines.map(({ job }) => job.machine),
+    terminal,
   );
-  return hashOf(parts.join('\n'));
+  return lines;
+}
+
+function keptOf(folder: string, key: string, front: FrontLines | undefined): readonly [string, KeptFront][] {
+  return front === undefined ? [] : [[folder, { key, front }]];
+}
+
+function stoppedOf({ folder, made }: FrontMachine): readonly StoppedMachine[] {
+  return made.code === exitCodes.fine ? [] : [{ folder, problems: 0, ...made.stopped }];
 }
 
 function way(path: string): string {

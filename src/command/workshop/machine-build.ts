@@ -6,6 +6,7 @@ import { isUnchanged } from '../../cache/unchanged.ts';
 import { stampsOf } from '../../disk.ts';
 import { exitCodes, type ExitCode } from '../exit-codes.ts';
 import type { Options } from '../program.ts';
+import type { ReadMachine } from '../read-machine.ts';
 import { reportFolderProblems } from '../report-problems.ts';
 import { withWay } from '../said-at-the-end.ts';
 import type { Terminal } from '../terminal.ts';
@@ -31,16 +32,22 @@ export function standsAsMade(job: BuildJob): boolean {
   return last !== undefined && sameAsLast(last, job);
 }
 
+export interface BuiltMachine {
+  readonly code: ExitCode;
+  /** What was read for it; absent where nothing had to be. */
+  readonly read?: ReadMachine;
+}
+
 /** Makes the binder, unless nothing has changed since it was made. */
-export async function buildMachine(job: BuildJob, terminal: Terminal): Promise<ExitCode> {
+export async function buildMachine(job: BuildJob, terminal: Terminal): Promise<BuiltMachine> {
   sweep(job.out);
   const claimed = claimOutput(job.out, job.machine);
-  if (claimed.value === undefined) return reportFolderProblems(claimed.problems, terminal);
+  if (claimed.value === undefined) return { code: reportFolderProblems(claimed.problems, terminal) };
   const last = readLastBuild(claimed.value);
   if (last !== undefined && sameAsLast(last, job)) {
     for (const line of withWay(last.manifest.said, claimed.value)) terminal.say(line);
     terminal.say('Nothing has changed since it was made; nothing was written.');
-    return exitCodes.fine;
+    return { code: exitCodes.fine };
   }
   const { makeBinder } = await import('../make-binder.ts');
   return makeBinder({ ...job, out: claimed.value }, last, terminal);

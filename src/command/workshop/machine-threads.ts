@@ -1,20 +1,9 @@
 // Binders made on several cores: as many threads as there are cores, each with one machine at a time, so that memory does not grow with the workshop.
 import { availableParallelism } from 'node:os';
 import type { Worker } from 'node:worker_threads';
-import { exitCodes, type ExitCode } from '../exit-codes.ts';
-import { faultText } from '../fault-text.ts';
 import { startThread } from '../own-thread.ts';
-import type { KeptLine } from './kept-terminal.ts';
-import type { BuildJob } from './machine-build.ts';
-
-export interface HandedMachine {
-  readonly job: BuildJob;
-  readonly colour: boolean;
-}
-export interface MadeMachine {
-  readonly code: ExitCode;
-  readonly lines: readonly KeptLine[];
-}
+import { brokenDown } from './broken-down.ts';
+import type { HandedMachine, ToldMachine } from './told-machine.ts';
 
 /** How many threads: a single core is not shared, and a thread without a machine would only cost. */
 export function machineThreads(machines: number, cores = availableParallelism()): number {
@@ -28,7 +17,7 @@ export function machineThreads(machines: number, cores = availableParallelism())
 export async function makeInThreads(
   handed: readonly HandedMachine[],
   threads: number,
-  done: (index: number, made: MadeMachine) => void,
+  done: (index: number, made: ToldMachine) => void,
 ): Promise<void> {
   const waiting = handed.map((one, index) => ({ one, index }));
   await Promise.all(
@@ -49,7 +38,7 @@ export async function makeInThreads(
   );
 }
 
-type Answered = MadeMachine & { readonly ended?: true };
+type Answered = ToldMachine & { readonly ended?: true };
 
 async function answer(worker: Worker, handed: HandedMachine): Promise<Answered> {
   return new Promise((resolve) => {
@@ -57,21 +46,11 @@ async function answer(worker: Worker, handed: HandedMachine): Promise<Answered> 
     const left = (code: number): void => broke(new Error(`A thread that makes binders ended with ${String(code)}.`));
     worker.once('error', broke);
     worker.once('exit', left);
-    worker.once('message', (made: MadeMachine) => {
+    worker.once('message', (made: ToldMachine) => {
       worker.off('error', broke);
       worker.off('exit', left);
       resolve(made);
     });
     worker.postMessage(handed);
   });
-}
-
-function brokenDown(cause: unknown): MadeMachine {
-  return {
-    code: exitCodes.fault,
-    lines: [
-      { to: 'tell', line: 'A fault of this program, not of your records. No output was changed.' },
-      { to: 'tell', line: faultText(cause) },
-    ],
-  };
 }

@@ -6,9 +6,11 @@ import { exitCodes, type ExitCode } from '../exit-codes.ts';
 import { onInterrupt } from '../interrupt.ts';
 import type { Terminal } from '../terminal.ts';
 import { writeFrontPage } from './front-page.ts';
-import { keptTerminal, sayKept } from './kept-terminal.ts';
-import { buildMachine, standsAsMade, type BuildJob } from './machine-build.ts';
-import { machineThreads, makeInThreads, type MadeMachine } from './machine-threads.ts';
+import { sayKept } from './kept-terminal.ts';
+import { stampedMachines, type StampedMachine } from './stamped-machines.ts';
+import { standsAsMade, type BuildJob } from './machine-build.ts';
+import { machineThreads, makeInThreads } from './machine-threads.ts';
+import { makeAndTell, type HandedMachine, type ToldMachine } from './told-machine.ts';
 
 export interface WorkshopJob {
   /** The workshop's folder, links resolved. */
@@ -23,56 +25,64 @@ export interface WorkshopJob {
 
 /** Makes all of it. The exit code is the worst of all machines. */
 export async function buildWorkshop(work: WorkshopJob, terminal: Terminal): Promise<ExitCode> {
-  const { jobs, out } = work;
-  const made = await makeAll(work, terminal);
-  const codes = made.map(({ code }) => code);
-  const front = await writeFrontPage({ ...work, codes }, terminal);
-  const stopped = jobs.filter((_job, index) => codes[index] !== exitCodes.fine);
+  const { folder, jobs, out } = work;
+  const stamped = stampedMachines(jobs, out);
+  const told = await makeAll(work, stamped, terminal);
+  const machines = stamped.flatMap((one, index) => told.slice(index, index + 1).map((made) => ({ ...one, made })));
+  const front = await writeFrontPage({ folder, out, machines }, terminal);
+  const stopped = machines.filter(({ made }) => made.code !== exitCodes.fine);
   terminal.say(
     `${basename(out)}: ${count(jobs.length - stopped.length, 'binder')} of ${count(jobs.length, 'machine')}`,
   );
   if (front.page !== undefined) terminal.say(`  ${front.page}    begin here`);
   if (stopped.length > 0) {
     terminal.tell('');
-    terminal.tell(`Not made: ${stopped.map(({ machine }) => basename(machine)).join(', ')}; the reasons stand above.`);
+    terminal.tell(`Not made: ${stopped.map(({ job }) => basename(job.machine)).join(', ')}; the reasons stand above.`);
   }
-  const all: readonly ExitCode[] = [...codes, front.code];
+  const all: readonly ExitCode[] = [...told.map(({ code }) => code), front.code];
   return all.reduce((worst, code) => (code > worst ? code : worst), exitCodes.fine);
 }
 
 /** Binders that stand as made are only told of again; the others are shared out, and told of in the order of the folders. */
-async function makeAll({ jobs, ...work }: WorkshopJob, terminal: Terminal): Promise<readonly MadeMachine[]> {
-  const results: (MadeMachine | undefined)[] = jobs.map(() => undefined);
+async function makeAll(
+  { jobs, ...work }: WorkshopJob,
+  stamped: readonly StampedMachine[],
+  terminal: Terminal,
+): Promise<readonly ToldMachine[]> {
+  const results: (ToldMachine | undefined)[] = jobs.map(() => undefined);
   let told = 0;
-  const take = (index: number, made: MadeMachine): void => {
+  const take = (index: number, made: ToldMachine): void => {
     results[index] = made;
     for (let next = results[told]; next !== undefined; next = results[(told += 1)]) sayKept(next.lines, terminal);
     const ready = results.filter((one) => one !== undefined).length;
     terminal.progress(ready < jobs.length ? `Machines: ${String(ready)} of ${String(jobs.length)}` : '');
   };
-  const here = async (index: number, job: BuildJob): Promise<void> => {
-    const { terminal: keeping, lines } = keptTerminal(terminal.colour);
-    take(index, { code: await buildMachine(job, keeping), lines });
-  };
-  const toMake: number[] = [];
-  for (const [index, job] of jobs.entries()) {
-    if (standsAsMade(job)) await here(index, job);
-    else toMake.push(index);
+  const toMake: Waiting[] = [];
+  for (const [index, { job, bytes, front }] of stamped.entries()) {
+    const handed = { job, colour: terminal.colour, ...(front === undefined ? {} : { front }) };
+    if (front !== undefined && standsAsMade(job)) take(index, await makeAndTell(handed));
+    else toMake.push({ index, bytes, handed });
   }
   const threads = work.threads ?? machineThreads(toMake.length);
   if (threads === 0) {
-    for (const index of toMake) for (const job of jobs.slice(index, index + 1)) await here(index, job);
+    for (const { index, handed } of toMake) take(index, await makeAndTell(handed));
     return results.filter((one) => one !== undefined);
   }
   // Signals come to this thread alone; what the others have half made is swept here.
   const settled = onInterrupt(() => jobs.forEach(({ out }) => sweep(out)));
   try {
-    const handed = toMake.flatMap((index) =>
-      jobs.slice(index, index + 1).map((job) => ({ job: { ...job, printThreads: 0 }, colour: terminal.colour })),
-    );
-    await makeInThreads(handed, threads, (index, made) => take(toMake[index] ?? 0, made));
+    // The largest first: one that is begun last would keep a single core at work when the others have nothing left.
+    const order = toMake.toSorted((a, b) => b.bytes - a.bytes || a.index - b.index);
+    const handed = order.map(({ handed: one }) => ({ ...one, job: { ...one.job, printThreads: 0 } }));
+    await makeInThreads(handed, threads, (place, made) => take(order[place]?.index ?? 0, made));
   } finally {
     settled();
   }
   return results.filter((one) => one !== undefined);
+}
+
+interface Waiting {
+  readonly index: number;
+  readonly bytes: number;
+  readonly handed: HandedMachine;
 }

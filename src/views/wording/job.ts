@@ -5,7 +5,7 @@ import type { Inline, Text } from '../../sheet/sheet.ts';
 import { dayText, spanText } from './day.ts';
 
 /** The title of a record, leading to its page. */
-export function jobTitle(job: Job): Inline {
+export function jobTitle(job: Pick<Job, 'id' | 'title'>): Inline {
   return { kind: 'link', text: job.title, to: `job:${job.id}` };
 }
 

@@ -1,62 +1,67 @@
-// Eleventy's configuration: one template given as code for each section of the site, paginated over its pages.
+// Eleventy's configuration: one template given as code, paginated over all pages of the site.
 // Eleventy reads no record and no template file; what it would pick up by itself is switched off.
-import type { CodeTemplate, UserConfig } from '@11ty/eleventy';
+import type { CodeTemplate, EleventyData, UserConfig } from '@11ty/eleventy';
 import { renderOne } from './page.ts';
 import type { SiteFrame, SitePage } from './site-frame.ts';
 
-/** What becomes of a rendered page: the text that Eleventy is handed for it. */
-export type HandOver = (page: { readonly file: string; readonly content: string }) => string;
+/** Takes a page instead of Eleventy, which then keeps nothing of it. */
+export type TakePage = (page: { readonly file: string; readonly content: string }) => void;
 
 /**
- * Sets up Eleventy for a site. The program and `.eleventy.ts` both use it, so both give the same HTML. Eleventy keeps the text of
- * every page to its end; the program takes each page itself and hands Eleventy an empty text.
+ * How many pages are one page to Eleventy where it does not write them: it copies its data, keeps a record and works out addresses
+ * for each, which would cost more than the rendering of a short page.
+ */
+const atOnce = 100;
+
+/**
+ * Sets up Eleventy for a site. The program and `.eleventy.ts` both use it, so both give the same HTML. By itself Eleventy is asked for
+ * a file a page; whoever takes the pages gets each as soon as it is made.
  */
 export function configureSite(
   configuration: UserConfig,
   pages: readonly SitePage[],
   site: SiteFrame,
-  handOver: HandOver = ({ content }) => content,
+  take?: TakePage,
 ): void {
   const byFile = new Map(pages.map((page) => [page.file, page]));
+  const pageOf = (file: string): { readonly file: string; readonly content: string } => {
+    const spec = byFile.get(file);
+    if (spec === undefined) throw new Error('Eleventy asked for a page that it was not given.');
+    return renderOne(spec, site);
+  };
   configuration.setQuietMode(true);
   configuration.setTemplateFormats(['11ty.js']);
   // Installed as a package, our folder lies below node_modules, which Eleventy ignores unless told otherwise.
   configuration.ignores.delete('**/node_modules/**');
   configuration.setUseGitIgnore(false);
   configuration.setFrontMatterParsingOptions({ language: 'yaml', engines: refusedEngines() });
-  for (const [index, files] of filesBySection(pages).entries()) {
-    configuration.addTemplate(
-      `section-${index}.11ty.js`,
-      sectionTemplate(files, (file) => {
-        const spec = byFile.get(file);
-        if (spec === undefined) throw new Error('Eleventy asked for a page that it was not given.');
-        return handOver(renderOne(spec, site));
-      }),
-    );
-  }
+  const files = [...byFile.keys()];
+  configuration.addTemplate(
+    'pages.11ty.js',
+    take === undefined
+      ? pagesTemplate(files, 1, (items) => items.map((file) => pageOf(file).content).join(''))
+      : pagesTemplate(files, atOnce, (items) => {
+          for (const file of items) take(pageOf(file));
+          return '';
+        }),
+  );
 }
 
 /** Only file names pass through Eleventy's data, which it copies; the pages themselves stay with us. */
-function sectionTemplate(files: readonly string[], render: (file: string) => string): CodeTemplate {
+function pagesTemplate(
+  files: readonly string[],
+  size: number,
+  render: (files: readonly string[]) => string,
+): CodeTemplate {
   return {
     data: {
       files,
-      pagination: { data: 'files', size: 1, alias: 'file' },
+      pagination: { data: 'files', size },
       eleventyExcludeFromCollections: true,
-      permalink: ({ file }: { readonly file: string }) => file,
+      permalink: ({ pagination }: EleventyData) => pagination.items[0] ?? false,
     },
-    render: ({ pagination }) => render(pagination.items[0] ?? ''),
+    render: ({ pagination }) => render(pagination.items),
   };
-}
-
-function filesBySection(pages: readonly SitePage[]): readonly (readonly string[])[] {
-  const sections = new Map<string, string[]>();
-  for (const page of pages) {
-    const files = sections.get(page.section);
-    if (files === undefined) sections.set(page.section, [page.file]);
-    else files.push(page.file);
-  }
-  return [...sections.values()];
 }
 
 /** Front matter that is code is never run: every such engine of Eleventy's refuses. */

@@ -41,6 +41,18 @@ it('keeps names with spaces, quotes and letters of any script', async () => {
   expect(files.map((each) => each?.file)).toEqual(odd.map(({ file }) => file));
 });
 
+it('gives every page of a site that is taken in several lots', async () => {
+  const [spec] = sampleSpecs;
+  if (spec === undefined) throw new Error('no sample');
+  const many = Array.from({ length: 250 }, (_, index) => {
+    const file = `jobs/${String(index)}.html`;
+    return { ...spec, file, make: () => ({ ...spec.make(), file, title: `Page ${String(index)}` }) };
+  });
+  const files = await rendered(many);
+  expect(files.map((each) => each?.file)).toEqual(many.map(({ file }) => file));
+  expect(files[249]?.content).toContain('<h1>Page 249</h1>');
+});
+
 it('runs no configuration, data or ignore file that lies about where it is started', async () => {
   writeFileSync('eleventy.config.js', 'throw new Error("was run")');
   writeFileSync('.eleventy.js', 'throw new Error("was run")');

@@ -26,6 +26,7 @@ export type { Doubt } from './calc/calculation.ts';
 export { eveningData, eveningLines } from './book/plan/evening-lines.ts';
 export { shoppingData, shoppingLines } from './book/shopping/shopping-lines.ts';
 export { searchEntries };
+export { cautionsOfCalculations } from './book/cautions-of-calculations.ts';
 export { workLines } from './book/work-lines.ts';
 export { besideOthers, type OneOfThem } from './book/beside-others.ts';
 export { lookOverWorkshop } from './book/workshop-looks.ts';

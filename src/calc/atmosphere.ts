@@ -50,6 +50,7 @@ export const standardAtmosphere = calculation({
   range: '−500 to 11 000 m. An altitude from a map is geometric, which is taken unless said.',
   source: 'US Standard Atmosphere 1976; ISO 2533.',
   tables: ['values-atmosphere'],
+  cautions: [],
   example: {
     given: { altitude: '1500 m' },
     gives: { pressure: '84 560 Pa', density: '1.0581 kg/m³', 'share of sea level': '86.4 %' },
@@ -118,6 +119,7 @@ export const humidAir = calculation({
   source:
     'CIPM-2007, Metrologia 45 (2008) 149 (coefficients from memory); Buck 1996 for the saturation pressure shown.',
   tables: ['values-atmosphere'],
+  cautions: [],
   example: {
     given: { pressure: '101325 Pa', temperature: '30 °C', humidity: '80 %' },
     gives: { density: '1.1500 kg/m³' },
@@ -149,6 +151,7 @@ export const saturationPressure = calculation({
   range: 'Over water, −40 to 60 °C. Magnus lies 0.3 % under the steam tables at 20 °C, Buck 0.04 %.',
   source: 'WMO (Magnus, Sonntag); Buck 1996.',
   tables: ['values-atmosphere'],
+  cautions: [],
   example: { given: { temperature: '20 °C' }, gives: { magnus: '2332.60 Pa', buck: '2338.34 Pa' } },
   work: (given) => {
     const t = given.number('temperature', celsius);

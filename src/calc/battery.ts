@@ -54,6 +54,7 @@ export const batteryVolts = calculation({
     'Rested for hours, no charger just before, about 27 °C. Published tables differ by 0.1 V, so the band is ten per cent of charge. Without a number of cells: three up to 8 V, else six.',
   source: 'Battery maker table; the gravity form 6 (SG + 0.845) agrees within 0.1 V.',
   tables: ['charge-by-volts', 'values-electrical'],
+  cautions: ['battery-short'],
   example: { given: { volts: '6.12 V' }, gives: { charge: '40 to 60 %', 'per cell': '2.040 V' } },
   work: (given) => {
     const volts = given.number('volts', volt);
@@ -85,6 +86,7 @@ export const restedVolts = calculation({
   range: 'Lead-acid, rested, about 27 °C.',
   source: 'Battery maker table.',
   tables: ['charge-by-volts', 'values-electrical'],
+  cautions: ['battery-short'],
   example: { given: { charge: '100 %', cells: '3' }, gives: { volts: '6.325 V', gravity: '1.265' } },
   work: (given) => {
     const swap = (points: readonly Point[]): readonly Point[] => points.map(([at, charge]) => [charge, at]);
@@ -113,6 +115,7 @@ export const batteryGravity = calculation({
   range: 'Flooded cells; compare the cells with each other: 0.05 between them says more than the mean.',
   source: 'Battery maker table and its temperature rule.',
   tables: ['charge-by-volts', 'values-electrical'],
+  cautions: ['battery-acid'],
   example: {
     given: { gravity: '1.240', temperature: '30 °F' },
     gives: { corrected: '1.220', correction: '−0.0200', charge: '71 %' },
@@ -139,6 +142,7 @@ export const chargeTime = calculation({
     'Lead-acid; a fifth more is put in than taken out. Charge where it is aired, away from flame, caps loose on flooded cells.',
   source: 'Common practice.',
   tables: [],
+  cautions: ['battery-acid', 'battery-short'],
   example: { given: { capacity: '11 Ah', charge: '50 %' }, gives: { current: '1.10 A', time: '6.0 h' } },
   work: (given) => {
     const capacity = given.number('capacity', ampereHour);

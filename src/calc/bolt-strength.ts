@@ -60,6 +60,7 @@ export const boltStrength = calculation({
     'Diameters that the class is made in; −50 to +150 °C. T marks of old JIS state tensile strength only and are taken as the weaker ISO class.',
   source: 'ISO 898-1, SAE J429, ISO 3506-1, JIS B 1051 annex; preload by Shigley, equation 8-31.',
   tables: ['bolt-classes', 'values-fastener-strength', 'values-thread-geometry', 'values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: { thread: 'M8', class: '8.8' },
     gives: { 'proof stress': '580 MPa', 'proof load': '21 228 N', preload: '15.92 kN' },

@@ -41,6 +41,7 @@ export const boltTorque = calculation({
   range: '60° threads with a small helix angle.',
   source: 'VDI 2230:2003 (form from memory; agrees with its printed tables within 0.9 %).',
   tables: ['values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure', 'aluminium-thread'],
   example: {
     given: {
       preload: '20.2 kN',
@@ -83,6 +84,7 @@ export const nutFactorTorque = calculation({
     'Hand tightening scatters the preload by a quarter either way for one torque; the factor differs between books.',
   source: 'Shigley, Mechanical Engineering Design, equation 8-27 and table 8-15; scatter of NASA TM-106943.',
   tables: ['nut-factors', 'values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: { given: { preload: '10 kN', diameter: '8 mm', surface: 'zinc plated' }, gives: { torque: '16.00 N·m' } },
   work: (given) => {
     const row = given.words('surface');
@@ -134,6 +136,7 @@ export const assemblyPreload = calculation({
   range: 'Steel and stainless bolts; share of yield 0.9 unless given.',
   source: 'VDI 2230:2003 (form from memory; agrees with its printed tables within 0.3 %, A2-70 within 1.1 %).',
   tables: ['values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: {
       yield: '640 MPa',

@@ -24,6 +24,7 @@ export const boreWear = calculation({
     'Makers differ: some take the difference of diameters, some half of it. Without a rule the difference is taken.',
   source: 'Common practice; the rule is the maker’s.',
   tables: [],
+  cautions: ['one-temperature'],
   example: {
     given: { 'fore-aft': '50.06 mm; 50.04 mm; 50.02 mm', across: '50.05 mm; 50.03 mm; 50.02 mm', standard: '50.00 mm' },
     gives: { taper: '0.040 mm', 'out-of-round': '0.010 mm', wear: '0.060 mm', rule: 'difference of diameters' },
@@ -66,6 +67,7 @@ export const pistonClearance = calculation({
   range: 'Bore and piston at one temperature; the skirt at the maker’s height.',
   source: 'A maker’s service manual (method).',
   tables: ['values-wear-fits'],
+  cautions: ['bore-to-the-piston', 'one-temperature'],
   example: { given: { bore: '50.02 mm', skirt: '49.96 mm' }, gives: { clearance: '0.060 mm', 'per mm': '0.00120' } },
   work: (given) => {
     const [bore, skirt] = [given.number('bore', millimetre), given.number('skirt', millimetre)];
@@ -103,6 +105,7 @@ export const nextOversize = calculation({
   range: 'The allowance is the reborer’s to say; wear on one side needs more.',
   source: 'Common practice.',
   tables: [],
+  cautions: ['bore-to-the-piston', 'one-temperature'],
   example: {
     given: { largest: '50.18 mm', standard: '50.00 mm' },
     gives: { oversize: '0.50 mm', bore: '50.50 mm', needed: '50.280 mm' },

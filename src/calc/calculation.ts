@@ -67,6 +67,8 @@ export interface Definition<I extends Inputs, O extends Outputs> {
   readonly source: string;
   /** Tables whose rows it uses or is tested against. */
   readonly tables: readonly string[];
+  /** Ids of cautions of the content: what can hurt where its values are read or its result is used. */
+  readonly cautions: readonly string[];
   readonly example: Example;
   /** Plain numbers in the units of the inputs in, plain numbers in the units of the outputs out. */
   readonly work: (given: Given<I>) => Results<O>;

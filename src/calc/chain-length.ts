@@ -35,6 +35,7 @@ export const chainLength = calculation({
     'Centre distance of at least the sprockets’ radii together. Rounded up to even, so that one clip link closes it.',
   source: 'ISO 606 form, as in Jindal, Machine Design.',
   tables: ['values-chain', 'chain-sizes'],
+  cautions: ['chain-fingers', 'clip-end-forward'],
   example: {
     given: { pitch: '12.7 mm', small: '14', large: '38', centre: '530 mm' },
     gives: { exact: '109.8142', links: '110' },
@@ -70,6 +71,7 @@ export const chainCentreDistance = calculation({
   range: 'Taut chain; the lower run as if straight.',
   source: 'ISO 606 form, as in Jindal, Machine Design.',
   tables: ['values-chain'],
+  cautions: ['chain-fingers', 'clip-end-forward'],
   example: {
     given: { pitch: '12.7 mm', small: '14', large: '38', links: '110', wear: '1 %' },
     gives: { centre: '531.185 mm', moved: '7.0 mm' },
@@ -105,6 +107,7 @@ export const sprocketDiameter = calculation({
   range: 'Roller chain sprockets.',
   source: 'Geometry; ISO 606.',
   tables: ['values-chain'],
+  cautions: ['chain-fingers'],
   example: { given: { pitch: '12.7 mm', teeth: '15' }, gives: { diameter: '61.0836 mm' } },
   work: (given) => ({ diameter: given.number('pitch', millimetre) / Math.sin(Math.PI / given.number('teeth', one)) }),
 });
@@ -128,6 +131,7 @@ export const chainAdjustment = calculation({
   range: 'First order: each run of the chain takes half of the elongation. A worn chain is renewed, not shortened.',
   source: 'Geometry.',
   tables: [],
+  cautions: ['chain-fingers'],
   example: {
     given: { travel: '8 mm', used: '14 mm', pitch: '12.7 mm', links: '108' },
     gives: { elongation: '1.17 %', 'forward for two links': '12.7 mm', says: 'would fit' },

@@ -27,6 +27,7 @@ export const chainWear = calculation({
   source:
     'Industrial rule 3 %, or 200/N % above 66 teeth (ANSI practice); 2 % is common motorcycle practice, no standard.',
   tables: ['values-chain'],
+  cautions: ['chain-fingers'],
   example: {
     given: { length: '256.54 mm', pitches: '20', pitch: '12.7 mm' },
     gives: {
@@ -81,6 +82,7 @@ export const wornLength = calculation({
   range: 'Taut chain.',
   source: 'Definition.',
   tables: ['values-chain'],
+  cautions: ['chain-fingers'],
   example: { given: { pitches: '20', pitch: '12.7 mm', elongation: '2 %' }, gives: { length: '259.080 mm' } },
   work: (given) => ({
     length:

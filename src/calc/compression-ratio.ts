@@ -22,6 +22,7 @@ export const compressionRatio = calculation({
   range: 'The clearance volume includes the plug recess to the first thread; say how the burette was read.',
   source: 'Geometry; as in Gupta and Mathur, Internal Combustion Engines.',
   tables: ['values-engine'],
+  cautions: ['plug-out-to-turn'],
   example: {
     given: { bore: '50 mm', stroke: '44.5 mm', clearance: '9.6 cc', 'port height': '29.3 mm' },
     gives: { ratio: '10.10:1', 'from port closing': '6.99:1' },
@@ -52,6 +53,7 @@ export const clearanceVolume = calculation({
   range: 'The ratio and the stroke must be of one kind: full stroke with full stroke, port closing with port closing.',
   source: 'Geometry.',
   tables: ['values-engine'],
+  cautions: ['plug-out-to-turn'],
   example: { given: { bore: '50 mm', stroke: '44.5 mm', ratio: '10.1:1' }, gives: { clearance: '9.60 cc' } },
   work: (given) => ({
     clearance:
@@ -76,6 +78,7 @@ export const ratioFromPressures = calculation({
   range: 'The second pressure later in the stroke and higher than the first.',
   source: 'Rajput; Mathur and Sharma: worked examples.',
   tables: ['values-engine'],
+  cautions: ['spark-test', 'lead-open'],
   example: {
     given: { first: '1.4 bar', 'first at': '0.25', second: '3.6 bar', 'second at': '0.75', exponent: '1.3' },
     gives: { ratio: '5.58:1' },

@@ -48,6 +48,7 @@ export const coverTorqueBand = calculation({
   source:
     'ISO 898-1 strength; 0.75 of proof load by Shigley, equation 8-31; friction of VDI 2230 and long form of torque; strip strength by FED-STD-H28/2B with half of it used (our choice).',
   tables: ['bolt-classes', 'friction', 'female-threads', 'bearing-faces', 'thread-tolerances'],
+  cautions: ['book-torque', 'dry-thread-figure', 'aluminium-thread'],
   example: {
     given: { thread: 'M6', class: '4.8', into: 'aluminium', threads: 'dry' },
     gives: { torque: '4.3 to 5.3 N·m', governs: 'bolt' },

@@ -45,6 +45,7 @@ export const crankingPressure = calculation({
     'Throttle and choke wide open, plugs out, kicked until the needle stops. The full-stroke ratio gives too much; use the ratio from port or valve closing. Without an air pressure the standard one of the altitude is taken, 1013 hPa at the sea.',
   source: 'Polytropic compression; the exponents of cranking are common practice (memory).',
   tables: ['values-engine', 'values-atmosphere'],
+  cautions: ['spark-test', 'lead-open', 'tappets-cold'],
   example: { given: { ratio: '7.0:1' }, gives: { pressure: '9.5 to 13.0 bar' } },
   work: (given) => {
     const standard = standardAir(geopotential(given.maybe('altitude', metre) ?? 0)).pressure / 100;
@@ -101,6 +102,7 @@ export const compressionState = calculation({
   range: 'Ideal gas; n = 1.4 without heat loss unless given.',
   source: 'Rajput; Gupta: worked examples.',
   tables: ['values-engine'],
+  cautions: ['spark-test', 'lead-open', 'tappets-cold'],
   example: { given: { ratio: '8:1', temperature: '300 K' }, gives: { temperature: '689.2 K' } },
   work: (given) => {
     const [ratio, exponent] = [given.number('ratio', toOne), given.maybe('exponent', one) ?? 1.4];
@@ -131,6 +133,7 @@ export const compressionSpread = calculation({
     'Like compared with like: same gauge, same warmth, same number of kicks. Without a value from the book 10 % between cylinders and a rise of 10 % are common practice.',
   source: 'Common practice of the trade.',
   tables: [],
+  cautions: ['spark-test', 'lead-open', 'tappets-cold'],
   example: {
     given: { dry: '6.8 bar; 5.4 bar', wet: '7.1 bar; 7.0 bar' },
     gives: { spread: '21 %', 'largest rise': '30 %', says: 'cylinders differ; oil lifts the reading: rings or bore' },

@@ -27,6 +27,7 @@ export const limitVerdict = calculation({
     'Any dimension; the reading, the standard and the limit must be of one kind. The guard band is the expanded uncertainty (k = 2).',
   source: 'ISO 14253-1 decision rule and JCGM 106 guard band (from memory).',
   tables: [],
+  cautions: ['one-temperature'],
   example: {
     given: { reading: '50.095 mm', uncertainty: '0.01 mm', standard: '50.00 to 50.02 mm', limit: '50.10 mm max' },
     gives: { verdict: 'too close to call', left: '0.005 mm' },
@@ -72,6 +73,7 @@ export const repeatReadings = calculation({
   range: 'Readings of one thing under one condition; with fewer than three the spread says little.',
   source: 'JCGM 100, type A evaluation (from memory).',
   tables: [],
+  cautions: ['one-temperature'],
   example: { given: { readings: '50.06 mm; 50.05 mm; 50.07 mm' }, gives: { mean: '50.060 mm', range: '0.020 mm' } },
   work: (given) => {
     const found = repeats(given.list('readings', millimetre));
@@ -102,6 +104,7 @@ export const wearToLimit = calculation({
   source:
     'Ordinary least squares with inverse prediction (Fieller); points of Student’s t from memory. Straight-line wear is common practice.',
   tables: ['values-wear-fits'],
+  cautions: ['span-no-promise'],
   example: {
     given: { distances: '0 km; 12000 km', readings: '50.000 mm; 50.042 mm', limit: '50.100 mm', first: 'new' },
     gives: { left: '16 571 km', reached: '28 571 km' },

@@ -29,6 +29,7 @@ export const displacement = calculation({
   range: 'Round bores.',
   source: 'Geometry; as in Mathur and Sharma, Internal Combustion Engines.',
   tables: ['values-engine'],
+  cautions: [],
   example: {
     given: { bore: '50 mm', stroke: '44.5 mm', cylinders: '2' },
     gives: { displacement: '174.8 cc', 'per cylinder': '87.38 cc' },

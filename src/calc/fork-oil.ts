@@ -21,6 +21,7 @@ export const forkOil = calculation({
   range: 'Spring out, fork compressed, as the book says. The maker’s amount or level governs; the same in both legs.',
   source: 'Geometry.',
   tables: [],
+  cautions: ['loaded-spring', 'on-the-stand'],
   example: { given: { amount: '10 ml', tube: '31 mm' }, gives: { level: '13.2 mm', 'per ml': '1.32 mm' } },
   work: (given) => {
     const [D, d] = [given.number('tube', millimetre), given.maybe('inside', millimetre) ?? 0];

@@ -36,6 +36,7 @@ export const overallRatio = calculation({
     'Teeth as driving:driven (22:68) or driven over driving (3.09:1): a pair below one is read as driving:driven for primary and final. Without a primary the gearbox turns with the engine.',
   source: 'Definition of ratios.',
   tables: [],
+  cautions: ['chain-fingers'],
   example: { given: { primary: '22:68', gear: '27:22', final: '14:38' }, gives: { ratio: '10.296:1' } },
   work: (given) => {
     const over = (value: number): number => (value < 1 ? 1 / value : value);
@@ -63,6 +64,7 @@ export const rollingCircumference = calculation({
   range: 'From a marking within 2 % either way. A roll-out with the rider aboard is better.',
   source: 'Nominal size by the marking (ETRTO forms); the rolling share 0.965 is common practice.',
   tables: ['values-tyres'],
+  cautions: [],
   example: { given: { tyre: '3.00-17' }, gives: { diameter: '584.2 mm', circumference: '1736 to 1807 mm' } },
   work: (given) => {
     const rolled = given.maybe('rolled out', metre);
@@ -99,6 +101,7 @@ export const roadSpeed = calculation({
   range: 'Without clutch or tyre slip.',
   source: 'Kinematics.',
   tables: [],
+  cautions: ['eyes-on-the-road'],
   example: {
     given: { revolutions: '6000 rpm', ratio: '6.83:1', circumference: '1771 mm' },
     gives: { speed: '93.3 km/h', 'km/h per 1000': '15.56 km/h' },
@@ -140,6 +143,7 @@ export const clockFactor = calculation({
     'A clock driven by the wheel whose tyre changed, or by the gearbox when the final drive changed (then the drive ratios are overall).',
   source: 'Kinematics.',
   tables: [],
+  cautions: ['eyes-on-the-road'],
   example: {
     given: { 'circumference before': '1771 mm', 'circumference now': '1820 mm', shown: '50 mph' },
     gives: { factor: '1.0277', error: '−2.7 %', 'true speed': '51.4 mph' },

@@ -17,6 +17,7 @@ export const dwell = calculation({
   range: 'Degrees of the cam; where the cam turns at half engine speed crank degrees are twice as many.',
   source: 'Definition.',
   tables: [],
+  cautions: ['heart-pacemaker', 'gap-then-timing'],
   example: { given: { dwell: '207°', lobes: '1' }, gives: { share: '57.5 %', dwell: '207.0°' } },
   work: (given) => {
     const whole = 360 / given.number('lobes', one);
@@ -51,6 +52,7 @@ export const gapChange = calculation({
     'Small changes. The slope is measured: note the gap at two flywheel marks near the opening. A wider gap opens earlier.',
   source: 'Geometry of the cam, first order.',
   tables: [],
+  cautions: ['plug-out-to-turn', 'gap-then-timing', 'kick-back'],
   example: { given: { 'gap before': '0.30 mm', 'gap now': '0.40 mm', slope: '0.02 mm' }, gives: { shift: '5.0°' } },
   work: (given) => ({
     shift:
@@ -77,6 +79,7 @@ export const topFromStops = calculation({
   range: 'Turn by hand, plug out; the stop must not meet a valve or a port edge.',
   source: 'Symmetry of the crank drive (without pin offset).',
   tables: [],
+  cautions: ['plug-out-to-turn', 'piston-stop'],
   example: {
     given: { arc: '84.0 mm', rim: '120 mm', timing: '20°' },
     gives: { half: '42.0 mm', angle: '40.11°', 'timing mark': '20.9 mm' },

@@ -22,6 +22,7 @@ export const lampLoad = calculation({
   range: 'Watts as marked at the marked volts; a generator gives its watts only from a middling engine speed.',
   source: 'Definition of power.',
   tables: [],
+  cautions: ['battery-short'],
   example: {
     given: { lamps: '25 W; 5 W; 3 W; 18 W', supply: '6 V', generator: '60 W' },
     gives: { load: '51 W', current: '8.5 A', left: '9 W', 'largest current': '4.17 A' },
@@ -55,6 +56,7 @@ export const lampResistance = calculation({
   range: 'Filament lamps. The leads of a meter add a few tenths of an ohm: touch them together first.',
   source: 'Definition of power; the ratio for tungsten is common practice (memory).',
   tables: [],
+  cautions: ['battery-short'],
   example: {
     given: { volts: '6 V', watts: '25 W' },
     gives: { hot: '1.44 Ω', cold: '0.10 to 0.14 Ω', current: '4.17 A' },

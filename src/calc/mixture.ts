@@ -18,6 +18,7 @@ export const mixtureShift = calculation({
   range: 'A simple carburettor at one opening and speed.',
   source: 'Rajput 11.11; Gupta 9.7; Mathur and Sharma 11.7.',
   tables: ['values-atmosphere'],
+  cautions: ['lean-mixture', 'running-engine', 'hot-parts'],
   example: {
     given: { ratio: '14.7', 'density before': '1.225 kg/m³', 'density now': '1.0581 kg/m³' },
     gives: { ratio: '13.66', richer: '7.6 %' },
@@ -59,6 +60,7 @@ export const jetChange = calculation({
   source:
     'From A/F ~ √ρ (three textbooks): jet area goes with √ρ, its diameter with ρ^¼. Numbering systems and steps from memory.',
   tables: ['values-atmosphere'],
+  cautions: ['petrol', 'lean-mixture', 'running-engine', 'hot-parts'],
   example: {
     given: { jet: '110', numbering: 'bore', 'density before': '1.2 kg/m³', 'density now': '1.0 kg/m³' },
     gives: { exact: '105.1', jet: '105', 'bore scale': '0.95544' },
@@ -123,6 +125,7 @@ export const jetFlow = calculation({
   range: 'Jets of one shape; a bore number 110 is 1.10 mm.',
   source: 'Geometry.',
   tables: [],
+  cautions: ['lean-mixture'],
   example: { given: { bore: '1.10 mm', other: '1.15 mm' }, gives: { area: '0.9503 mm²', more: '9.3 %' } },
   work: (given) => {
     const [bore, other] = [given.number('bore', millimetre), given.maybe('other', millimetre)];

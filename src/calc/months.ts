@@ -17,6 +17,7 @@ export const monthsFrom = calculation({
   range: 'Calendar of today (Gregorian).',
   source: 'Common practice; agrees with the calendar arithmetic of Temporal.',
   tables: [],
+  cautions: [],
   example: { given: { from: '2024-01-31', months: '1' }, gives: { due: '2024-02-29' } },
   work: (given) => {
     const from = readDay(given.words('from'));

@@ -33,6 +33,7 @@ export const oilInFuel = calculation({
   range: 'By volume; the ratio is fuel to oil, and the oil is added to the fuel.',
   source: 'Definition of the ratio; common practice of the trade.',
   tables: ['values-engine'],
+  cautions: ['petrol'],
   example: { given: { fuel: '5 l', ratio: '25:1' }, gives: { oil: '200.0 ml', share: '4.00 %' } },
   work: (given) => {
     const fuel = given.number('fuel', litre);
@@ -59,6 +60,7 @@ export const tankTopUp = calculation({
   range: 'Without a ratio in the tank its fuel is taken as plain.',
   source: 'Balance of volumes.',
   tables: [],
+  cautions: ['petrol'],
   example: {
     given: { 'in tank': '4.1 l', 'ratio in tank': '40:1', added: '6 l', ratio: '25:1' },
     gives: { oil: '300 ml', 'ratio without oil': '100.0:1' },
@@ -95,6 +97,7 @@ export const pumpUse = calculation({
   range: 'Over at least a tank of fuel; a pump gives less oil at small throttle by design.',
   source: 'Definition; common practice.',
   tables: [],
+  cautions: ['petrol', 'pump-unproved'],
   example: {
     given: { oil: '300 ml', fuel: '9.0 l', distance: '210 km' },
     gives: { ratio: '30:1', 'per 1000 km': '1429 ml' },

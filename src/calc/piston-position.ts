@@ -72,6 +72,7 @@ export const pistonPosition = calculation({
   range: 'Plug hole along the bore; a slanting hole needs its own correction.',
   source,
   tables: ['values-engine'],
+  cautions: ['plug-out-to-turn', 'gap-then-timing', 'kick-back'],
   example: {
     given: { stroke: '58 mm', rod: '110 mm', angle: '23°' },
     gives: { position: '2.891 mm', 'per degree': '0.246 mm' },
@@ -110,6 +111,7 @@ export const crankAngle = calculation({
   range: 'From the top to the bottom of the stroke.',
   source,
   tables: ['values-engine'],
+  cautions: ['plug-out-to-turn', 'gap-then-timing', 'kick-back'],
   example: {
     given: { stroke: '58 mm', rod: '110 mm', position: '2 mm' },
     gives: { angle: '19.07°', 'per hundredth': '0.05°' },
@@ -153,6 +155,7 @@ export const rimArc = calculation({
   range: 'Measure the diameter where the strip will lie.',
   source: 'Geometry.',
   tables: [],
+  cautions: ['plug-out-to-turn', 'gap-then-timing', 'kick-back'],
   example: { given: { rim: '120 mm', angle: '20°' }, gives: { arc: '20.94 mm', chord: '20.84 mm' } },
   work: (given) => {
     const [rim, angle] = [given.number('rim', millimetre), given.number('angle', crankDegree)];

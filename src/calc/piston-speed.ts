@@ -17,6 +17,7 @@ export const pistonSpeed = calculation({
   range: 'The greatest speed by the usual two-term form (rod at least 1.2 strokes).',
   source: 'Khurmi and Gupta, Theory of Machines, chapter 15.',
   tables: ['values-engine'],
+  cautions: ['running-engine'],
   example: {
     given: { stroke: '600 mm', rod: '1000 mm', revolutions: '200 rpm' },
     gives: { mean: '4.00 m/s', greatest: '6.54 m/s' },

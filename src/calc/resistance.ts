@@ -21,6 +21,7 @@ export const wireGauge = calculation({
   range: 'Solid copper; a stranded wire of the gauge has the area, not the diameter.',
   source: 'ASTM B258 gauge law; resistivity of annealed copper 0.017241 Ω·mm²/m (IEC 60028).',
   tables: ['values-electrical'],
+  cautions: ['battery-short', 'fuse-first'],
   example: { given: { gauge: '18' }, gives: { diameter: '1.0237 mm', area: '0.823 mm²', 'per 1000 ft': '6.3849 Ω' } },
   work: (given) => {
     const diameter = 0.127 * 92 ** ((36 - given.number('gauge', one)) / 39);
@@ -47,6 +48,7 @@ export const hotResistance = calculation({
   range: 'Copper windings. Not lamps: a tungsten filament is ten to fifteen times its cold resistance when lit.',
   source: 'IEC 60228 temperature factors.',
   tables: ['values-electrical'],
+  cautions: ['meter-on-dead-wire'],
   example: { given: { resistance: '4.2 Ω', measured: '30 °C' }, gives: { resistance: '4.041 Ω', factor: '0.9622' } },
   work: (given) => {
     const factor = (234.5 + (given.maybe('wanted', celsius) ?? 20)) / (234.5 + given.number('measured', celsius));

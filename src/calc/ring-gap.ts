@@ -21,6 +21,7 @@ export const ringGap = calculation({
   range: 'The maker’s gap governs; the common gap is for cast rings of air-cooled engines (memory).',
   source: 'Geometry; rule of 0.003 to 0.004 mm for each mm from memory.',
   tables: ['values-wear-fits'],
+  cautions: ['one-temperature'],
   example: {
     given: { bore: '50 mm', growth: '0.10 mm', gap: '0.20 mm' },
     gives: { common: '0.15 to 0.20 mm', added: '0.3142 mm', gap: '0.51 mm' },

@@ -52,6 +52,7 @@ export const screwTorque = calculation({
   range: '60° threads; the collar has a mean diameter of 1.25 d. Without an effective diameter d − 0.6495 P is taken.',
   source: 'Shigley, equation 8-26; NASA TM-106943, equation 2; MIL-HDBK-60, 100.5.1.',
   tables: ['values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: {
       diameter: '0.75 in',
@@ -91,6 +92,7 @@ export const turnAngle = calculation({
   range: 'Stretch of the bolt only; the parts are taken as rigid, so a real joint needs more.',
   source: 'Wentzell, Machine Design, example 6.2.',
   tables: ['values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: { stress: '72.25 ksi', grip: '5 in', modulus: '30000 ksi', pitch: '0.1 in' },
     gives: { turn: '43.35°' },
@@ -117,6 +119,7 @@ export const preloadBand = calculation({
   range: 'Hand tightening, a quarter either way unless given; 5 % is lost as the faces bed in.',
   source: 'NASA TM-106943.',
   tables: ['values-bolt-torque'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: { given: { torque: '25 N·m', factor: '0.2', diameter: '8 mm' }, gives: { preload: '11.13 to 19.53 kN' } },
   work: (given) => {
     const middle =

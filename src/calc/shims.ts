@@ -25,6 +25,7 @@ export const shimChoice = calculation({
     'Shims that take up the measured gap. Where a thinner shim gives the larger clearance, round to the larger clearance for exhaust valves.',
   source: 'A maker’s shim chart and formula; another maker’s thrust shim table.',
   tables: ['values-wear-fits'],
+  cautions: ['one-temperature'],
   example: {
     given: { old: '2.52 mm', measured: '0.30 mm', wanted: '0.37 mm', step: '0.02 mm' },
     gives: {
@@ -78,6 +79,7 @@ export const endFloat = calculation({
   range: 'Float measured with the cases tight and the gasket fitted.',
   source: 'Geometry; common practice.',
   tables: [],
+  cautions: ['one-temperature'],
   example: {
     given: { measured: '0.85 mm', wanted: '0.15 mm' },
     gives: { total: '0.70 mm', left: '0.35 mm', right: '0.35 mm' },

@@ -25,6 +25,7 @@ export const spokeLength = calculation({
     'Straight tangent lacing; both flanges alike unless worked out for each. Leaving the hole out adds 1 to 1.3 mm.',
   source: 'Law of cosines, as in wheel building texts.',
   tables: ['values-spokes'],
+  cautions: ['wheel-carries-you'],
   example: {
     given: { rim: '277.5 mm', flange: '29 mm', offset: '39 mm', crossing: '3', spokes: '36', hole: '1.3 mm' },
     gives: { length: '265.76 mm' },

@@ -21,6 +21,7 @@ export const springRate = calculation({
   range: 'Straight springs of round steel wire (G = 79 300 MPa); progressive springs have no one rate.',
   source: 'Definition; Shigley, equation 10-9.',
   tables: [],
+  cautions: ['loaded-spring'],
   example: {
     given: { 'first load': '100 N', 'first length': '180 mm', 'second load': '300 N', 'second length': '150 mm' },
     gives: { rate: '6.67 N/mm' },
@@ -65,6 +66,7 @@ export const sag = calculation({
     'Push down and let rise, then lift and let settle; take the mean, which takes the stiction out. A quarter to a third of the travel with rider is common practice.',
   source: 'Common practice.',
   tables: [],
+  cautions: ['on-the-stand'],
   example: {
     given: { extended: '120 mm', machine: '108 mm', rider: '90 mm', travel: '100 mm' },
     gives: { 'machine sag': '12 mm', 'rider sag': '30 mm', share: '30 %', says: 'in the common range' },

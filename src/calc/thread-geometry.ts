@@ -74,6 +74,7 @@ export const threadGeometry = calculation({
   source:
     'ISO 68-1, ISO 724, ISO 898-1; FED-STD-H28; BS 84; BS 811 (form from memory). No stress area is published for BS 84 and BS 811: the mean of effective and core diameter is our choice.',
   tables: ['values-thread-geometry', 'values-fastener-strength', 'metric-threads', 'inch-threads'],
+  cautions: ['aluminium-thread'],
   example: {
     given: { thread: 'M8' },
     gives: { 'pitch diameter': '7.188 mm', 'root diameter': '6.466 mm', 'stress area': '36.61 mm²' },

@@ -106,6 +106,7 @@ export const threadStrip = calculation({
   source:
     'FED-STD-H28/2B; limits of ISO 965-1 and ASME B1.1 from memory. The short forms of NASA TM-106943 give 7 to 17 % more and are not used.',
   tables: ['values-thread-strip', 'thread-tolerances', 'female-threads'],
+  cautions: ['aluminium-thread', 'book-torque'],
   example: {
     given: { thread: 'M6', into: 'aluminium', engagement: '9 mm' },
     gives: { 'female shear area': '12.191 mm²', 'strip load': '13 166 N' },

@@ -96,6 +96,7 @@ export const tighteningSequence = calculation({
   range: 'The maker’s order governs. Undo in the opposite order.',
   source: 'Common practice of the trade.',
   tables: [],
+  cautions: ['head-cold'],
   example: { given: { x: '0 mm; 60 mm; 60 mm; 0 mm', y: '0 mm; 0 mm; 60 mm; 60 mm' }, gives: { order: '1, 3, 2, 4' } },
   work: (given) => {
     const [x, y] = [given.list('x', millimetre), given.list('y', millimetre)];

@@ -54,6 +54,7 @@ export const torqueSlip = calculation({
   range: 'A help for the eye, not a proof: joints of one thread differ by a factor of two in the same book.',
   source: 'Unit factors; the thresholds are our choice.',
   tables: ['values-units'],
+  cautions: ['book-torque'],
   example: {
     given: { torque: '2.5 N·m', neighbours: '22 N·m; 24 N·m; 26 N·m' },
     gives: { meant: '24.5 N·m', slip: 'kgf·m read as N·m (9.81)' },

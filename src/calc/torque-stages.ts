@@ -25,6 +25,7 @@ export const torqueStages = calculation({
   range: 'The maker’s stages govern. Two stages unless given; each stage all round in the order of tightening.',
   source: 'Common practice of the trade.',
   tables: [],
+  cautions: ['book-torque', 'head-cold'],
   example: {
     given: { torque: '24 N·m', stages: '3' },
     gives: { first: '8.0 N·m', second: '16.0 N·m', last: '24.0 N·m' },

@@ -21,6 +21,7 @@ export const treadDepth = calculation({
   range: 'The rule in force and the local authority decide; wear indicators and the maker’s limit come first.',
   source: 'As cited in the table of rules.',
   tables: ['tread-rules', 'values-tyres'],
+  cautions: ['old-tyre'],
   example: { given: { depth: '2.5 mm', rules: 'uk' }, gives: { least: '1.0 mm', left: '1.5 mm' } },
   work: (given) => {
     const row = table('tread-rules').byId.get(given.words('rules'));

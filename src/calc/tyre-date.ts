@@ -52,6 +52,7 @@ export const tyreDate = calculation({
     'A three-digit code leaves the decade open: the 1970s, 1980s or 1990s; the age is then the least it can be. A code is no proof of anything but the week.',
   source: '49 CFR 574.5; the symbol of some 1990s makers is common practice.',
   tables: ['values-tyres'],
+  cautions: ['old-tyre'],
   example: {
     given: { code: '2600', today: '2010-06-26' },
     gives: { week: '26', year: '2000', age: '10.0 years', made: 'week 26 of 2000' },

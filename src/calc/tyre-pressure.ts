@@ -18,6 +18,7 @@ export const tyrePressure = calculation({
   range: 'Volume of the tyre taken as constant. Pressures in books are cold pressures.',
   source: 'Ideal gas at constant volume.',
   tables: [],
+  cautions: ['old-tyre', 'tyre-cold'],
   example: {
     given: { pressure: '2.0 bar', temperature: '10 °C', 'other temperature': '40 °C' },
     gives: { pressure: '2.32 bar' },

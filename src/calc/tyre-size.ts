@@ -51,6 +51,7 @@ export const tyreMarking = calculation({
     'A real tyre lies within 2 % of the nominal diameter. A marking without index or symbol says nothing of load and speed.',
   source: 'ETRTO load index and speed symbols; nominal sizes by a maker’s chart.',
   tables: ['load-index', 'speed-symbol', 'values-tyres'],
+  cautions: ['old-tyre'],
   example: {
     given: { marking: '120/90-18 65H', 'axle load': '190 kg' },
     gives: { diameter: '673.2 mm', load: '290 kg', speed: '210 km/h', spare: '100 kg' },

@@ -33,6 +33,7 @@ export const voltDrop = calculation({
   range: 'Copper; where the frame is the return give the wire’s own length. Joints and switches add their own.',
   source: 'Ohm’s law; IEC 60228 class 5 resistances.',
   tables: ['cable-sizes', 'values-electrical'],
+  cautions: ['battery-short', 'fuse-first'],
   example: {
     given: { current: '8.75 A', length: '5 m', 'ohms per metre': '0.0189 Ω', supply: '12 V' },
     gives: { drop: '0.827 V', share: '6.89 %' },
@@ -77,6 +78,7 @@ export const wireSize = calculation({
   source:
     'IEC 60228 class 5; PVC motor-vehicle cable chart; thin-wall catalogue from memory; fuse rule common practice.',
   tables: ['cable-sizes', 'values-electrical'],
+  cautions: ['battery-short', 'fuse-first'],
   example: {
     given: { current: '5 A', length: '4 m', supply: '6 V' },
     gives: { 'by drop': '2.00 mm²', 'by current': '0.65 mm²', area: '2.00 mm²', fuse: '7.5 A' },

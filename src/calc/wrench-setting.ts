@@ -33,6 +33,7 @@ export const wrenchSetting = calculation({
     'Wrenches whose load point is defined by the grip; hold the grip in its middle. An extension that points back has a negative length.',
   source: 'Army TM 9-254; TM 1-1500-204-23-9; AC 43.13-1B paragraph 7-40; run-down torque added as in AC 43.13-1B.',
   tables: ['values-torque-tools'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: { torque: '50 lbf·ft', length: '16 in', extension: '2 in' },
     gives: { setting: '44.4 lbf·ft', factor: '88.9 %' },
@@ -70,6 +71,7 @@ export const wrenchTorque = calculation({
   range: 'As for the setting.',
   source: 'Army TM 9-254, figures 45 and 46.',
   tables: ['values-torque-tools'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: { given: { setting: '60 lbf·in', length: '12 in', extension: '2 in' }, gives: { torque: '70 lbf·in' } },
   work: (given) => {
     const unitSetting = wrenchReading(
@@ -102,6 +104,7 @@ export const wrenchRange = calculation({
     'Without an accuracy the least demand of the standard is taken: 4 %, or 6 % for a wrench up to 10 N·m. Checked at 20, 60 and 100 % of the greatest value.',
   source: 'ISO 6789:2003, as quoted in a maker’s manual.',
   tables: ['values-torque-tools'],
+  cautions: ['book-torque', 'dry-thread-figure'],
   example: {
     given: { torque: '8 N·m', least: '10 N·m', greatest: '60 N·m' },
     gives: { tolerance: '4 %', verdict: 'below its range' },

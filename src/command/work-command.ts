@@ -1,8 +1,10 @@
 // `work`: one calculation, worked out at the bench, with values given or taken from a machine.
-import { aboutLines, calculationIds, groupedLines, stops, workLines, type Binder, type Doubt } from '../build.ts';
+import { aboutLines, calculationIds, cautionsOfCalculations, groupedLines, stops, workLines } from '../build.ts';
+import type { Binder, Doubt } from '../build.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { oneMachine } from './one-machine.ts';
+import { readManual } from './manual.ts';
 import { nearest } from './nearest.ts';
 import type { Options } from './program.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
@@ -21,13 +23,19 @@ export async function workCommand(
   if (id === undefined) return sayAll(groupedLines(), terminal);
   const about = aboutLines(id);
   if (about === undefined) return unknown(id, terminal);
-  if (words.length === 0 && options.in === undefined) return sayAll(about, terminal);
+  if (words.length === 0 && options.in === undefined) return sayAll([...cautionLines(id), ...about], terminal);
   const machine = machineFor(options, around);
   if (typeof machine === 'number') return machine;
   if (machine !== undefined && machine.binder === undefined) return cannotRead(machine, terminal);
   const ended = workFor(id, words, machine?.binder, terminal);
   if (machine !== undefined) tellLeftOut(machine, terminal);
   return ended;
+}
+
+/** What can hurt, before any figure. */
+function cautionLines(id: string): readonly string[] {
+  const cautions = cautionsOfCalculations(readManual().content.value, [id]);
+  return cautions.map(({ grade, line }) => `${grade}: ${line}`);
 }
 
 function sayAll(lines: readonly string[], terminal: Terminal): ExitCode {
@@ -60,7 +68,7 @@ async function cannotRead(machine: ReadMachine, terminal: Terminal): Promise<Exi
 
 function workFor(id: string, words: readonly string[], binder: Binder | undefined, terminal: Terminal): ExitCode {
   const { lines, doubts, understood } = workLines(id, words, binder?.book, nearest);
-  for (const line of lines) terminal.say(line);
+  for (const line of [...cautionLines(id), ...lines]) terminal.say(line);
   for (const doubt of doubts) tellDoubt(doubt, terminal);
   if (!understood) return exitCodes.usage;
   return doubts.some((doubt) => doubt.severity === 'problem') ? exitCodes.problems : exitCodes.fine;

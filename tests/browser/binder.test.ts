@@ -80,7 +80,7 @@ describe.skipIf(!hasBrowser)('the demo in a browser', { timeout: 240_000 }, () =
     await page.getByLabel('Only entries with').fill('COUNTIES two');
     expect(await page.locator('[id^="log-"]:visible a').allTextContents()).toEqual(['Two counties and back']);
     expect(await page.locator('[id^="year-"]:visible').allTextContents()).toEqual(['2026']);
-    expect(await page.locator('[id^="log-"]:visible em').textContent()).toMatch(/^13 June 2026, ride, 23\s978 mi$/u);
+    expect(await page.locator('[id^="log-"]:visible em').textContent()).toMatch(/^13\sJune\s2026, ride, 23\s978\smi$/u);
     expect(await page.getByRole('status').textContent()).toMatch(/^1 of \d+$/u);
     await page.context().close();
   });

@@ -7,7 +7,7 @@ import { resultLines, workingLines } from '../../calc/work-text.ts';
 import type { Block, Row, Text } from '../../sheet/sheet.ts';
 import { calculationFile } from '../calculations.ts';
 import type { ViewContext } from '../view.ts';
-import { cautionNamed } from '../wording/caution.ts';
+import { calculationCautions } from '../wording/calculation-cautions.ts';
 import { column, heading, lines, paragraphs, row, sentence, stack } from '../wording/blocks.ts';
 import { resultText } from '../wording/figure.ts';
 import { unitTables } from './unit-tables.ts';
@@ -18,7 +18,7 @@ export function workingBlocks(context: ViewContext, working: BenchWorking): read
   const { say } = context;
   return stack(
     paragraphs(say(working.about)),
-    working.cautions.flatMap((id) => cautionNamed(context, id) ?? []),
+    calculationCautions(context, working.calculations),
     ...(working.units === true ? [unitTables(context)] : []),
     ...working.calculations.flatMap((id) => {
       const one = calculationById(id);

@@ -1,4 +1,4 @@
-// The workings at the bench: which calculations belong together when somebody stands there with one question, and their cautions.
+// The workings at the bench: which calculations belong together when somebody stands there with one question.
 
 /** A result that goes on into another calculation of the same page when nothing else is written there. */
 export interface Passed {
@@ -14,8 +14,6 @@ export interface BenchWorking {
   readonly title: string;
   readonly about: string;
   readonly calculations: readonly string[];
-  /** Ids of cautions of the content. */
-  readonly cautions: readonly string[];
   readonly passed: readonly Passed[];
   /** What of the machine may be chosen between. */
   readonly choice?: 'fastener' | 'gear';
@@ -30,7 +28,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Oil in the fuel, and topping up',
     about: 'How much oil goes into this much fuel, and how much into a tank that is not empty.',
     calculations: ['oil-in-fuel', 'tank-top-up', 'oil-pump-use'],
-    cautions: ['petrol'],
     passed: [],
   },
   {
@@ -38,7 +35,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Torque with an adaptor',
     about: 'What to set on the wrench when an adaptor makes it longer, and whether the wrench is fit for the figure.',
     calculations: ['wrench-setting', 'wrench-torque', 'wrench-range', 'torque-stages'],
-    cautions: ['book-torque', 'dry-thread-figure', 'head-cold'],
     passed: [],
     choice: 'fastener',
   },
@@ -47,7 +43,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Piston position and timing',
     about: 'Millimetres before the top, degrees of the crank and an arc on the rim, one from the other.',
     calculations: ['piston-position', 'crank-angle', 'rim-arc', 'top-from-stops', 'gap-change'],
-    cautions: ['plug-out-to-turn', 'gap-then-timing', 'kick-back'],
     passed: [{ from: 'crank-angle', output: 'angle', to: 'rim-arc', input: 'angle' }],
   },
   {
@@ -56,7 +51,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     about:
       'How the mixture shifts when the air is thinner or denser than where it was set, and the jet that makes up for it.',
     calculations: ['standard-atmosphere', 'humid-air', 'mixture-shift', 'jet-change'],
-    cautions: ['running-engine', 'hot-parts'],
     passed: [
       { from: 'humid-air', output: 'density', to: 'mixture-shift', input: 'density now' },
       { from: 'humid-air', output: 'density', to: 'jet-change', input: 'density now' },
@@ -67,7 +61,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Gearing and road speed',
     about: 'Ratio, speed at an engine speed, and what another sprocket or tyre makes the clock say.',
     calculations: ['overall-ratio', 'rolling-circumference', 'road-speed', 'clock-factor'],
-    cautions: ['chain-fingers'],
     passed: [
       { from: 'overall-ratio', output: 'ratio', to: 'road-speed', input: 'ratio' },
       { from: 'rolling-circumference', output: 'circumference', to: 'road-speed', input: 'circumference' },
@@ -79,7 +72,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Chain wear and adjustment',
     about: 'How far a chain has grown, at what length it is worn, and what its adjusters still hold.',
     calculations: ['chain-wear', 'chain-worn-length', 'chain-adjustment', 'chain-length'],
-    cautions: ['chain-fingers', 'clip-end-forward'],
     passed: [],
   },
   {
@@ -87,7 +79,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Threads and torques',
     about: 'The sizes of a thread and the strength of a bolt, and for a fastener of this machine what its book says.',
     calculations: ['thread-geometry', 'bolt-strength', 'torque-slip'],
-    cautions: ['book-torque', 'dry-thread-figure', 'aluminium-thread'],
     passed: [],
     choice: 'fastener',
   },
@@ -96,7 +87,6 @@ export const benchWorkings: readonly BenchWorking[] = [
     title: 'Units, and slips between them',
     about: 'One value in every unit of its kind, and what it would be if the number was meant in another one.',
     calculations: ['torque-slip'],
-    cautions: ['book-torque'],
     passed: [],
     units: true,
   },

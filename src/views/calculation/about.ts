@@ -1,4 +1,4 @@
-// What stands at the head of the page of a calculation: purpose, formula, signs with units and bounds, range, source, example.
+// What stands at the head of the page of a calculation: purpose, formula, cautions, signs with units and bounds, range, source, example.
 import type { Calculation } from '../../calc/calculation.ts';
 import type { Input, Output } from '../../calc/input.ts';
 import { withUnit } from '../../figure/print.ts';
@@ -6,6 +6,7 @@ import { table } from '../../table/table.ts';
 import { formatDecimal } from '../../quantity/decimal.ts';
 import type { Block, Inline, Text } from '../../sheet/sheet.ts';
 import { column, fact, heading, row, stack } from '../wording/blocks.ts';
+import { calculationCautions } from '../wording/calculation-cautions.ts';
 import type { ViewContext } from '../view.ts';
 import { formulaBlock } from './formula.ts';
 
@@ -17,6 +18,7 @@ export function aboutBlocks(context: ViewContext, one: Calculation): readonly Bl
       type: 'prose',
       paragraphs: [{ kind: 'paragraph', text: say(one.purpose) }, formulaBlock(one)],
     },
+    calculationCautions(context, [one.id]),
     signs(context, one),
     {
       type: 'facts',

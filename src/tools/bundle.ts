@@ -4,6 +4,7 @@ import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync }
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { checkBeside, checkInto, keepCheckCode } from './check-alone.ts';
 import { kerningPlugin } from './kerning.ts';
 import { siteGeneratorBeside, siteGeneratorInto } from './bundled-site-generator.ts';
 import { packedManualPlugin, writePackedManual } from './packed-manual.ts';
@@ -32,9 +33,11 @@ const shared = {
 export async function bundle(into: string): Promise<void> {
   rmSync(into, { recursive: true, force: true });
   await build(programInto(into));
+  await build(checkInto(into, ours()));
   await build(yamlInto(into));
   await build(siteGeneratorInto(into, root, shared, banner));
   writePackedManual(into);
+  await keepCheckCode(into, root, join(root, 'demo-bike'));
   // The printer looks for its typefaces beside its own code.
   const fonts = join(root, 'src/pdf/fonts');
   mkdirSync(join(into, 'fonts'));
@@ -47,7 +50,12 @@ export async function bundle(into: string): Promise<void> {
 /** The packages whose code the compiled program carries, by their folders below node_modules. */
 export async function bundledPackages(): Promise<readonly string[]> {
   const nowhere = { write: false, metafile: true } as const;
-  const parts = [programInto('dist'), yamlInto('dist'), siteGeneratorInto('dist', root, shared, banner)];
+  const parts = [
+    programInto('dist'),
+    checkInto('dist', ours()),
+    yamlInto('dist'),
+    siteGeneratorInto('dist', root, shared, banner),
+  ];
   const made = await Promise.all(parts.map((part) => build({ ...part, ...nowhere })));
   const files = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
   // A package may have another version of a package in a folder of its own.
@@ -57,9 +65,29 @@ export async function bundledPackages(): Promise<readonly string[]> {
   return [...new Set(folders)].sort();
 }
 
-function programInto(folder: string): BuildOptions {
+/** What all parts of our own code are made with. */
+function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
   return {
     ...shared,
+    external,
+    plugins: [
+      compiledTemplatesPlugin(join(root, 'templates')),
+      yamlInOneFile,
+      packedManualPlugin,
+      kerningPlugin(join(root, 'src/pdf/fonts')),
+      siteGeneratorBeside,
+      withoutUnused,
+    ],
+    define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
+    minifySyntax: true,
+    minifyWhitespace: true,
+  };
+}
+
+function programInto(folder: string): BuildOptions {
+  const all = ours();
+  return {
+    ...all,
     // The others are what threads run: one that prints, one that reads a filled form, one that makes binders of a workshop.
     entryPoints: {
       splitpin: 'src/command/splitpin.ts',
@@ -70,20 +98,9 @@ function programInto(folder: string): BuildOptions {
     outdir: folder,
     splitting: true,
     format: 'esm',
-    external,
-    plugins: [
-      compiledTemplatesPlugin(join(root, 'templates')),
-      yamlInOneFile,
-      packedManualPlugin,
-      kerningPlugin(join(root, 'src/pdf/fonts')),
-      siteGeneratorBeside,
-      withoutUnused,
-    ],
+    plugins: [...all.plugins, checkBeside],
     banner: { js: banner },
-    define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     chunkNames: '[name]-[hash]',
-    minifySyntax: true,
-    minifyWhitespace: true,
   };
 }
 

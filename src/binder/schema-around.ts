@@ -10,6 +10,7 @@ export const aroundParts: Readonly<Record<string, Schema>> = {
     {
       date: day,
       records: list(object({ file: text, hash: text, at: place })),
+      photos: list(object({ file: text, hash: text, at: place })),
       before: list(object({ date: day, at: place }, { fingerprint: text })),
     },
     { fingerprint: text },

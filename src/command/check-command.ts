@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { besideOthers, stops, type OneOfThem } from '../build.ts';
 import { findMachines } from '../disk.ts';
 import { checkPhoto } from '../photos/check-photo.ts';
+import { changedPhotos } from './adopt/changed-photos.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { namedPhotos } from './named-photos.ts';
@@ -24,7 +25,11 @@ export async function checkCommand(folder: string, options: Options, around: Sur
     const read = readMachine(path, dayFor(options.today, around), options);
     if (read.binder !== undefined) all.push(besideOthers(read.folder.name, read.binder.book));
     const photos = read.binder === undefined ? [] : namedPhotos(read.binder, read.folder.assets);
-    const problems = [...read.problems, ...photos.flatMap((photo) => checkPhoto(photo) ?? [])];
+    const problems = [
+      ...read.problems,
+      ...photos.flatMap((photo) => checkPhoto(photo) ?? []),
+      ...changedPhotos(read.binder?.book.records.adopted, read.folder.assets),
+    ];
     const wrong = stops(problems);
     await reportProblems(problems, read.textOf, terminal);
     if (wrong.length > 0) tellStopped(wrong, 'to put right in ' + read.folder.name + '.', terminal);

@@ -3,6 +3,7 @@ import { join, relative } from 'node:path';
 import { locate, stops } from '../build.ts';
 import { checkPhoto } from '../photos/check-photo.ts';
 import type { Problem } from '../problem/problem.ts';
+import { changedPhotos } from './adopt/changed-photos.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { faultText } from './fault-text.ts';
@@ -31,8 +32,9 @@ function follow(path: string, options: Options, around: Surroundings): { readonl
   const look = (): void => {
     const earlier = reading === undefined ? undefined : { reading, touched: undefined };
     reading = readMachine(path, dayFor(options.today, around), options, earlier);
-    for (const line of linesOf(reading, path, around.folder)) terminal.say(line);
+    // Whoever reads that we wait may save at once.
     watching.follow(reading.folder.folders);
+    for (const line of linesOf(reading, path, around.folder)) terminal.say(line);
   };
   const watching = watchFolders(() => {
     try {
@@ -49,7 +51,11 @@ function follow(path: string, options: Options, around: Surroundings): { readonl
 function linesOf(read: ReadMachine, path: string, here: string): readonly string[] {
   const { name } = read.folder;
   const photos = read.binder === undefined ? [] : namedPhotos(read.binder, read.folder.assets);
-  const problems = [...read.problems, ...photos.flatMap((photo) => checkPhoto(photo) ?? [])];
+  const problems = [
+    ...read.problems,
+    ...photos.flatMap((photo) => checkPhoto(photo) ?? []),
+    ...changedPhotos(read.binder?.book.records.adopted, read.folder.assets),
+  ];
   const wrong = stops(problems);
   const asked = problems.filter((problem) => !wrong.includes(problem));
   const lines = [...wrong, ...asked].map((problem) => problemLine(problem, read, path, here));

@@ -6,6 +6,7 @@ import { binderData, binderSchema, dueCalendar, searchEntries, stops, type Binde
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { BuildJob } from './workshop/machine-build.ts';
+import { changedPhotos } from './adopt/changed-photos.ts';
 import { carriedData } from './carried-data.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
@@ -39,7 +40,8 @@ async function makeOf(
   terminal: Terminal,
 ): Promise<ExitCode> {
   const { binder } = read;
-  if (binder === undefined || stops(read.problems).length > 0) return stop(read, read.problems, terminal);
+  const problems = [...read.problems, ...changedPhotos(binder?.book.records.adopted, read.folder.assets)];
+  if (binder === undefined || stops(problems).length > 0) return stop(read, problems, terminal);
   try {
     // Listening comes first: a signal between the two would leave the folder behind.
     const made: Aside[] = [];

@@ -1,8 +1,9 @@
 // `upgrade`: records of an earlier form are rewritten as this program writes them, with a copy of each as it was.
 import { mkdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { findMachines, readMachineFolder } from '../disk.ts';
+import { findMachines, readMachineFolder, type MachineFolder } from '../disk.ts';
 import { upgradeRecord, withFirstComment } from '../entry/upgrade-record.ts';
+import { readRecords } from '../records/read.ts';
 import type { SourceFile } from '../source/files.ts';
 import type { Asker } from './asker.ts';
 import { count } from './count.ts';
@@ -64,9 +65,16 @@ async function upgradeMachine(
   });
   for (const line of cannot) terminal.tell(line);
   if (cannot.length > 0) return nothingWritten(around, exitCodes.problems);
-  const rewrites = read.files.flatMap((file) => rewriteOf(file, options));
+  const came = cameWithIt(read);
+  const rewrites = read.files.filter(({ file }) => !came.has(file)).flatMap((file) => rewriteOf(file, options));
+  const left = read.files.filter((file) => came.has(file.file) && rewriteOf(file, options).length > 0);
+  if (left.length > 0) {
+    const names = left.map(({ file }) => file).join(', ');
+    terminal.say(`From the former owner, and left as they came (${count(left.length, 'record')}): ${names}`);
+  }
   if (rewrites.length === 0 && options.editor !== true) {
-    terminal.say(`${read.name}: every record is as this program writes it.`);
+    const own = left.length === 0 ? 'every record' : 'every record of yours';
+    terminal.say(`${read.name}: ${own} is as this program writes it.`);
     return exitCodes.fine;
   }
   for (const { before, says } of rewrites) terminal.say(`${before.file}: ${says}`);
@@ -83,6 +91,12 @@ async function upgradeMachine(
   if (rewrites.length > 0 && !(await agreed(rewrites.length, options, around, asker)))
     return nothingWritten(around, exitCodes.fine);
   return write(machine, rewrites, options, day, around);
+}
+
+/** Records that adopted.yaml holds to what they were: rewritten they would be told as changed. */
+function cameWithIt({ files, assets }: MachineFolder): ReadonlySet<string> {
+  const mark = files.filter(({ file }) => file === 'adopted.yaml' || file === 'machine.yaml');
+  return new Set(readRecords(mark, assets).value?.adopted?.records.map(({ file }) => file.normalize('NFC')) ?? []);
 }
 
 function rewriteOf(before: SourceFile, options: UpgradeOptions): readonly Rewrite[] {

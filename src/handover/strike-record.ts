@@ -44,11 +44,13 @@ export function treeOf(source: SourceFile): Branch | undefined {
   return readDocument(source).value?.data;
 }
 
-/** Which records stayed as they came: with names left out they are others, and the next owner's program makes the list anew. */
+/** Which files stayed as they came: with private things left out they are others, and the next owner's program makes the list anew. */
 function formerList(tree: Branch, file: string): readonly Strike[] {
-  const at = { file, path: ['records'] };
-  const what = 'the list of records that came from a former owner';
-  return isList(tree['records']) ? [{ what, text: '', at, by: 'none', hunt: false }] : [];
+  return ['records', 'photos'].flatMap((key): readonly Strike[] => {
+    const at = { file, path: [key] };
+    const what = `the list of ${key} that came from a former owner`;
+    return isList(tree[key]) ? [{ what, text: '', at, by: 'none', hunt: false }] : [];
+  });
 }
 
 /** Every `{value: …, private: yes}`, wherever it stands. */

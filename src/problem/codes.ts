@@ -60,6 +60,7 @@ export const codes = {
   'file-not-read': 'query',
   'conflict-copy': 'problem',
   'conflict-marker': 'problem',
+  'adopted-photo-changed': 'problem',
   'adopted-record-changed': 'problem',
   'adopted-record-gone': 'problem',
   'names-fall-together': 'problem',

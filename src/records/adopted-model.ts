@@ -2,11 +2,11 @@
 import type { Day } from '../quantity/day.ts';
 import type { Place } from '../problem/problem.ts';
 
-/** A record that stays as it came. */
+/** A record or a photo that stays as it came. */
 export interface AdoptedRecord {
   /** Path below the machine folder. */
   readonly file: string;
-  /** SHA-256 of its text, hexadecimal. */
+  /** SHA-256 of its text or its bytes, hexadecimal. */
   readonly hash: string;
   readonly at: Place;
 }
@@ -16,5 +16,7 @@ export interface Adopted {
   /** Of the package, as it is printed on its history. */
   readonly fingerprint?: string;
   readonly records: readonly AdoptedRecord[];
+  /** Photos that came, each with the SHA-256 of its bytes. */
+  readonly photos: readonly AdoptedRecord[];
   readonly before: readonly { readonly date: Day; readonly fingerprint?: string; readonly at: Place }[];
 }

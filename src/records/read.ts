@@ -66,7 +66,7 @@ export function readRecords(
     ...(own.length === 0 ? {} : { own }),
     kept: readings.flatMap((reading) => reading.kept),
   };
-  const changed = records.adopted === undefined ? [] : checkAdopted(records.adopted, files);
+  const changed = records.adopted === undefined ? [] : checkAdopted(records.adopted, files, assets);
   return { value: records, problems: [...problems, ...changed, ...checkRecords(records, assets)] };
 }
 

@@ -23,7 +23,7 @@ export const wagtail: Readonly<Record<string, string>> = {
 };
 
 /** Writes a package whose lists are right. Files that begin with `../` lie beside the machine folder. */
-export function writePackage(folder: string, records: Readonly<Record<string, string>> = wagtail): string {
+export function writePackage(folder: string, records: Readonly<Record<string, string | Buffer>> = wagtail): string {
   const listed = Object.entries(records)
     .filter(([file]) => isRecord(file.replace(/^\.\.\//u, '')))
     .map(([file, text]) => ({ file, hash: sha256(text) }));

@@ -4,6 +4,7 @@ import { besideOthers } from '../../src/book/beside-others.ts';
 import { makeBook } from '../../src/book/make.ts';
 import { lookOverWorkshop } from '../../src/book/workshop-looks.ts';
 import { claimOutput } from '../../src/cache/claim.ts';
+import { changedPhotos } from '../../src/command/adopt/changed-photos.ts';
 import { workOut } from '../../src/calc/work.ts';
 import { composeSheets } from '../../src/compose/sheets.ts';
 import { sheetsOfJob } from '../../src/entry/sheets-of-job.ts';
@@ -82,7 +83,8 @@ function read(folder: string): readonly Problem[] {
   const disk = readMachineFolder(folder);
   if (disk.value === undefined) return disk.problems;
   const records = readRecords(disk.value.files, disk.value.assets, disk.value.shared);
-  const problems = [...disk.problems, ...records.problems];
+  const photos = changedPhotos(records.value?.adopted, disk.value.assets);
+  const problems = [...disk.problems, ...records.problems, ...photos];
   if (records.value === undefined || !today.ok) return problems;
   const own = withOwnContent(content.value, disk.value.files);
   const book = makeBook(records.value, own.value, today.value);

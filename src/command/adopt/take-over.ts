@@ -3,8 +3,6 @@ import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { stops, type Binder } from '../../build.ts';
 import { fingerprintText } from '../../records/fingerprint.ts';
-import type { Adopted } from '../../records/model.ts';
-import type { SourceFile } from '../../source/files.ts';
 import type { Asker } from '../asker.ts';
 import { count } from '../count.ts';
 import { exitCodes, type ExitCode } from '../exit-codes.ts';
@@ -12,7 +10,7 @@ import { sha256 } from '../fingerprint-of.ts';
 import { readMachine, type ReadMachine } from '../read-machine.ts';
 import { reportProblems, tellStopped } from '../report-problems.ts';
 import type { Surroundings } from '../surroundings.ts';
-import { adoptedText } from './adopted-text.ts';
+import { adoptedText, type Taken } from './adopted-text.ts';
 import { alreadyThere } from './already-there.ts';
 import { askLeftOut } from './ask-left-out.ts';
 import { sameIds, withFormer } from './former-instruments.ts';
@@ -44,7 +42,8 @@ export async function takeOverMachine(work: Adopting): Promise<ExitCode> {
   if (together !== undefined) return refused(together, around);
   const cameBefore = work.machine.files.some(({ path }) => path === 'adopted.yaml');
   // Read as what it is going to be: the former owner's instruments go before the workshop's.
-  if (!cameBefore) writeThrough(join(half, 'adopted.yaml'), Buffer.from(markOf(work, [], undefined)));
+  if (!cameBefore)
+    writeThrough(join(half, 'adopted.yaml'), Buffer.from(markOf(work, { fixed: [], photos: [], earlier: undefined })));
   step('read');
   const read = readMachine(half, work.today, { siteOnly: true });
   const { binder } = read;
@@ -61,21 +60,31 @@ export async function takeOverMachine(work: Adopting): Promise<ExitCode> {
   const left = await askLeftOut(work);
   step('mark');
   const fixed = historyOf(read, binder);
-  const mark = markOf(work, fixed, cameBefore ? binder.book.records.adopted : undefined);
+  const photos = photosOf(read, work);
+  const mark = markOf(work, { fixed, photos, earlier: cameBefore ? binder.book.records.adopted : undefined });
   rmSync(join(half, 'adopted.yaml'), { force: true });
   writeThrough(join(half, 'adopted.yaml'), Buffer.from(mark));
   step('name');
   nameIt(
     half,
     work.target,
-    fixed.map(({ file }) => file),
+    [...fixed, ...photos].map(({ file }) => file),
   );
   sayAdopted(work, { binder, read, fixed: fixed.length, left });
   return exitCodes.fine;
 }
 
-function markOf({ today, fingerprint }: Adopting, fixed: readonly SourceFile[], earlier: Adopted | undefined): string {
-  return adoptedText({ date: today, fingerprint, fixed, earlier });
+function markOf({ today, fingerprint }: Adopting, came: Pick<Taken, 'fixed' | 'photos' | 'earlier'>): string {
+  return adoptedText({ date: today, fingerprint, ...came });
+}
+
+/** Every picture and paper that came: nobody takes an old photograph anew. */
+function photosOf({ folder }: ReadMachine, { machine, hashes }: Adopting): Taken['photos'] {
+  const hashOf = new Map(machine.files.map(({ path, from }) => [path.normalize('NFC'), hashes.get(from)]));
+  return folder.assets.flatMap(({ file }) => {
+    const hash = hashOf.get(file);
+    return hash === undefined ? [] : [{ file, hash }];
+  });
 }
 
 /** Puts the instruments of the former workshop beside the machine's own; a sentence where that cannot be. */
@@ -122,7 +131,7 @@ function sayAdopted(work: Adopting, { binder, read, fixed, left }: Done): void {
     `${machine.name}: adopted into ${way}, ${count(jobs.length, 'job record')} and ${count(read.folder.assets.length, 'photo')}`,
   );
   terminal.say(
-    `  ${count(fixed, 'file')} of history stay as they came: adopted.yaml lists them, and check tells when one is changed.`,
+    `  ${count(fixed, 'file')} of history stay as they came, and so do the photos: adopted.yaml lists them, and check tells when one is changed.`,
   );
   if (plans.length > 0)
     terminal.say(`  Not finished, and yours to go on with: ${plans.map(({ job }) => job.id).join(', ')}`);

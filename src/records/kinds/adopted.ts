@@ -35,11 +35,13 @@ export const adoptedKind = defineRecord<Adopted>({
       date: need(day, 'when the package was taken over', { example: '2026-11-25' }),
       fingerprint: may(hash, 'the fingerprint of the package, as it is printed on its history'),
       records: or(list(came), [], 'the records that stay as they came'),
+      photos: or(list(came), [], 'the photos that came, each with its SHA-256'),
       before: or(list(earlier), [], 'earlier times that it changed hands so, oldest first'),
     }),
-    ({ date, fingerprint, records, before }) => ({
+    ({ date, fingerprint, records, photos, before }) => ({
       date,
       records,
+      photos,
       before,
       ...(fingerprint === undefined ? {} : { fingerprint }),
     }),

@@ -18,6 +18,10 @@ export interface Word {
   readonly pieces: readonly Piece[];
   readonly em: number;
 }
+/** A word of one piece. */
+interface Whole extends Word {
+  readonly pieces: readonly [Piece];
+}
 interface Run {
   readonly text: string;
   readonly face: Face;
@@ -90,10 +94,10 @@ function target(to: string | undefined, links: ReadonlySet<string>): { readonly 
 }
 
 /** Plain words met lately, so that few are measured or made twice in one document. */
-const known = new WeakMap<Measure, Record<Face, Recent<Word>>>();
+const known = new WeakMap<Measure, Record<Face, Recent<Whole>>>();
 const most = 3000;
 
-function storeOf(measure: Measure, face: Face): Recent<Word> {
+function storeOf(measure: Measure, face: Face): Recent<Whole> {
   const found = known.get(measure) ?? { regular: recent(most), strong: recent(most), em: recent(most) };
   known.set(measure, found);
   return found[face];
@@ -103,38 +107,40 @@ function gather(runs: readonly Run[], measure: Measure): readonly Word[] {
   const found: Word[] = [];
   let open: Piece[] = [];
   const close = (): void => {
-    const [first] = open;
-    if (first !== undefined && open.length === 1) found.push(wordOf(first, measure));
-    else if (first !== undefined) found.push({ pieces: open, em: open.reduce((sum, piece) => sum + piece.em, 0) });
+    if (open.length > 0) found.push({ pieces: open, em: open.reduce((sum, piece) => sum + piece.em, 0) });
     open = [];
   };
   for (const run of runs) {
     const parts = glued(run.text.split(' '));
+    const last = parts.length - 1;
+    const store = run.struck || run.link !== undefined ? undefined : storeOf(measure, run.face);
     for (const [index, part] of parts.entries()) {
       if (index > 0) close();
-      if (part !== '') open.push(pieceOf(part, run, measure));
+      if (part === '') continue;
+      const isWhole = open.length === 0 && (index < last || run === runs.at(-1));
+      if (isWhole && store !== undefined) found.push(wordOf(part, run.face, measure, store));
+      else open.push(pieceOf(part, run, measure, store));
     }
   }
   close();
   return found;
 }
 
-/** A word of one piece is the same object each time it is met, unless it is struck out or leads somewhere. */
-function wordOf(piece: Piece, measure: Measure): Word {
-  if (piece.struck || piece.link !== undefined) return { pieces: [piece], em: piece.em };
-  const store = storeOf(measure, piece.face);
-  const before = store.get(piece.text);
+/** A word of one piece that is neither struck out nor leads anywhere: the same object each time it is met. */
+function wordOf(text: string, face: Face, measure: Measure, store: Recent<Whole>): Whole {
+  const before = store.get(text);
   if (before !== undefined) return before;
-  const word = { pieces: [piece], em: piece.em };
-  store.set(piece.text, word);
+  const em = measure.width(text, face);
+  const word: Whole = { pieces: [{ text, face, em, struck: false }], em };
+  store.set(text, word);
   return word;
 }
 
-function pieceOf(text: string, run: Run, measure: Measure): Piece {
+function pieceOf(text: string, run: Run, measure: Measure, store: Recent<Whole> | undefined): Piece {
   const { face, struck, link } = run;
-  if (link !== undefined) return { text, face, em: measure.width(text, face), struck, link };
-  const before = struck ? undefined : storeOf(measure, face).get(text)?.pieces[0];
-  return before ?? { text, face, em: measure.width(text, face), struck };
+  if (store !== undefined) return wordOf(text, face, measure, store).pieces[0];
+  const em = measure.width(text, face);
+  return link === undefined ? { text, face, em, struck } : { text, face, em, struck, link };
 }
 
 /** Joins with a no-break space what must not be parted: a number and its unit, both sides of a multiplication sign. */

@@ -1,38 +1,40 @@
 // Places that links lead to, and the outline that a reader shows beside the pages.
 import type PDFDocument from 'pdfkit';
 import type { AnchorItem } from '../layout/placed.ts';
-import { pdfText } from './structure.ts';
+import { points } from './numbers.ts';
+import { hexText, reference, reserve, writeObject } from './objects.ts';
+import type { OpenPage } from './open-page.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
-type Reference = PDFKit.PDFKitReference;
 
 export interface Destinations {
-  readonly add: (anchor: AnchorItem, pageHeight: number) => void;
+  readonly add: (anchor: AnchorItem, page: OpenPage) => void;
   /** The name of an anchor as it stands in the file. */
   readonly name: (id: string) => string;
   /** Writes names and outline. */
   readonly end: () => void;
 }
 
-interface Entry {
+/** A place is kept as two numbers: there are thousands in a long history. */
+interface Place {
+  readonly page: number;
+  /** Points above the foot of the page. */
+  readonly top: number;
+}
+interface Entry extends Place {
   readonly title: string;
   readonly depth: number;
-  readonly place: readonly unknown[];
-  readonly data: Record<string, unknown>;
-  readonly reference: Reference;
 }
 
 export function destinations(doc: Document): Destinations {
-  const names = new Map<string, readonly unknown[]>();
+  const names = new Map<string, Place>();
   const entries: Entry[] = [];
   return {
-    name: (id) => '<' + Buffer.from(bytesOf(id)).toString('hex') + '>',
-    add: (anchor, pageHeight) => {
-      const place = [doc.page.dictionary, 'XYZ', null, pageHeight - anchor.y + 6, null];
+    name: (id) => '<' + bytesOf(id).toString('hex') + '>',
+    add: (anchor, page) => {
+      const place = { page: page.self.id, top: page.height - anchor.y + 6 };
       if (!names.has(anchor.id)) names.set(anchor.id, place);
-      if (anchor.entry === undefined) return;
-      const data = {};
-      entries.push({ ...anchor.entry, place, data, reference: doc.ref(data) });
+      if (anchor.entry !== undefined) entries.push({ ...anchor.entry, ...place });
     },
     end: () => {
       writeNames(doc, names);
@@ -42,16 +44,21 @@ export function destinations(doc: Document): Destinations {
 }
 
 /** Names are compared byte by byte by readers, so they are written as bytes and sorted as bytes. */
-function bytesOf(id: string): Uint8Array {
-  return new TextEncoder().encode(id);
+function bytesOf(id: string): Buffer {
+  return Buffer.from(id, 'utf8');
 }
 
-function writeNames(doc: Document, names: ReadonlyMap<string, readonly unknown[]>): void {
+function placeText({ page, top }: Place): string {
+  return '[' + reference(page) + '/XYZ null ' + points(top) + ' null]';
+}
+
+function writeNames(doc: Document, names: ReadonlyMap<string, Place>): void {
   const sorted = [...names]
     .map(([id, place]) => [bytesOf(id), place] as const)
     .toSorted((a, b) => Buffer.compare(a[0], b[0]));
-  const tree = doc.ref({ Names: sorted.flatMap(([id, place]) => [id, place]) });
-  tree.end(undefined);
+  const tree = doc.ref({});
+  const pairs = sorted.map(([id, place]) => '<' + id.toString('hex') + '>' + placeText(place));
+  writeObject(doc, tree.id, '<</Names[' + pairs.join('\n') + ']>>');
   const catalogue: unknown = doc._root.data['Names'];
   if (isReference(catalogue)) Object.assign(catalogue.data, { Dests: tree });
 }
@@ -60,49 +67,52 @@ function isReference(value: unknown): value is { readonly data: Record<string, u
   return typeof value === 'object' && value !== null && 'data' in value;
 }
 
+/** An entry with what hangs on it, as numbers of objects. */
+interface Level {
+  readonly depth: number;
+  readonly number: number;
+  readonly words: string[];
+  last: Level | undefined;
+  first: number | undefined;
+  count: number;
+}
+
 /** The outline as a chain of entries below their parents; only the top is shown open. */
 function writeOutline(doc: Document, entries: readonly Entry[]): void {
   if (entries.length === 0) return;
-  const rootData: Record<string, unknown> = { Type: 'Outlines' };
-  const root = doc.ref(rootData);
-  const above: {
-    readonly depth: number;
-    readonly reference: Reference;
-    readonly data: Record<string, unknown>;
-    last: Entry | undefined;
-    count: number;
-  }[] = [{ depth: 0, reference: root, data: rootData, last: undefined, count: 0 }];
-  for (const entry of entries) {
-    while ((above.at(-1)?.depth ?? 0) >= entry.depth) sealed(above.pop());
+  const root = doc.ref({});
+  const level = (depth: number, number: number, words: readonly string[]): Level => ({
+    depth,
+    number,
+    words: [...words],
+    last: undefined,
+    first: undefined,
+    count: 0,
+  });
+  const above: Level[] = [level(0, root.id, ['/Type/Outlines'])];
+  const all: Level[] = [...above];
+  for (const { depth, title, ...place } of entries) {
+    while ((above.at(-1)?.depth ?? 0) >= depth) above.pop();
     const parent = above.at(-1);
     if (parent === undefined) continue;
-    Object.assign(entry.data, { Title: pdfText(entry.title), Parent: parent.reference, Dest: entry.place });
-    if (parent.last === undefined) parent.data['First'] = entry.reference;
-    else {
-      Object.assign(entry.data, { Prev: parent.last.reference });
-      Object.assign(parent.last.data, { Next: entry.reference });
+    const words = ['/Title' + hexText(title), '/Parent ' + reference(parent.number), '/Dest' + placeText(place)];
+    const made = level(depth, reserve(doc), words);
+    if (parent.last !== undefined) {
+      made.words.push('/Prev ' + reference(parent.last.number));
+      parent.last.words.push('/Next ' + reference(made.number));
     }
-    parent.last = entry;
+    parent.first ??= made.number;
+    parent.last = made;
     parent.count += 1;
-    above.push({ depth: entry.depth, reference: entry.reference, data: entry.data, last: undefined, count: 0 });
+    above.push(made);
+    all.push(made);
   }
-  while (above.length > 0) sealed(above.pop());
-  for (const entry of entries) entry.reference.end(undefined);
-  root.end(undefined);
+  for (const each of all) writeObject(doc, each.number, '<<' + each.words.join('') + belowText(each) + '>>');
   Object.assign(doc._root.data, { Outlines: root, PageMode: 'UseOutlines' });
 }
 
-function sealed(
-  level:
-    | {
-        readonly depth: number;
-        readonly data: Record<string, unknown>;
-        readonly last: Entry | undefined;
-        readonly count: number;
-      }
-    | undefined,
-): void {
-  if (level?.last === undefined) return;
-  level.data['Last'] = level.last.reference;
-  level.data['Count'] = level.depth <= 1 ? level.count : -level.count;
+function belowText({ first, last, count, depth }: Level): string {
+  if (first === undefined || last === undefined) return '';
+  const shown = depth <= 1 ? count : -count;
+  return `/First ${reference(first)}/Last ${reference(last.number)}/Count ${String(shown)}`;
 }

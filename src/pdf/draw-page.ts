@@ -7,7 +7,8 @@ import type { FormFields } from './form-fields.ts';
 import { extent } from './extent.ts';
 import { drawPhoto, type PhotoAt } from './draw-photo.ts';
 import { points } from './numbers.ts';
-import { hexText, writeObject } from './objects.ts';
+import { hexText, reserve, writeObject } from './objects.ts';
+import { closePage, openPage, type OpenPage } from './open-page.ts';
 import type { Structure } from './structure.ts';
 import type { Total } from './total.ts';
 import type { Typesetter } from './type.ts';
@@ -21,15 +22,17 @@ export interface Printing {
   readonly destinations: Destinations;
   readonly total: Total;
   readonly photo: PhotoAt;
+  /** Number of the list of fonts that all pages share. */
+  readonly fonts: number;
   /** Of a sheet that is printed as a form. */
   readonly fields?: FormFields;
 }
 
 /** Draws a page and lets go of it. */
 export function drawPage(page: PlacedPage, printing: Printing): void {
-  const { doc, structure, type } = printing;
-  doc.addPage({ size: [page.width, page.height], margin: 0 });
-  const key = structure.beginPage(doc.page.dictionary);
+  const { doc, structure } = printing;
+  const sheet = openPage(doc, page.width, page.height);
+  const key = structure.beginPage(sheet.self.id);
   const parts: string[] = ['0 g 0 G'];
   let tag: Tag | undefined;
   let open = false;
@@ -43,22 +46,23 @@ export function drawPage(page: PlacedPage, printing: Printing): void {
     open = true;
   };
   for (const item of page.items) {
-    if (item.kind === 'anchor') printing.destinations.add(item, page.height);
+    if (item.kind === 'anchor') printing.destinations.add(item, sheet);
     if ((item.kind === 'empty' || item.kind === 'field') && item.tag !== undefined) structure.touch(item.tag);
-    if (item.kind === 'field' || item.kind === 'box') printing.fields?.place(item, page);
+    if (item.kind === 'field' || item.kind === 'box') printing.fields?.place(item, sheet);
     if (item.kind === 'anchor' || item.kind === 'empty' || item.kind === 'field') continue;
     if (item.kind === 'text' && item.link !== undefined && item.tag !== undefined) {
       turn({ role: 'Link', parent: item.tag });
-      if (tag !== undefined) annotate(item, item.link, tag, page, printing);
+      if (tag !== undefined) annotate(item, item.link, tag, sheet, printing);
     } else {
       turn(item.tag);
     }
     if (item.tag?.role === 'Figure') takes(item, item.tag, page, structure);
-    parts.push(drawn(item, printing));
+    const operators = drawn(item, printing, sheet);
+    if (operators !== '') parts.push(operators);
   }
   if (open) parts.push('EMC');
-  doc.page.write(Buffer.from(parts.filter((part) => part !== '').join('\n'), 'latin1'));
-  finishPage(printing, key, type);
+  closePage(doc, sheet, parts.join('\n'), key, printing.fonts);
+  structure.endPage();
 }
 
 function takes(item: PlacedItem, tag: Tag, page: PlacedPage, structure: Structure): void {
@@ -66,33 +70,23 @@ function takes(item: PlacedItem, tag: Tag, page: PlacedPage, structure: Structur
   if (part !== undefined) structure.takes(tag, part, page.height);
 }
 
-function drawn(item: PlacedItem, printing: Printing): string {
-  if (item.kind === 'photo') return drawPhoto(item, printing);
-  if (item.kind === 'total') return printing.total.show(item);
+function drawn(item: PlacedItem, printing: Printing, page: OpenPage): string {
+  if (item.kind === 'photo') return drawPhoto(item, printing, page);
+  if (item.kind === 'total') return printing.total.show(item, page);
   return itemOperators(item, printing.type);
 }
 
 /** A live place over a text that leads to another place of the same document. */
-function annotate(item: TextItem, link: string, tag: Tag, page: PlacedPage, printing: Printing): void {
+function annotate(item: TextItem, link: string, tag: Tag, page: OpenPage, printing: Printing): void {
   const top = page.height - item.y;
   const rectangle = [item.x, top - item.size * 0.25, item.x + item.width, top + item.size * 0.8];
-  // The library keeps its number among the annotations of the page; its text is ours.
-  const annotation = printing.doc.ref({});
+  const annotation = reserve(printing.doc);
   const key = printing.structure.annotation(tag, annotation);
-  printing.doc.page.annotations.push(annotation);
+  page.annotations.push(annotation);
   writeObject(
     printing.doc,
-    annotation.id,
+    annotation,
     `<</Type/Annot/Subtype/Link/Rect[${rectangle.map(points).join(' ')}]/Border[0 0 0]/F 4` +
       `/Contents${hexText('Go to ' + item.text.trim())}/Dest ${printing.destinations.name(link)}/StructParent ${String(key)}>>`,
   );
-}
-
-function finishPage(printing: Printing, key: number, type: Typesetter): void {
-  const { page } = printing.doc;
-  for (const [name, { reference }] of type.fonts) page.fonts[name] = reference;
-  const dictionary: Record<string, unknown> = page.dictionary.data;
-  dictionary['StructParents'] = key;
-  dictionary['Tabs'] = 'S';
-  printing.structure.endPage();
 }

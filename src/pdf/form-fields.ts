@@ -1,9 +1,10 @@
 // The fields of a form, gathered page by page where the sheet has its boxes, and written at the end, in the printed order.
 import type PDFDocument from 'pdfkit';
-import type { BoxItem, FieldItem, PlacedPage, Tag } from '../layout/placed.ts';
+import type { BoxItem, FieldItem, Tag } from '../layout/placed.ts';
 import { carrierName, fieldName, type Form, type FormField } from './form.ts';
 import { formFont, formFontName } from './form-font.ts';
 import { textLook, tickLook } from './form-look.ts';
+import type { OpenPage } from './open-page.ts';
 import { pdfText, type Structure } from './structure.ts';
 import type { Typesetter } from './type.ts';
 
@@ -12,7 +13,7 @@ type Reference = PDFKit.PDFKitReference;
 
 export interface FormFields {
   /** Puts a field where the box stands, if the form has one for it. */
-  readonly place: (item: BoxItem | FieldItem, page: PlacedPage) => void;
+  readonly place: (item: BoxItem | FieldItem, page: OpenPage) => void;
   /** Writes all fields and the form itself. */
   readonly end: () => void;
 }
@@ -43,15 +44,15 @@ export function formFields(doc: Document, form: Form, structure: Structure, type
         Subtype: 'Widget',
         Rect: [item.x, page.height - item.y - item.height, item.x + item.width, page.height - item.y],
         F: printed,
-        P: doc.page.dictionary,
+        P: page.self,
       };
       const reference = doc.ref(data);
-      data['StructParent'] = structure.annotation({ role: 'Form', parent: item.tag }, reference);
-      doc.page.annotations.push(reference);
+      data['StructParent'] = structure.annotation({ role: 'Form', parent: item.tag }, reference.id);
+      page.annotations.push(reference.id);
       placed.set(item.id, [...(placed.get(item.id) ?? []), { item, data, reference }]);
       if (carrier !== undefined) return;
-      carrier = carrierField(doc, form.carries, item.tag, structure);
-      doc.page.annotations.push(carrier);
+      carrier = carrierField(doc, form.carries, item.tag, structure, page);
+      page.annotations.push(carrier.id);
     },
     end: () => {
       if (carrier === undefined) return;
@@ -76,7 +77,13 @@ const appearance = `/${formFontName} 0 Tf 0 g`;
  * A text that takes no room and that nobody can change, which every program that saves the form saves with it. It is not marked as hidden:
  * archives allow no such mark (ISO 19005-3, 6.3.2).
  */
-function carrierField(doc: Document, carries: Form['carries'], beside: Tag, structure: Structure): Reference {
+function carrierField(
+  doc: Document,
+  carries: Form['carries'],
+  beside: Tag,
+  structure: Structure,
+  page: OpenPage,
+): Reference {
   const nothing = doc.ref({ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, 0, 0] });
   nothing.end('/Tx BMC EMC');
   const data: Record<string, unknown> = {
@@ -91,10 +98,10 @@ function carrierField(doc: Document, carries: Form['carries'], beside: Tag, stru
     Rect: [0, 0, 0, 0],
     DA: pdfText(appearance),
     AP: { N: nothing },
-    P: doc.page.dictionary,
+    P: page.self,
   };
   const field = doc.ref(data);
-  data['StructParent'] = structure.annotation({ role: 'Form', parent: beside }, field);
+  data['StructParent'] = structure.annotation({ role: 'Form', parent: beside }, field.id);
   field.end(undefined);
   return field;
 }

@@ -31,13 +31,25 @@ declare namespace PDFKit {
   /** A font as it is being gathered for one document. */
   interface GatheredFont {
     readonly id: string;
-    readonly subset: { includeGlyph(id: number): number };
+    readonly subset: {
+      /** Glyphs of the font in the order of their new numbers. */
+      readonly glyphs: readonly number[];
+      includeGlyph(id: number): number;
+      /** The font file of the subset. */
+      encode: () => Uint8Array;
+    };
     readonly widths: number[];
     readonly unicode: (readonly number[])[];
     ref(): PDFKitReference;
   }
   interface PDFDocument {
-    readonly _root: { readonly id: number; readonly data: Record<string, unknown> };
+    readonly _root: {
+      readonly id: number;
+      readonly data: Record<string, unknown> & {
+        /** The list of pages, written when the document ends. */
+        readonly Pages: { readonly id: number; readonly data: { readonly Kids: PDFKitReference[]; Count: number } };
+      };
+    };
     /** What the file says of itself, once it ends. */
     readonly _info: { readonly id: number };
     /** The mark of the file, worked out of what it says of itself. */
@@ -46,7 +58,11 @@ declare namespace PDFKit {
     _finalize: () => void;
     readonly _font: GatheredFont;
     /** Opens a picture, once for each path. */
-    openImage(path: string): { readonly label: string; readonly obj: unknown; embed(document: PDFDocument): void };
+    openImage(path: string): {
+      readonly label: string;
+      readonly obj: PDFKitReference | null;
+      embed(document: PDFDocument): void;
+    };
     /** Objects begun and not yet written. */
     _waiting: number;
     /** Where each object begins in the file, in the order of their numbers; null until it is written. */

@@ -1,5 +1,6 @@
 // Small objects packed together and compressed (ISO 32000-1, 7.5.7): tags and links are most of a long history, and much alike.
 import type PDFDocument from 'pdfkit';
+import { writeStream } from './stream.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
 
@@ -44,9 +45,9 @@ export function writePack(doc: Document): void {
     return place;
   });
   const head = places.join(' ') + '\n';
-  const whole = doc.ref({ Type: 'ObjStm', N: pack.texts.length, First: head.length });
-  for (const [index, number] of pack.numbers.entries()) doc._offsets[number - 1] = -(whole.id * placesInPack + index);
-  whole.end(Buffer.from(head + pack.texts.join('\n'), 'latin1'));
+  const about = `/Type/ObjStm/N ${String(pack.texts.length)}/First ${String(head.length)}`;
+  const whole = writeStream(doc, about, Buffer.from(head + pack.texts.join('\n'), 'latin1'));
+  for (const [index, number] of pack.numbers.entries()) doc._offsets[number - 1] = -(whole * placesInPack + index);
   Object.assign(pack, { texts: [], numbers: [], length: 0 });
 }
 

@@ -5,7 +5,7 @@ import type { ShapedGlyph } from './faces.ts';
 import { kerning } from './kern-table.ts';
 
 /** No mark that joins another character, no sign that is hidden, no script that is shaped by rules of its own. */
-const plain = /^[\x20-\x7e\xa0-\xac\xae-\xff\u2010-\u2027\u2212]+$/u;
+const plain = /^[\x20-\x7e\xa0-\xac\xae-\xff\u03a9\u2002\u2010-\u2027\u202f\u2080-\u2089\u2212]+$/u;
 
 /** Shapes a word of plain characters; undefined for any other, which the font itself must shape. */
 export type PlainWords = (word: string) => readonly ShapedGlyph[] | undefined;

@@ -6,7 +6,6 @@ import { points } from './numbers.ts';
 import { hexText, reference, reserve, writeObject } from './objects.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
-type Reference = PDFKit.PDFKitReference;
 
 interface OpenElement {
   readonly tag: Tag;
@@ -20,8 +19,8 @@ interface OpenElement {
 }
 
 export interface Structure {
-  /** Begins a page; its marked content is numbered from 0. Gives the key of the page in the parent tree. */
-  readonly beginPage: (page: Reference) => number;
+  /** Begins the page with this number; its marked content is numbered from 0. Gives the key of the page in the parent tree. */
+  readonly beginPage: (page: number) => number;
   /** Number of a new piece of marked content that belongs to a tag. */
   readonly mark: (tag: Tag) => number;
   /** Makes sure that an element exists, though nothing is drawn for it. */
@@ -29,7 +28,7 @@ export interface Structure {
   /** Says what of a page a figure takes, in points from the upper left corner. */
   readonly takes: (tag: Tag, part: Extent, pageHeight: number) => void;
   /** Hangs an annotation below a tag; gives its key in the parent tree. */
-  readonly annotation: (tag: Tag, annotation: Reference) => number;
+  readonly annotation: (tag: Tag, annotation: number) => number;
   readonly endPage: () => void;
   readonly end: () => void;
 }
@@ -74,7 +73,7 @@ export function structure(doc: Document): Structure {
   return {
     touch,
     beginPage: (next) => {
-      page = next.id;
+      page = next;
       marked = [];
       pageKey = nextKey;
       nextKey += 1;
@@ -96,7 +95,7 @@ export function structure(doc: Document): Structure {
     },
     annotation: (tag, annotation) => {
       const element = at(tag);
-      element.children.push('<</Type/OBJR/Obj ' + reference(annotation.id) + '/Pg ' + reference(page) + '>>');
+      element.children.push('<</Type/OBJR/Obj ' + reference(annotation) + '/Pg ' + reference(page) + '>>');
       const key = nextKey;
       nextKey += 1;
       parents[key] = element.number;

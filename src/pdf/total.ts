@@ -3,13 +3,14 @@ import type PDFDocument from 'pdfkit';
 import type { TotalItem } from '../layout/placed.ts';
 import { widthOf } from './faces.ts';
 import { points } from './numbers.ts';
+import type { OpenPage } from './open-page.ts';
 import type { Typesetter } from './type.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
 
 export interface Total {
   /** Shows the words before the number, and the number. */
-  readonly show: (item: TotalItem) => string;
+  readonly show: (item: TotalItem, page: OpenPage) => string;
   /** Fills the number in. */
   readonly end: (pages: number) => void;
 }
@@ -19,9 +20,9 @@ export function total(doc: Document, type: Typesetter): Total {
   const form = doc.ref(data);
   let size = 9;
   return {
-    show: (item) => {
+    show: (item, page) => {
       ({ size } = item);
-      doc.page.xobjects['Total'] = form;
+      page.drawings.set('Total', form.id);
       const words = item.before.trimEnd();
       const x = item.x + widthOf(words, 'regular') * size;
       return (

@@ -2,10 +2,22 @@
 import type PDFDocument from 'pdfkit';
 import type { Face } from '../layout/placed.ts';
 import { recent, type Recent } from '../layout/recent.ts';
-import { openFont, shape, type FontName, type ShapedRun } from './faces.ts';
+import { fontPath, openFont, shape, type FontName, type ShapedRun } from './faces.ts';
+import { readFontTables, subsetFont, type FontTables } from './font-subset.ts';
 import { points } from './numbers.ts';
 
 type Document = InstanceType<typeof PDFDocument>;
+
+/** Files of the fonts, taken apart once a process. */
+const tables = new Map<FontName, FontTables>();
+
+function tablesOf(name: FontName): FontTables {
+  const known = tables.get(name);
+  if (known !== undefined) return known;
+  const read = readFontTables(fontPath(name));
+  tables.set(name, read);
+  return read;
+}
 
 /** Text of one document. */
 export interface Typesetter {
@@ -42,6 +54,8 @@ export function typesetter(doc: Document): Typesetter {
     const font = doc._font;
     // Glyph 0 is never shown; the text behind it must still be some character.
     font.unicode[0] = [0xfffd];
+    const { subset } = font;
+    subset.encode = () => subsetFont(tablesOf(name), subset.glyphs, (glyph) => subset.includeGlyph(glyph));
     gathered.set(name, font);
     fonts.set(font.id, { reference: font.ref() });
     return font;

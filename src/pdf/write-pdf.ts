@@ -12,11 +12,12 @@ import { widthOf } from './faces.ts';
 import type { Form } from './form.ts';
 import { formFields } from './form-fields.ts';
 import { underForm } from './form-sheet.ts';
+import { reference, reserve, writeObject } from './objects.ts';
 import { writePack } from './packed-objects.ts';
 import { sink } from './sink.ts';
 import { pdfText, structure } from './structure.ts';
 import { total } from './total.ts';
-import { typesetter } from './type.ts';
+import { typesetter, type Typesetter } from './type.ts';
 
 export type { Attached } from './attach.ts';
 
@@ -71,24 +72,23 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
     destinations: destinations(doc),
     total: total(doc, type),
     photo: options.photo,
+    fonts: reserve(doc),
     ...(fields === undefined ? {} : { fields }),
   };
   let pages = 0;
-  let written: PDFKit.PDFKitReference | undefined;
   for (const page of layOut(options.form === undefined ? sheet : underForm(sheet, options.form), {
     width: widthOf,
     photo: options.photo,
   })) {
     drawPage(page, printing);
     pages += 1;
-    forget(written);
-    written = doc.page.dictionary;
     if (pages % 50 === 0) await turn();
   }
   printing.total.end(pages);
   fields?.end();
   printing.structure.end();
   printing.destinations.end();
+  writeObject(doc, printing.fonts, fontList(type));
   doc._root.data['PageLabels'] = { Nums: [0, { S: 'D', P: pdfText(sheet.code + '-') }] };
   attachFiles(doc, options.attach ?? [], date);
   writeAbout(doc, { title, language: sheet.language, date });
@@ -101,10 +101,10 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
   return { pages, missingCharacters: [...type.missing].toSorted() };
 }
 
-/** The library writes a page when the next begins; of a written one only its number is needed after that. */
-function forget(page: PDFKit.PDFKitReference | undefined): void {
-  if (page === undefined) return;
-  for (const key of Object.keys(page.data)) Reflect.deleteProperty(page.data, key);
+/** The fonts of the document by their names on every page. */
+function fontList({ fonts }: Typesetter): string {
+  const pairs = [...fonts].map(([name, font]) => '/' + name + ' ' + reference(font.reference.id));
+  return '<<' + pairs.join('') + '>>';
 }
 
 function turn(): Promise<void> {

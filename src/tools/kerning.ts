@@ -8,7 +8,8 @@ import { kernAsker } from '../pdf/plain-words.ts';
 
 /** From the exclamation mark to the tilde, and what our own wording uses besides. */
 const characters =
-  Array.from({ length: 0x7e - 0x20 }, (_, index) => String.fromCharCode(0x21 + index)).join('') + '\u00a0°·×±²³–’“”…−';
+  Array.from({ length: 0x7e - 0x20 }, (_, index) => String.fromCharCode(0x21 + index)).join('') +
+  '\u00a0\u202f°·×±²³–’“”…−Ω';
 
 /** The table of every font of the folder that sets words. */
 export function kerningOf(folder: string): Readonly<Record<string, Kerning>> {

@@ -37,13 +37,9 @@ async function checked(sheet: Sheet): Promise<readonly string[]> {
 
 describe.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'])('the files of %s', (machine) => {
   const { sheets } = binderOf(machine, '2026-11-14');
-  it.each(sheets.map((sheet) => [sheet.id, sheet] as const))(
-    '%s keeps the rules',
-    { timeout: 60_000 },
-    async (_, sheet) => {
-      expect(await checked(sheet)).toEqual([]);
-    },
-  );
+  it.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s keeps the rules', async (_, sheet) => {
+    expect(await checked(sheet)).toEqual([]);
+  });
 });
 
 describe('what a file may hold', () => {
@@ -75,7 +71,7 @@ describe('what a file may hold', () => {
     expect(await fileFaults(spoilt('/Marked true', '/Marked null'))).toContain('not kept: it is marked as tagged');
     expect(await fileFaults(spoilt('/S/Figure', '/S/Figura'))).toContain('a role that is not of the standard: Figura');
     expect((await fileFaults(spoilt('/Alt <', '/Olt <'))).length).toBeGreaterThan(0);
-    expect((await fileFaults(spoilt('/Tabs /S', '/Tabs /R'))).length).toBe(made.pages);
+    expect((await fileFaults(spoilt('/Tabs/S', '/Tabs/R'))).length).toBe(made.pages);
     expect((await fileFaults(spoilt('/FontFile2 ', '/FontFile9 '))).length).toBeGreaterThan(2);
     expect((await fileFaults(spoilt('<pdfaid:part>3', '<pdfaid:part>2'))).length).toBe(1);
   });
@@ -83,7 +79,7 @@ describe('what a file may hold', () => {
 
 /** The file with its text changed, also inside what is packed; pdf-lib goes by the objects, not by where the file says they begin. */
 function withPacks(file: string, change: (text: string) => string): string {
-  const pack = /(\/Type \/ObjStm\b[^>]*\/Length )\d+([^>]*>>\nstream\n)([\s\S]*?)\nendstream/g;
+  const pack = /(\/Type\/ObjStm\b[^>]*\/Length )\d+([^>]*>>\nstream\n)([\s\S]*?)\nendstream/g;
   return change(file).replaceAll(pack, (_whole, before: string, after: string, held: string) => {
     const text = change(inflateSync(Buffer.from(held, 'latin1')).toString('latin1'));
     const again = deflateSync(Buffer.from(text, 'latin1')).toString('latin1');

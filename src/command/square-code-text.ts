@@ -1,5 +1,5 @@
 // A square code in letters, two rows of it to a line, for a camera held before a terminal.
-import { create } from 'qrcode';
+import { create } from 'qrcode/lib/core/qrcode.js';
 
 /** Empty modules round the code, so that a camera finds its edge. */
 const margin = 2;

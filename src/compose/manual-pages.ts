@@ -5,24 +5,27 @@ import { anchor, heading } from '../views/wording/blocks.ts';
 import { count } from '../views/wording/count.ts';
 export { manualBase, manualFile } from '../views/wording/manual-parts.ts';
 import { manualFile, manualParts } from '../views/wording/manual-parts.ts';
+import { manualProse } from './manual-prose.ts';
 import type { PageSpec } from './pages.ts';
 import type { SearchEntry } from './search-entries.ts';
 import { turning } from './turning.ts';
 
 /** Pages of the manual, in the order of their ids; a long one in parts that follow each other. */
 export function manualPages(context: ViewContext): readonly PageSpec[] {
-  const { book, say, prose } = context;
+  const { book, say } = context;
   const section = say('Manual');
   const ids = [...book.content.pages.keys()].toSorted();
   return ids.flatMap((id): readonly PageSpec[] => {
     const about = book.content.pages.get(id);
     if (about === undefined) return [];
     const parts = manualParts(id, about.body);
-    const pages = parts.map(({ file, number }) => ({ file, title: titleOf(about.title, number), section }));
-    const beside = turning(pages);
-    return pages.map((page, index): PageSpec => {
-      const body = parts[index]?.body ?? '';
-      return { ...page, make: () => ({ ...page, blocks: withAnchors(prose(body)), ...beside(index) }) };
+    const named = parts.map((part) => ({
+      part,
+      page: { file: part.file, title: titleOf(about.title, part.number), section },
+    }));
+    const beside = turning(named.map(({ page }) => page));
+    return named.map(({ part, page }, index): PageSpec => {
+      return { ...page, make: () => ({ ...page, blocks: withAnchors(manualProse(part)), ...beside(index) }) };
     });
   });
 }

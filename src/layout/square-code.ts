@@ -1,5 +1,5 @@
 // A square code as runs of dark modules, with its quiet zone, never with modules too small to read.
-import { create } from 'qrcode';
+import { create } from 'qrcode/lib/core/qrcode.js';
 import type { ModulesItem, PlacedItem, Tag } from './placed.ts';
 
 export interface SquareCode {

@@ -1,6 +1,6 @@
 // A square code as one SVG path: each run of dark modules is a stroke of one module's breadth.
 import { createRequire } from 'node:module';
-import type { create as createCode } from 'qrcode';
+import type { create as createCode } from 'qrcode/lib/core/qrcode.js';
 import { escapeHtml } from './escape.ts';
 
 /** Quiet modules that a reader needs on each side. */
@@ -11,7 +11,7 @@ const require = createRequire(import.meta.url);
 
 /** The SVG of a square code for `text`, error correction level M. Dark on a white ground in either colour scheme. */
 export function squareCodeSvg(text: string): string {
-  const { create }: { create: typeof createCode } = require('qrcode');
+  const { create }: { create: typeof createCode } = require('qrcode/lib/core/qrcode.js');
   const { modules } = create(text, { errorCorrectionLevel: 'M' });
   const side = modules.size + 2 * quiet;
   let path = '';

@@ -46,7 +46,8 @@ export function workingForm(
       markWrong(field, worked.doubts, name);
       const { values, from } = ofMachine;
       const source = sources.get(name);
-      if (source !== undefined) source.textContent = values[name] === field.value ? (from[name] ?? '') : '';
+      const isTheirs = !byHand.has(name) && values[name] === field.value;
+      if (source !== undefined) source.textContent = isTheirs ? (from[name] ?? '') : '';
     }
     answer.replaceChildren(...answerParts(calculation, worked, say));
     const hasResults = resultLines(calculation, worked).length > 0;
@@ -67,6 +68,7 @@ export function workingForm(
     fields.set(name, field);
     field.addEventListener('input', () => {
       byHand.add(name);
+      carried.delete(name);
       show();
     });
     const source = part('p', '', 'about');

@@ -44,7 +44,8 @@ function pair(ask: Ask, teeth: ToothPair | undefined, ...path: readonly string[]
   if (teeth === undefined) return undefined;
   const at = { file: ask.book.records.machine.file, path };
   const quantity = of(teeth.driven / teeth.driving, toOne);
-  return figureOfMachine({ quantity, unit: toOne, decimals: 3, origin: { kind: 'written', at } }, at);
+  const figure: Figure = { quantity, unit: toOne, decimals: 3, origin: { kind: 'written', at } };
+  return { ...figureOfMachine(figure, at), typed: `${String(teeth.driven)}:${String(teeth.driving)}` };
 }
 
 export const primary: Taker = (ask) => pair(ask, ask.book.records.machine.geometry.primary, 'geometry', 'primary');

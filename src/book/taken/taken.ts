@@ -12,6 +12,8 @@ export interface Taken {
   readonly value: Value;
   /** Where it stands, as a person is told: `machine.yaml: geometry, bore`. */
   readonly from: string;
+  /** As a person would type it where that is not its number: teeth, `68:22`. */
+  readonly typed?: string;
 }
 
 /** Which of several things of a machine is meant; what is absent is chosen and said. */

@@ -4,17 +4,18 @@ import { calculationById } from '../../calc/list.ts';
 import { typedFigure, widthOf, type Width } from '../../calc/typed-figure.ts';
 import type { Book } from '../../book/book.ts';
 import { takeFrom } from '../../book/taken/on-machine.ts';
-import type { Which } from '../../book/taken/taken.ts';
+import type { Taken, Which } from '../../book/taken/taken.ts';
 
 export interface Filled {
   /** Texts by the names of the inputs; what the machine does not say is not there. */
   readonly values: Readonly<Record<string, string>>;
   readonly from: Readonly<Record<string, string>>;
-  /** How wide each figure of an input is, where one of them has a width. */
+  /** What the text of each figure of an input does not say, where one of them has more. */
   readonly widths: Readonly<Record<string, readonly (Width | null)[]>>;
 }
 
-function typed(value: Value): string {
+function typedText({ value, typed }: Taken): string {
+  if (typed !== undefined) return typed;
   if (typeof value === 'string') return value;
   return 'unit' in value ? typedFigure(value) : value.map(typedFigure).join('; ');
 }
@@ -31,11 +32,12 @@ export function filledFor(book: Book, id: string, which: Which = {}): Filled {
   if (calculation === undefined) return { values: {}, from: {}, widths: {} };
   const taken = takeFrom(book, calculation, {}, which);
   return {
-    values: Object.fromEntries(taken.map(({ input, value }) => [input, typed(value)])),
+    values: Object.fromEntries(taken.map((one) => [one.input, typedText(one)])),
     from: Object.fromEntries(taken.map(({ input, from }) => [input, from])),
     widths: Object.fromEntries(
-      taken.flatMap(({ input, value }) => {
-        const widths = widthsOf(value);
+      taken.flatMap(({ input, value, typed }) => {
+        // Teeth say their ratio exactly.
+        const widths = typed === undefined ? widthsOf(value) : [];
         return widths.some((width) => width !== null) ? [[input, widths] as const] : [];
       }),
     ),

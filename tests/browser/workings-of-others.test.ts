@@ -1,0 +1,131 @@
+// Every form of a calculation on machines other than the demo: as the machine stands, with commas, with a wrong unit, and empty.
+import { rmSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Book } from '../../src/book/book.ts';
+import { calculationOn } from '../../src/book/taken/on-machine.ts';
+import type { Calculation, Worked } from '../../src/calc/calculation.ts';
+import type { Input } from '../../src/calc/input.ts';
+import { calculations } from '../../src/calc/list.ts';
+import { workOut } from '../../src/calc/work.ts';
+import { resultLines } from '../../src/calc/work-text.ts';
+import { readMachine } from '../../src/command/read-machine.ts';
+import { contextOf } from '../../src/compose/context.ts';
+import { sentence } from '../../src/views/wording/blocks.ts';
+import { binderSite } from '../site/binder-site.ts';
+import { writeSite } from '../site/site-folder.ts';
+import { hasBrowser, openBrowser } from './chromium.ts';
+import { addressOf, openPage } from './look.ts';
+
+const day = '2026-11-14';
+
+type Texts = Readonly<Record<string, string>>;
+
+interface Said {
+  readonly results: readonly string[];
+  readonly doubts: readonly string[];
+  readonly wrong: readonly string[];
+  readonly text: string;
+}
+
+/** Writes into the fields of the only form of a page, as typing does, and gives what it says then. */
+async function typed(page: Page, texts: Texts): Promise<Said> {
+  return page.evaluate((wanted) => {
+    const form = document.querySelector('form.working');
+    const words = (of: string) => [...(form?.querySelectorAll(of) ?? [])].map((one) => one.textContent);
+    const fields = form?.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input, select') ?? [];
+    for (const field of fields) {
+      const text = wanted[field.name];
+      if (text === undefined) continue;
+      field.value = text;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    }
+    const wrong = [...fields].filter((field) => field.getAttribute('aria-invalid') === 'true');
+    return {
+      results: words('.results li'),
+      doubts: words('.doubts li'),
+      wrong: wrong.map((field) => field.name),
+      text: form?.querySelector('.answer')?.textContent ?? '',
+    };
+  }, texts);
+}
+
+/** Results as a page of this machine says them, in its dialect. */
+function saidOf(book: Book, one: Calculation, worked: Worked): readonly string[] {
+  const { say } = contextOf(book);
+  return resultLines(one, worked).map((line) => sentence(say(line)));
+}
+
+/** All fields of a calculation, with these texts in some of them and nothing in the others. */
+function only(one: Calculation, texts: Texts): Texts {
+  return { ...Object.fromEntries(Object.keys(one.inputs).map((name) => [name, ''])), ...texts };
+}
+
+/** Decimals with a comma; where three digits follow it could be thousands, and is asked about. */
+function withCommas(one: Calculation): Texts {
+  const given = Object.entries(one.example.given).map(([name, text]) => {
+    return [
+      name,
+      one.inputs[name]?.kind === 'words' ? text : text.replaceAll(/(?<=\d)\.(?=\d)(?!\d{3}(?!\d))/gu, ','),
+    ] as const;
+  });
+  return Object.fromEntries(given);
+}
+
+/** A value that cannot be meant: its unit is of another kind. */
+function ofAnotherKind(input: Exclude<Input, { kind: 'words' }>): string {
+  return input.unit.dimension === 'voltage' ? '5 mm' : '5 V';
+}
+
+describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/finch-125'])(
+  'the workings of %s',
+  { timeout: 240_000 },
+  (machine) => {
+    const book = readMachine(machine, day, {}).binder?.book;
+    let browser: Browser;
+    let folder: string;
+    beforeAll(async () => {
+      folder = writeSite((await binderSite(machine, day)).files);
+      browser = await openBrowser();
+    });
+    afterAll(async () => {
+      await browser.close();
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    it('stand as the machine does, take commas, refuse a unit of another kind, and ask when they are empty', async () => {
+      if (book === undefined) throw new Error(`${machine} cannot be read`);
+      const { page, faults } = await openPage(browser, folder, 'index.html', { width: 360, scheme: 'light' });
+      const found: string[] = [];
+      let standing = 0;
+      for (const one of calculations) {
+        await page.goto(addressOf(folder, `calculations/${one.id}.html`));
+        const worked = calculationOn(book, one.id)?.worked;
+        const stands = worked === undefined ? [] : saidOf(book, one, worked);
+        if (stands.length > 0) standing += 1;
+        const asItStands = await typed(page, {});
+        if (asItStands.results.join('\n') !== stands.join('\n')) found.push(`${one.id} as it stands`);
+
+        const wanted = saidOf(book, one, workOut(one.id, one.example.given));
+        const commas = await typed(page, only(one, withCommas(one)));
+        if (commas.results.join('\n') !== wanted.join('\n')) found.push(`${one.id} with commas: ${commas.text}`);
+
+        for (const [name, input] of Object.entries(one.inputs)) {
+          if (input.kind === 'words') continue;
+          const said = await typed(page, only(one, { ...one.example.given, [name]: ofAnotherKind(input) }));
+          const refused = said.results.length === 0 && said.doubts.length === 1 && said.wrong.join() === name;
+          if (!refused) found.push(`${one.id}, ${name} of another kind: ${said.text}`);
+        }
+
+        const empty = await typed(page, only(one, {}));
+        const asks = Object.values(one.inputs).some((input) => input.optional !== true);
+        if (empty.results.length > 0 || (asks && !empty.text.startsWith('Still needed: ')))
+          found.push(`${one.id} empty: ${empty.text}`);
+      }
+      await page.context().close();
+      expect(found).toEqual([]);
+      expect(faults).toEqual([]);
+      expect(standing).toBeGreaterThan(5);
+    });
+  },
+);

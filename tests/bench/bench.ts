@@ -29,7 +29,7 @@ const parts: Readonly<Record<string, (folder: string, program: string) => Promis
   book: () => Promise.resolve(bookRows()),
   plan: () => Promise.resolve(planRows()),
   faults: () => Promise.resolve(faultRows()),
-  workshop: async (folder, program) => workshopRows(folder, program, short ? 4 : 20),
+  workshop: async (folder, program) => workshopRows(folder, program, short ? 8 : 20),
   print: async (folder, program) => printRows(folder, program, short),
 };
 

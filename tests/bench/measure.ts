@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { readFileSync, readdirSync } from 'node:fs';
 import { Readable } from 'node:stream';
+import { coresAtWork, noteThreads, type ThreadTicks } from './thread-time.ts';
 
 export interface Cost {
   /** User and system time of the whole tree, seconds. */
@@ -9,7 +10,12 @@ export interface Cost {
   readonly wall: number;
   /** Largest sum of resident memory over the tree, MB. */
   readonly peak: number;
+  /** Cores that its threads could have kept at work, were they free. */
+  readonly cores: number;
 }
+
+/** No run is waited for longer than this, seconds: on a computer that is busy with other things it is given up, and said so. */
+const longest = 900;
 
 const ticksPerSecond = 100;
 const pageSize = 4096;
@@ -26,28 +32,37 @@ export async function run(command: readonly string[], folder: string): Promise<C
   const child = spawn('bash', ['-c', timed, 'bash', ...command], {
     cwd: folder,
     stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
+    // A group of its own, so that it can be ended as a whole.
+    detached: true,
     env: { ...process.env, NO_COLOR: '1' },
   });
   const complaint = gather(child.stdio[2]);
   const clock = gather(child.stdio[3]);
   const seen = new Map<number, number>();
+  const threads: ThreadTicks = new Map();
   let peak = 0;
   const watch = setInterval(() => {
     peak = Math.max(peak, sample(child.pid ?? 0, seen));
+    noteThreads([...seen.keys()], threads);
   }, 25);
+  const end = setTimeout(() => {
+    if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+  }, longest * 1000);
   const code = await new Promise<number | null>((done, failed) => {
     child.on('error', failed);
     child.on('close', (status) => done(status));
   });
   clearInterval(watch);
+  clearTimeout(end);
   const wall = (performance.now() - begun) / 1000;
+  if (wall >= longest) throw new Error(`${command.join(' ')} was given up after ${String(longest)} s`);
   if (code !== 0) throw new Error(`${command.join(' ')} ended with ${String(code)}\n${complaint().slice(-2000)}`);
   const counted = clock()
     .trim()
     .split(' ')
     .reduce((sum, part) => sum + Number(part), 0);
   const sampled = [...seen.values()].reduce((sum, ticks) => sum + ticks, 0) / ticksPerSecond;
-  return { cpu: Math.max(counted, sampled), wall, peak: peak / 1e6 };
+  return { cpu: Math.max(counted, sampled), wall, peak: peak / 1e6, cores: coresAtWork(threads) };
 }
 
 function gather(stream: unknown): () => string {

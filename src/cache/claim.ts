@@ -77,7 +77,13 @@ function canWrite(folder: string): boolean {
 }
 
 function makeFolder(folder: string): void {
-  if (statOf(folder)?.isDirectory() === true) return;
+  const isThere = (): boolean => statOf(folder)?.isDirectory() === true;
+  if (isThere()) return;
   if (dirname(folder) !== folder) makeFolder(dirname(folder));
-  mkdirSync(folder);
+  try {
+    mkdirSync(folder);
+  } catch (cause) {
+    // The first machines of a workshop are begun together: another thread may have made it between the two.
+    if (!isThere()) throw cause;
+  }
 }

@@ -22,8 +22,8 @@ export default defineConfig({
     // Most of a short file's time was loading. What modules keep hangs on data that a test makes anew; `set-up/each-file.ts` looks after the rest.
     isolate: false,
     setupFiles: ['tests/set-up/each-file.ts'],
-    testTimeout: 240_000,
-    hookTimeout: 240_000,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     env: { NO_COLOR: '1' },
   },
 });

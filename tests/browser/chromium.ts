@@ -14,6 +14,7 @@ export function openBrowser(): Promise<Browser> {
   const place = executable === undefined ? {} : { executablePath: executable };
   return chromium.launch({
     ...place,
+    timeout: 240_000,
     args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-background-networking'],
   });
 }

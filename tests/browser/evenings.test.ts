@@ -6,11 +6,11 @@ import { wagtailBook } from '../evenings/wagtail-book.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';
 import { walked, type EveningFiles, type Walk } from './evening-walk.ts';
 
-describe.skipIf(!hasBrowser)('evenings in a browser', { timeout: 600_000 }, () => {
+describe.skipIf(!hasBrowser)('evenings in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await openBrowser();
-  }, 600_000);
+  });
   afterAll(async () => browser.close());
 
   const walk = async (today: string, files: EveningFiles, steps: (walk: Walk) => Promise<void>): Promise<void> => {

@@ -87,11 +87,11 @@ const clean = {
   'maker/book.yaml': wagtailBook().replace('Cylinder head nuts', `'${hostile.frame.replaceAll("'", '')}'`),
 };
 
-describe.skipIf(!hasBrowser)('hostile records', { timeout: 600_000 }, () => {
+describe.skipIf(!hasBrowser)('hostile records', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await openBrowser();
-  }, 600_000);
+  });
   afterAll(async () => browser.close());
 
   it('are words on every page, in the search and on the telephone: nothing runs, nothing is asked for', async () => {

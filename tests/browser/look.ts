@@ -25,6 +25,7 @@ export async function openPage(browser: Browser, folder: string, file: string, v
     colorScheme: view.scheme,
     javaScriptEnabled: view.scripting ?? true,
   });
+  context.setDefaultTimeout(240_000);
   const page = await context.newPage();
   if (view.print === true) await page.emulateMedia({ media: 'print' });
   const faults: string[] = [];

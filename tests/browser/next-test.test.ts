@@ -23,7 +23,7 @@ describe.runIf(hasBrowser)('the page of the next test', () => {
     const around = { terminal: quiet, folder: process.cwd(), clock: () => new Date('2026-11-14T12:00:00Z') };
     await buildCommand('tests/fixtures/finch-125', { out, siteOnly: true, today: '2026-11-14' }, around);
     browser = await openBrowser();
-  }, 240_000);
+  });
   afterAll(async () => {
     await browser?.close();
     rmSync(folder, { recursive: true, force: true });
@@ -47,7 +47,7 @@ describe.runIf(hasBrowser)('the page of the next test', () => {
     expect(faults).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
     expect(await accessibilityFaults(page)).toEqual([]);
-  }, 120_000);
+  });
 
   test('pressing an outcome of an offered test takes it', async () => {
     const { page } = await opened();
@@ -57,12 +57,12 @@ describe.runIf(hasBrowser)('the page of the next test', () => {
     expect(await answer.locator('ol').last().locator('li').first().innerText()).not.toBe(before);
     await page.getByRole('button', { name: 'As the records say' }).click();
     expect(await answer.locator('ol').last().locator('li').first().innerText()).toBe(before);
-  }, 120_000);
+  });
 
   test('without a script it is a plain page of the same', async () => {
     const { page, faults } = await opened(false);
     expect(await page.locator('#bench').isVisible()).toBe(false);
     expect(await page.locator('main').innerText()).toContain('Then, what tells most for its effort');
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 });

@@ -15,7 +15,7 @@ import { accessibilityFaults, addressOf, openPage } from './look.ts';
 const bore = '2026-11-21-top-end-again/bore/left top across/found';
 const demo = '2026-11-21-top-end-again.html';
 
-describe.skipIf(!hasBrowser)('a job on a telephone', { timeout: 240_000 }, () => {
+describe.skipIf(!hasBrowser)('a job on a telephone', () => {
   let browser: Browser;
   let folder: string;
   const files: string[] = [];
@@ -81,6 +81,7 @@ describe.skipIf(!hasBrowser)('a job on a telephone', { timeout: 240_000 }, () =>
 
   it('says so where the browser keeps nothing', async () => {
     const context = await browser.newContext({ viewport: { width: 360, height: 800 } });
+    context.setDefaultTimeout(240_000);
     const page = await context.newPage();
     await page.addInitScript('Object.defineProperty(window, "localStorage", { get() { throw new Error("no"); } })');
     await page.goto(addressOf(folder, demo));

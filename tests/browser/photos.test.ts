@@ -7,7 +7,7 @@ import { writeSite } from '../site/site-folder.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';
 import { accessibilityFaults, openPage } from './look.ts';
 
-describe.skipIf(!hasBrowser)('photos', { timeout: 600_000 }, () => {
+describe.skipIf(!hasBrowser)('photos', () => {
   let browser: Browser;
   let folder: string;
   /** A page with several photos. */
@@ -18,7 +18,7 @@ describe.skipIf(!hasBrowser)('photos', { timeout: 600_000 }, () => {
     const shots = (html: string): number => html.split('class="photo ').length - 1;
     file = [...site.pages].find(([name, html]) => name.startsWith('log') && shots(html) > 2)?.[0] ?? '';
     browser = await openBrowser();
-  }, 600_000);
+  });
   afterAll(async () => {
     await browser.close();
     rmSync(folder, { recursive: true, force: true });
@@ -59,6 +59,7 @@ describe.skipIf(!hasBrowser)('photos', { timeout: 600_000 }, () => {
       hasTouch: true,
       colorScheme: 'dark',
     });
+    context.setDefaultTimeout(240_000);
     const page = await context.newPage();
     await page.goto(`file://${encodeURI(folder)}/${file}`);
     await page.locator('.photo a').first().tap();

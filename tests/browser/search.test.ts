@@ -9,13 +9,13 @@ import { accessibilityFaults, openPage } from './look.ts';
 
 const field = 'Words, part number, frame number or size';
 
-describe.skipIf(!hasBrowser)('the search', { timeout: 600_000 }, () => {
+describe.skipIf(!hasBrowser)('the search', () => {
   let browser: Browser;
   let folder: string;
   beforeAll(async () => {
     folder = writeSite((await binderSite('demo-bike', '2026-11-14')).files);
     browser = await openBrowser();
-  }, 600_000);
+  });
   afterAll(async () => {
     await browser.close();
     rmSync(folder, { recursive: true, force: true });

@@ -30,14 +30,14 @@ async function type(page: Page, id: string, given: Readonly<Record<string, strin
   }
 }
 
-describe.skipIf(!hasBrowser)('the workings at the bench', { timeout: 600_000 }, () => {
+describe.skipIf(!hasBrowser)('the workings at the bench', () => {
   let browser: Browser;
   let folder: string;
   beforeAll(async () => {
     const { files } = await binderSite('demo-bike', '2026-11-14');
     folder = writeSite(files);
     browser = await openBrowser();
-  }, 600_000);
+  });
   afterAll(async () => {
     await browser.close();
     rmSync(folder, { recursive: true, force: true });

@@ -1,4 +1,5 @@
 // The program at a terminal, as a person sits before it: a pseudo-terminal, read as it fills and typed into.
+import { patience } from './process.ts';
 
 interface Pty {
   readonly onData: (listen: (text: string) => void) => unknown;
@@ -68,9 +69,11 @@ export function atTerminal(program: string, words: readonly string[], folder: st
     });
   });
   const until = async (pattern: RegExp): Promise<void> => {
-    for (let turn = 0; turn < 3000; turn += 1) {
+    // The last words may come after the end.
+    let after = 0;
+    for (let turn = 0; turn < patience / 20 && after < 100; turn += 1) {
       if (pattern.test(plain(all.slice(from)))) return;
-      if (isOver && turn > 10) break;
+      if (isOver) after += 1;
       await new Promise((done) => setTimeout(done, 20));
     }
     pty.kill();

@@ -8,7 +8,7 @@ import { put, small, smallMachine } from './small-machine.ts';
 const file = 'jobs/2024-03-02-bought.md';
 const good = small[file] ?? '';
 
-test('follows changes line by line and ends well when it is interrupted', { timeout: 120_000 }, async () => {
+test('follows changes line by line and ends well when it is interrupted', async () => {
   const program = await compiled();
   const machine = smallMachine({ [file]: good.replace('state: done', 'state: dne') });
   const running = startProgram(program, ['check', 'bike', '--watch', '--today', '2024-06-01'], {

@@ -96,7 +96,7 @@ limits:
   { name: 'renewed after it', file: later, text: before.replace('2024-04-20', '2024-05-02'), told: 'moved' },
 ];
 
-test('gives the pages of a binder opened afresh after every edit', { timeout: 240_000 }, async () => {
+test('gives the pages of a binder opened afresh after every edit', async () => {
   const machine = smallMachine({ [measured]: before, [later]: gap('0.42 mm', 'Again', '2024-05-02', 'stud') });
   const live = await open(machine);
   const first = await pagesOf(live, true);

@@ -65,7 +65,7 @@ test('each is told with its place, exit 1, and the binder that was there stays',
     expect(stamp(join(folder, 'out'))).toEqual(before);
     expect(readFileSync(join(machine, 'jobs/x.md'), 'utf8')).toBe(text);
   }
-}, 120_000);
+});
 
 test('all at once: three mistakes in three files are three reports', async () => {
   const machine = smallMachine({

@@ -62,7 +62,7 @@ const bytes = (): readonly string[] =>
   sheets.map((sheet) => readFileSync(join(out, printFile(sheet))).toString('base64'));
 
 describe('threads', () => {
-  it('write the same bytes as one after the other', { timeout: 120_000 }, async () => {
+  it('write the same bytes as one after the other', async () => {
     await build({ threads: 0 });
     const serial = bytes();
     expect(new Set(serial).size).toBe(3);
@@ -73,7 +73,7 @@ describe('threads', () => {
     }
   });
 
-  it('bring a fault of the disk home as it was', { timeout: 120_000 }, async () => {
+  it('bring a fault of the disk home as it was', async () => {
     const [sheet] = sheets;
     if (sheet === undefined) throw new Error('no sheet');
     const task = (path: string) => ({ size: 1, task: { sheet, path, photos: new Map(), attach: [] } });

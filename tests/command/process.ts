@@ -39,6 +39,22 @@ export async function runProgram(
   return { code, out: out(), err: err() };
 }
 
+/** Milliseconds; a computer that has much else to do is slow, and that is no fault. */
+export const patience = 240_000;
+
+/** NODE_OPTIONS of a build that stops itself as soon as its folder aside is there, to be killed or woken half-way. */
+export const haltingHalfWay = `--import=data:text/javascript,${encodeURIComponent(`
+  import fs from 'node:fs';
+  import { syncBuiltinESMExports } from 'node:module';
+  const { mkdtempSync } = fs;
+  fs.mkdtempSync = (...all) => {
+    const made = mkdtempSync(...all);
+    if (made.includes('/.bike-')) process.kill(process.pid, 'SIGSTOP');
+    return made;
+  };
+  syncBuiltinESMExports();
+`)}`;
+
 export interface Running {
   readonly child: ChildProcess;
   readonly out: () => string;
@@ -52,11 +68,15 @@ export function startProgram(program: string, words: readonly string[], circumst
   const child = begin(program, words, circumstances);
   const out = gather(child.stdout);
   const err = gather(child.stderr);
+  let isOver = false;
+  child.on('close', () => {
+    isOver = true;
+  });
   const until = async (pattern: RegExp): Promise<RegExpExecArray> => {
-    for (let turn = 0; turn < 1500; turn += 1) {
+    for (let turn = 0; turn < patience / 20; turn += 1) {
       const match = pattern.exec(out() + err());
       if (match !== null) return match;
-      if (child.exitCode !== null) break;
+      if (isOver) break;
       await new Promise((done) => setTimeout(done, 20));
     }
     throw new Error(`no ${String(pattern)} in\n${out()}\n${err()}`);

@@ -4,7 +4,7 @@ import { renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeAll, expect, test } from 'vitest';
 import { compiled } from '../set-up/compiled.ts';
-import { startProgram, type Running } from './process.ts';
+import { patience, startProgram, type Running } from './process.ts';
 import { put, small, smallMachine } from './small-machine.ts';
 
 let program = '';
@@ -53,10 +53,14 @@ async function serve(machine: string): Promise<Served> {
   return { port: Number(port), get };
 }
 
+interface Listening {
+  /** Waits for the word of a change after which the page has the text; gives the page. */
+  readonly until: (path: string, text: string) => Promise<string>;
+  readonly close: () => void;
+}
+
 /** Listens for the server's word that something has changed. */
-async function listen({
-  port,
-}: Served): Promise<{ readonly changed: () => Promise<void>; readonly close: () => void }> {
+async function listen({ port, get }: Served): Promise<Listening> {
   let told = 0;
   const asked = request({ host: '127.0.0.1', port, path: '/-/live' });
   await new Promise<void>((done, failed) => {
@@ -72,11 +76,20 @@ async function listen({
     asked.end();
   });
   let seen = 0;
+  const changed = async (): Promise<void> => {
+    for (let turn = 0; turn < patience / 10 && told === seen; turn += 1)
+      await new Promise((done) => setTimeout(done, 10));
+    if (told === seen) throw new Error('nothing was told');
+    seen = told;
+  };
   return {
-    changed: async () => {
-      for (let turn = 0; turn < 1000 && told === seen; turn += 1) await new Promise((done) => setTimeout(done, 10));
-      if (told === seen) throw new Error('nothing was told');
-      seen = told;
+    // A save that takes its time is told of twice.
+    until: async (path, text) => {
+      for (;;) {
+        await changed();
+        const { body } = await get(path);
+        if (body.includes(text)) return body;
+      }
     },
     close: () => asked.destroy(),
   };
@@ -145,33 +158,27 @@ test('shows a change at once, keeps the last good binder over a mistake, and tak
   const served = await serve(machine);
   const file = 'jobs/2024-03-02-bought.md';
   const text = small[file] ?? '';
-  const page = async (): Promise<string> => (await served.get('/jobs/2024-03-02-bought.html')).body;
-  expect(await page()).toContain('barn');
+  const page = '/jobs/2024-03-02-bought.html';
+  expect((await served.get(page)).body).toContain('barn');
   const live = await listen(served);
 
   put(machine, { [file]: text.replace('barn', 'chapel') });
-  await live.changed();
-  expect(await page()).toContain('chapel');
+  await live.until(page, 'chapel');
 
   put(machine, { [file]: text.replace('barn', 'cellar').replace('1000 mi', '12,480 mi') });
-  await live.changed();
-  const mistaken = await page();
+  const mistaken = await live.until(page, 'number-ambiguous');
   expect(mistaken).toContain('chapel');
-  expect(mistaken).toContain('number-ambiguous');
   expect(mistaken).toContain('2024-03-02-bought.md:6:11');
   await running?.until(/number-ambiguous[\s\S]*last good binder/);
 
   // As many editors save: a new file put in the place of the old one.
   writeFileSync(join(machine, 'new'), text.replace('barn', 'attic').replace('title: Bought', 'title: Carried off'));
   renameSync(join(machine, 'new'), join(machine, file));
-  await live.changed();
-  for (let turn = 0; turn < 100 && !(await page()).includes('attic'); turn += 1) await live.changed();
-  expect(await page()).not.toContain('number-ambiguous');
+  expect(await live.until(page, 'attic')).not.toContain('number-ambiguous');
   expect((await served.get('/log.html')).body).toContain('Carried off');
 
   put(machine, { 'jobs/2024-05-05-new.md': text.replace('Bought', 'Another').replace('2024-03-02', '2024-05-05') });
-  await live.changed();
-  expect((await served.get('/log.html')).body).toContain('Another');
+  await live.until('/log.html', 'Another');
   expect((await served.get('/jobs/2024-05-05-new.html')).status).toBe(200);
   live.close();
 });
@@ -185,8 +192,7 @@ test('shows the mistakes alone while there has been no good binder, harmless wha
   expect(page).not.toContain('<script>alert');
   const live = await listen(served);
   put(machine, { 'jobs/x.md': bad.replace('kind: nothing', 'kind: cleaning') });
-  await live.changed();
-  expect((await served.get('/index.html')).body).toContain('Test machine');
+  await live.until('/index.html', 'Test machine');
   live.close();
 });
 

@@ -4,7 +4,7 @@ import { fileFaults } from '../pdf/file-rules.ts';
 import { jobForms, machines } from './job-forms.ts';
 
 describe.each(machines)('the forms of %s', (machine) => {
-  it('keep the rules', { timeout: 240_000 }, async () => {
+  it('keep the rules', async () => {
     const forms = await jobForms(machine);
     expect(forms.length).toBeGreaterThan(1);
     for (const { sheet, bytes } of forms)

@@ -112,7 +112,7 @@ beforeAll(() => {
   data = scripts.map(({ text }) => text());
   const frame = frameFor(built.value, new Map());
   pages = built.value.pages.map((spec) => [spec.file, renderOne(spec, frame).content] as const);
-}, 120_000);
+});
 
 test('the words reach the pages', () => {
   expect(poisoned).toBeGreaterThan(40);

@@ -11,7 +11,7 @@ import { allAnswers, emptyFolder } from './here.ts';
 let program = '';
 beforeAll(async () => {
   program = await compiled();
-}, 300_000);
+});
 
 interface Ended {
   readonly code: number | null;
@@ -31,7 +31,7 @@ async function piped(words: readonly string[], folder: string, lines: readonly s
 }
 
 describe('through a pipe', () => {
-  test('each line answers the next question; what does not come is left for later', { timeout: 120_000 }, async () => {
+  test('each line answers the next question; what does not come is left for later', async () => {
     const folder = emptyFolder();
     const whole = await piped(['intake', 'bike', '--today', '2026-11-14'], folder, allAnswers);
     expect([whole.code, whole.said]).toEqual([0, expect.stringContaining('intake.pdf')]);
@@ -44,7 +44,7 @@ describe('through a pipe', () => {
     expect([nothing.code, existsSync(join(folder, 'none'))]).toEqual([2, false]);
   });
 
-  test('a log is written with --yes, or when a line says yes', { timeout: 120_000 }, async () => {
+  test('a log is written with --yes, or when a line says yes', async () => {
     const machine = smallMachine();
     const log = join(dirname(machine), 'log.csv');
     writeFileSync(log, 'Date,Text\n2024-04-20,Oil changed\n');
@@ -57,7 +57,7 @@ describe('through a pipe', () => {
 });
 
 describe.runIf(hasTerminal)('at a terminal', () => {
-  test('intake asks, asks again, and makes the folder', { timeout: 120_000 }, async () => {
+  test('intake asks, asks again, and makes the folder', async () => {
     const folder = emptyFolder();
     const terminal = atTerminal(program, ['intake', '--today', '2026-11-14'], folder);
     await terminal.answer(/1 of 13 {2}Make, as .*: $/u, 'Larkmoor');
@@ -72,7 +72,7 @@ describe.runIf(hasTerminal)('at a terminal', () => {
     expect(readFileSync(join(folder, 'larkmoor-pipit-175/machine.yaml'), 'utf8')).toContain('reads: 7512 mi');
   });
 
-  test('Ctrl+C makes nothing', { timeout: 120_000 }, async () => {
+  test('Ctrl+C makes nothing', async () => {
     const folder = emptyFolder();
     const terminal = atTerminal(program, ['intake', 'bike'], folder);
     await terminal.answer(/1 of 13 .*: $/u, 'Larkmoor');
@@ -82,7 +82,7 @@ describe.runIf(hasTerminal)('at a terminal', () => {
     expect(readdirSync(folder)).toEqual([]);
   });
 
-  test('take asks what a date means and whether to write', { timeout: 120_000 }, async () => {
+  test('take asks what a date means and whether to write', async () => {
     const machine = smallMachine();
     const log = join(dirname(machine), 'log.csv');
     writeFileSync(log, 'Date,Text\n03/04/2024,Oil changed\n');

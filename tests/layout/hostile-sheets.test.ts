@@ -98,7 +98,7 @@ describe.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125
   'the sheets of %s with',
   (machine) => {
     const { sheets } = binderOf(machine, '2026-11-14');
-    it.each(Object.keys(ways))('%s stay on their paper', { timeout: 240_000 }, (key) => {
+    it.each(Object.keys(ways))('%s stay on their paper', (key) => {
       const way = ways[key];
       if (way === undefined) throw new Error('no such way');
       for (const [index, sheet] of sheets.entries()) {

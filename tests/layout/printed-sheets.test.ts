@@ -52,7 +52,7 @@ function said(page: PlacedPage): string {
 
 describe.each(machines)('the sheets of %s', (machine) => {
   const { sheets } = binderOf(machine, '2026-11-14');
-  it.each(papers)('have no fault on %s, and no page for the foot alone', { timeout: 240_000 }, (paper) => {
+  it.each(papers)('have no fault on %s, and no page for the foot alone', (paper) => {
     for (const sheet of sheets) {
       const pages = on(sheet, paper);
       expect({ sheet: sheet.id, faults: pages.flatMap(faults) }).toEqual({ sheet: sheet.id, faults: [] });
@@ -64,7 +64,6 @@ describe.each(machines)('the sheets of %s', (machine) => {
   });
   it.each(['a4', 'half-letter'] as const)(
     'have no fault on %s printed on both sides, and bound at the top',
-    { timeout: 240_000 },
     (paper) => {
       for (const sheet of sheets) {
         for (const more of [{ sides: 'both' }, { binding: 'top' }, { sides: 'both', binding: 'top' }] as const) {

@@ -36,7 +36,7 @@ describe('figures in the text of a PDF', () => {
     await makePdf(sheetOf([{ type: 'heading', level: 2, id: 'signs', text: signs }]));
   });
 
-  it.each(sheets)('%s: %s', { timeout: 60_000 }, async (_machine, _id, sheet) => {
+  it.each(sheets)('%s: %s', async (_machine, _id, sheet) => {
     const text = await readBack(sheet);
     expect(text).not.toMatch(/[\p{Cc}\p{Co}\ufffd]/u);
     expect(figuresOf(written(sheet)).filter((figure) => !text.includes(figure))).toEqual([]);

@@ -27,7 +27,7 @@ function sizes(folder: string): { readonly large: readonly string[]; readonly pa
   return { large, pages: binder.pages.length };
 }
 
-describe('no page is over 60 KB', { timeout: 120_000 }, () => {
+describe('no page is over 60 KB', () => {
   it.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'])('of %s', (folder) => {
     const { large, pages } = sizes(folder);
     expect(pages).toBeGreaterThan(100);

@@ -44,7 +44,7 @@ describe('new files', () => {
     expect(all(join(at, 'jobs'))).toEqual([]);
   });
 
-  test('a process killed in the middle leaves whole files only', { timeout: 120_000 }, async () => {
+  test('a process killed in the middle leaves whole files only', async () => {
     const source = new URL('../../src/command/take/write-new.ts', import.meta.url);
     const loader = fileURLToPath(new URL('../../node_modules/tsx/dist/loader.mjs', import.meta.url));
     for (const at of [1, 2, 4]) {

@@ -115,32 +115,28 @@ test('a front page is never put where it is not ours to put it', async () => {
   expect(existsSync(join(taken.out, 'assets/index.html'))).toBe(true);
 });
 
-test(
-  'the files are the same whether threads make them or this one; a machine that brings its thread down stops no other',
-  { timeout: 300_000 },
-  async () => {
-    const folder = workshop({ wagtail, dunlin: { ...dunlin, 'jobs/plug.md': record('Plug', '2026-05-01') } });
-    const base = dirname(folder);
-    const names = ['wagtail', 'dunlin'];
-    for (const name of names) {
-      const { terminal } = keptTerminal(false);
-      const { code } = await buildMachine(jobOf(join(folder, name), join(base, 'turn', name)), terminal);
-      expect(code).toBe(0);
-    }
-    const results = new Map<number, ToldMachine>();
-    const handed = ['gone', ...names].map((name) => ({
-      job: { ...jobOf(join(folder, name), join(base, 'threads', name)), printThreads: 0 },
-      colour: false,
-    }));
-    await makeInThreads(handed, 2, (index, one) => results.set(index, one));
-    expect([0, 1, 2].map((index) => results.get(index)?.code)).toEqual([70, 0, 0]);
-    expect(results.get(0)?.lines[0]?.line).toBe('A fault of this program, not of your records. No output was changed.');
-    const outputs = (file: string): boolean => !file.endsWith('.splitpin.json');
-    const inTurn = filesIn(join(base, 'turn'), outputs);
-    expect(Object.keys(inTurn).length).toBeGreaterThan(100);
-    expect(filesIn(join(base, 'threads'), outputs)).toEqual(inTurn);
-  },
-);
+test('the files are the same whether threads make them or this one; a machine that brings its thread down stops no other', async () => {
+  const folder = workshop({ wagtail, dunlin: { ...dunlin, 'jobs/plug.md': record('Plug', '2026-05-01') } });
+  const base = dirname(folder);
+  const names = ['wagtail', 'dunlin'];
+  for (const name of names) {
+    const { terminal } = keptTerminal(false);
+    const { code } = await buildMachine(jobOf(join(folder, name), join(base, 'turn', name)), terminal);
+    expect(code).toBe(0);
+  }
+  const results = new Map<number, ToldMachine>();
+  const handed = ['gone', ...names].map((name) => ({
+    job: { ...jobOf(join(folder, name), join(base, 'threads', name)), printThreads: 0 },
+    colour: false,
+  }));
+  await makeInThreads(handed, 2, (index, one) => results.set(index, one));
+  expect([0, 1, 2].map((index) => results.get(index)?.code)).toEqual([70, 0, 0]);
+  expect(results.get(0)?.lines[0]?.line).toBe('A fault of this program, not of your records. No output was changed.');
+  const outputs = (file: string): boolean => !file.endsWith('.splitpin.json');
+  const inTurn = filesIn(join(base, 'turn'), outputs);
+  expect(Object.keys(inTurn).length).toBeGreaterThan(100);
+  expect(filesIn(join(base, 'threads'), outputs)).toEqual(inTurn);
+});
 
 test('there are no more threads than cores or machines, and none for one of either', () => {
   expect([machineThreads(20, 4), machineThreads(3, 8), machineThreads(1, 8), machineThreads(20, 1)]).toEqual([

@@ -63,8 +63,8 @@ describe.skipIf(!hasBrowser)('the demo in a browser', { timeout: 240_000 }, () =
     const seen = async (): Promise<readonly string[]> =>
       (await page.locator('.contents a:visible').allTextContents()).toSorted();
     const folded = await seen();
-    expect(folded).toEqual(['All contents', 'Log', 'Search', 'The machine']);
-    await page.getByRole('link', { name: 'All contents' }).click();
+    expect(folded).toEqual(['Contents', 'Log', 'Search', 'The machine']);
+    await page.getByRole('link', { name: 'Contents', exact: true }).click();
     const unfolded = await seen();
     expect(unfolded).toEqual(expect.arrayContaining(['Torque', 'Service', 'Manual', 'Fold the contents']));
     await page.goBack();

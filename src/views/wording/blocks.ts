@@ -31,7 +31,7 @@ export type Fact = FactsBlock['facts'][number];
 
 /** A fact, or nothing when its value is not there: spread it into a list of facts. */
 export function fact(name: string, value: Text | undefined, note?: Text): readonly Fact[] {
-  if (value === undefined || value === '') return [];
+  if (value === undefined || value.length === 0) return [];
   return [note === undefined ? { name, value } : { name, value, note }];
 }
 

@@ -1,7 +1,7 @@
 // Words in open text that belong to a person and not to the machine: addresses, telephone numbers, e-mail, names with a title.
 
 /** What a word gives away, in the words of the query. */
-export type Gives = 'an e-mail address' | 'a telephone number' | 'an address' | 'a name';
+export type Gives = 'an e-mail address' | 'a telephone number' | 'an address' | 'a name' | 'an insurance';
 
 export interface PrivateWord {
   readonly gives: Gives;
@@ -12,6 +12,10 @@ export interface PrivateWord {
 
 const streets =
   'Street|St|Road|Rd|Lane|Ln|Avenue|Ave|Close|Drive|Dr|Terrace|Crescent|Gardens|Square|Grove|Court|Way|Boulevard|Blvd';
+
+/** Words before which a name stands that is somebody’s: relations, and who had it before. */
+const someone =
+  '(?:[Mm]y|[Oo]ur|[Hh]is|[Hh]er|[Tt]heir|[Tt]he) (?:wife|husband|brother|sister|father|mother|dad|mum|son|daughter|uncle|aunt|cousin|nephew|niece|grandfather|grandmother|friend|mate|neighbour|neighbor|landlord|seller|buyer|(?:former |previous |last |first )?(?:owner|keeper)|widow)';
 
 /** Common practice of how such things are written; no list of names, so a bare first name in the text is not found. */
 const patterns: readonly { readonly gives: Gives; readonly pattern: RegExp }[] = [
@@ -35,11 +39,26 @@ const patterns: readonly { readonly gives: Gives; readonly pattern: RegExp }[] =
     gives: 'a name',
     pattern: /\b(?:Mr|Mrs|Ms|Miss|Dr|Herr|Frau|Monsieur|Madame|Signora?)\.? \p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?/gu,
   },
+  {
+    gives: 'a name',
+    pattern: new RegExp(
+      String.raw`(?<=\b(?:${someone}) )\p{Lu}[\p{L}'’-]*\p{Ll}(?: \p{Lu}[\p{L}'’-]*\p{Ll})?(?!\p{L})`,
+      'gu',
+    ),
+  },
+  {
+    gives: 'an insurance',
+    pattern: /(?<=\b[Pp]olicy(?: number| no\.?)?:? )(?=[\p{L}/-]*\d)[\p{L}\d][\p{L}\d/-]{3,}/gu,
+  },
+  {
+    gives: 'an insurance',
+    pattern: /(?<=\b(?:[Ii]nsurer:?|[Ii]nsured (?:with|by|at)) )\p{Lu}[\p{L}'’&-]+(?: \p{Lu}[\p{L}'’&-]+){0,2}/gu,
+  },
 ];
 
 /** A text that has none of these holds none of them: most records are done with here. */
 const worthALook =
-  /[@+]|\d[ )/-]\d|\d{5}|\d[a-z]?,? \p{Lu}|(?:stra(?:ß|ss)e|weg|gasse|platz) \d|\b(?:M(?:r|rs|s|iss|onsieur|adame)|Dr|Herr|Frau|Signora?)\.? \p{Lu}/u;
+  /[@+]|\d[ )/-]\d|\d{5}|\d[a-z]?,? \p{Lu}|(?:stra(?:ß|ss)e|weg|gasse|platz) \d|[Pp]olicy|[Ii]nsure[rd]|\b(?:M(?:r|rs|s|iss|onsieur|adame)|Dr|Herr|Frau|Signora?)\.? \p{Lu}|\b(?:[Mm]y|[Oo]ur|[Hh]is|[Hh]er|[Tt]heir|[Tt]he) [a-z ]{3,16} \p{Lu}/u;
 
 /** Whether a text could hold any of these words; cheap, and asked of whole records. */
 export function mayHoldPrivateWords(text: string): boolean {

@@ -6,6 +6,7 @@ import { isBranch } from '../source/tree.ts';
 import type { CopyChoices } from './choices.ts';
 import { coverWords } from './cover-words.ts';
 import { goingPictures, withoutClosedPictures } from './going-pictures.ts';
+import { peopleInKeys } from './people-in-keys.ts';
 import { leftOutMark, patternOf, type PrivateValue } from './private-value.ts';
 import { wrongPath } from './package-paths.ts';
 import { privateWordsIn } from './private-words-in.ts';
@@ -106,7 +107,9 @@ function huntedWords(
   choices: CopyChoices,
 ): readonly PrivateValue[] {
   const mayGo = new Set(choices.mayGo.map((word) => word.toLowerCase()));
-  const seen = privateWordsIn(owner.records, going).filter(({ text }) => !mayGo.has(text.toLowerCase()));
+  const seen = [...peopleInKeys(owner.records), ...privateWordsIn(owner.records, going)]
+    .filter(({ text }) => !mayGo.has(text.toLowerCase()))
+    .flatMap(withParts);
   const struck = strikes.filter(({ hunt }) => hunt).flatMap(withParts);
   const at = { file: owner.records.machine.file, path: [] };
   const others = choices.otherMachines.map((text): PrivateValue => ({
@@ -123,12 +126,16 @@ function huntedWords(
   return [...all.values()].toSorted((a, b) => b.text.length - a.text.length);
 }
 
+/** Stands before a name and is none. */
+const title = /^(?:Mrs|Miss|Herr|Frau|Monsieur|Madame|Signora?)\.?$/u;
+
 /** A person is called by parts of their name, too. */
-function withParts(strike: Strike): readonly PrivateValue[] {
-  const { what, text, at, instead } = strike;
+function withParts({ what, text, at, instead }: PrivateValue): readonly PrivateValue[] {
   const whole: PrivateValue = { what, text, at, ...(instead === undefined ? {} : { instead }) };
   if (what !== 'a name') return [whole];
-  const parts = text.split(/\s+/u).filter((part) => part !== text && /^\p{L}[\p{L}'’-]{2,}$/u.test(part));
+  const parts = text
+    .split(/\s+/u)
+    .filter((part) => part !== text && /^\p{L}[\p{L}'’-]{2,}$/u.test(part) && !title.test(part));
   return [whole, ...parts.map((part) => ({ ...whole, text: part }))];
 }
 

@@ -17,6 +17,10 @@ describe('private words', () => {
     ['in der Mühlenstraße 14', 'Mühlenstraße 14: an address'],
     ['bought from Mrs Fairweather', 'Mrs Fairweather: a name'],
     ['from Dr. Ada Finch', 'Dr. Ada Finch: a name'],
+    ['my brother Tobin held the lamp', 'Tobin: a name'],
+    ['It was the former owner Ada Finch who painted it', 'Ada Finch: a name'],
+    ['insured with Harrow Mutual since May', 'Harrow Mutual: an insurance'],
+    ['under policy number HM-2231/7', 'HM-2231/7: an insurance'],
   ])('%s', (text, word) => expect(told(text)).toEqual([word]));
 
   test.each([
@@ -27,6 +31,8 @@ describe('private words', () => {
     'SAE 10W-30, 650 ml, on 2026-05-02 at 15:30',
     'The Road to the lake was wet; Mill Lane was dry',
     'code 4219: week 42 of 2019',
+    'the former owner had painted it; the seller said so.',
+    'the insurer asks for a photograph; policy of the house: read first',
   ])('nothing in: %s', (text) => expect(told(text)).toEqual([]));
 
   it('takes a role and initials for a hand, and a name for a person', () => {

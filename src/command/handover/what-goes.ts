@@ -1,5 +1,6 @@
 // Before a package is written: what goes and what stays, in lines to be read by the owner.
 import type { BuyersCopy, LeftOut } from '../../handover/buyers-copy.ts';
+import { patternOf } from '../../handover/private-value.ts';
 import type { Records } from '../../records/model.ts';
 import { count } from '../count.ts';
 
@@ -10,8 +11,11 @@ export function whatGoes(copy: BuyersCopy, records: Records, withoutPrices: bool
     ...stays(copy, withoutPrices).map((line) => '  ' + line),
     'Goes to the buyer:',
     ...goes(copy, records, withoutPrices).map((line) => '  ' + line),
-    'Names without a title, places and firms are not known to this program. Read the records once more; what should stay',
-    'goes under `private words` in machine.yaml, parts of photographs under `cover`, whole ones under `private: yes`.',
+    'What this program cannot find, and only you can: first names, nicknames and places that stand in running words and under no',
+    'key; firms, which go as they are named above; faces, plates and writing in photographs. A name is known to it by a key',
+    '(`hands`, `by`, `signed`, a seller under `from`, who got it under `to`), by a title (Mrs, Dr) or by “my brother …”.',
+    'Read the records once more. What should stay goes under `private words` in machine.yaml, parts of photographs under',
+    '`cover`, whole ones under `private: yes`; a name in the first list that may go is said with --may-go.',
   ];
 }
 
@@ -37,7 +41,7 @@ function short(text: string): string {
 }
 
 function goes(copy: BuyersCopy, records: Records, withoutPrices: boolean): readonly string[] {
-  const firms = firmsIn(records);
+  const firms = firmsIn(records, copy);
   return [
     `${count(records.jobs.length, 'job record')}, in ${count(copy.files.length + copy.shared.length, 'file')}`,
     ...copy.pictures.map(
@@ -49,11 +53,12 @@ function goes(copy: BuyersCopy, records: Records, withoutPrices: boolean): reado
   ];
 }
 
-/** Suppliers support the work and stay named; who sold privately may be among them. */
-function firmsIn({ jobs }: Records): readonly string[] {
+/** Suppliers support the work and stay named; a name that was taken for a person’s is among what stays. */
+function firmsIn({ jobs }: Records, { hunted }: BuyersCopy): readonly string[] {
+  const isHunted = (name: string): boolean => hunted.some(({ text }) => patternOf(text)?.test(name) === true);
   const names = jobs.flatMap((job) => [
     ...job.parts.flatMap(({ from }) => from ?? []),
     ...job.work.flatMap(({ to }) => to ?? []),
   ]);
-  return [...new Set(names.filter((name) => name !== '?'))].toSorted();
+  return [...new Set(names.filter((name) => name !== '?' && !isHunted(name)))].toSorted();
 }

@@ -5,8 +5,41 @@ import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
 import { textHtml } from './text-html.ts';
 
+/** A table below its caption, or what stands in its place where it has no rows. */
+export function tableHtml(block: TableBlock, scope: Scope): string {
+  const { caption, columns, rows, empty } = block;
+  if (rows.length > 0) return framed(tableClass(block), caption, 'Table', columns, rowsHtml(block, scope));
+  const named = hasWords(caption) ? `<p class="caption">${escapeHtml(caption)}</p>\n` : '';
+  return `${named}<p class="empty">${escapeHtml(empty)}</p>\n`;
+}
+
+/** A grid to write in. */
+export function gridHtml(block: GridBlock, scope: Scope): string {
+  return framed('grid work', block.caption, 'Grid to write in', block.columns, gridRowsHtml(block, scope));
+}
+
+/** What is broader than a screen moves sideways by itself, and says what it is to who cannot see it. */
+function framed(
+  classes: string,
+  caption: string | undefined,
+  label: string,
+  columns: readonly Column[],
+  rows: string,
+): string {
+  const named = hasWords(caption) ? escapeHtml(caption) : '';
+  return (
+    `<div class="wide" tabindex="0" role="group" aria-label="${named === '' ? label : named}"><table class="${classes}">\n` +
+    `${named === '' ? '' : `<caption>${named}</caption>\n`}<thead><tr>${headsHtml(columns)}</tr></thead>\n` +
+    `<tbody>\n${rows}</tbody>\n</table></div>\n`
+  );
+}
+
+function hasWords(caption: string | undefined): caption is string {
+  return caption !== undefined && caption !== '';
+}
+
 /** The head cells of a table; a column without a head gets an empty cell, since an empty heading would be read aloud. */
-export function headsHtml(columns: readonly Column[]): string {
+function headsHtml(columns: readonly Column[]): string {
   let html = '';
   for (const column of columns) {
     const align = column.align === undefined || column.align === 'left' ? '' : ` class="${column.align}"`;
@@ -24,14 +57,14 @@ function stacks(use: TableBlock['use'], columns: number): boolean {
 }
 
 /** Class of a table by its use and breadth. On the screen a card is read like any table. */
-export function tableClass({ use: asked, columns }: TableBlock): string {
+function tableClass({ use: asked, columns }: TableBlock): string {
   const use = asked === 'card' ? 'read' : asked;
   if (columns.length < 4) return `${use} few`;
   return stacks(use, columns.length) ? `${use} stacks` : use;
 }
 
 /** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
-export function rowsHtml({ rows, columns, use }: TableBlock, scope: Scope): string {
+function rowsHtml({ rows, columns, use }: TableBlock, scope: Scope): string {
   const settings = cellSettings(columns, stacks(use, columns.length));
   let html = '';
   for (const row of rows)
@@ -53,7 +86,7 @@ function bandHtml(row: Extract<Row, { kind: 'band' }>, across: number, scope: Sc
 }
 
 /** The rows of a grid to write in: what is already written first, then empty ones. */
-export function gridRowsHtml({ columns, rows, filled }: GridBlock, scope: Scope): string {
+function gridRowsHtml({ columns, rows, filled }: GridBlock, scope: Scope): string {
   const settings = cellSettings(columns, false);
   let html = '';
   for (let index = 0; index < rows; index += 1) {

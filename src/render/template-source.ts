@@ -2,7 +2,7 @@
 import nunjucks from 'nunjucks';
 import { ownFolder } from './own-folder.ts';
 
-/** The loader that the template engine asks for `page.njk`, `contents.njk` and `blocks/<type>.njk`. */
+/** The loader that the template engine asks for `phone.njk`. */
 export function templateLoader(): nunjucks.ILoaderAny {
   return new nunjucks.FileSystemLoader(ownFolder('templates'));
 }

@@ -1,0 +1,44 @@
+// The contents of the binder, as in a book. A long list is folded away on a narrow screen, without a script: all but its first lines and where one is.
+import type { Page } from '../sheet/sheet.ts';
+import { escapeHtml } from './escape.ts';
+import type { Scope } from './scope.ts';
+import { lineOf, type ContentsLine, type SiteFrame } from './site-frame.ts';
+
+const known = new WeakMap<SiteFrame, Map<string, string>>();
+
+/** The contents on a page. They are the same on all pages of one folder and one line, and there may be thousands of these. */
+export function contentsHtml(page: Page, scope: Scope): string {
+  const lines = scope.site.contents;
+  const here = lineOf(lines, page);
+  const isListed = lines.some((line) => line.file === page.file);
+  const key = [page.file.split('/').slice(0, -1).join('/'), here?.file, isListed ? page.file : ''].join('\n');
+  const made = known.get(scope.site) ?? new Map<string, string>();
+  known.set(scope.site, made);
+  const html = made.get(key) ?? linesHtml(lines, { file: page.file, here }, scope);
+  made.set(key, html);
+  return html;
+}
+
+interface Place {
+  readonly file: string;
+  /** The line that the page belongs under. */
+  readonly here: ContentsLine | undefined;
+}
+
+function linesHtml(lines: readonly ContentsLine[], place: Place, scope: Scope): string {
+  const folds = lines.length > 8;
+  let html = `<nav class="contents${folds ? ' folds' : ''}" id="contents" aria-label="Contents">\n<ul>\n`;
+  for (const [index, line] of lines.entries()) html += lineHtml(line, index < 2, place, scope);
+  html += '</ul>\n';
+  if (folds) {
+    html += '<p class="unfold"><a href="#contents">Contents</a></p>\n';
+    html += '<p class="fold"><a href="#page">Fold the contents</a></p>\n';
+  }
+  return `${html}</nav>\n`;
+}
+
+function lineHtml(line: ContentsLine, isFirst: boolean, { file, here }: Place, scope: Scope): string {
+  const kept = isFirst || line === here ? ' class="kept"' : '';
+  const current = line.file === file ? ' aria-current="page"' : line === here ? ' aria-current="true"' : '';
+  return `<li${kept}><a href="${escapeHtml(scope.href(line.file))}"${current}>${escapeHtml(line.title)}</a></li>\n`;
+}

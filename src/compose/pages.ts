@@ -16,6 +16,7 @@ import { sheetBlocks } from './sheet-blocks.ts';
 import { searchPages } from './search-pages.ts';
 import { workingPages } from './working-pages.ts';
 import { tablePages } from './table-pages.ts';
+import { yearTablePages } from './year-table-pages.ts';
 import { sitePages } from './site-pages.ts';
 import { leftOut } from './sheets.ts';
 import { lines } from '../views/wording/blocks.ts';
@@ -49,6 +50,7 @@ export function composePages(book: Book, sheets: readonly Sheet[]): readonly Pag
     ...partPages(context),
     ...photoPages(context),
     ...back.flatMap((page) => (page.file === 'workings.html' ? workingPages(context, { ...page, ...pdf }) : [page])),
+    ...yearTablePages(context),
     ...calculationPages(context),
     ...tablePages(context),
     ...manualPages(context),

@@ -7,7 +7,7 @@ import type { NamedSheet } from '../views/wording/sheet-names.ts';
 import { pageOfView } from './site-pages.ts';
 
 /** On the screen a table that grows with the records stops here: its page is to stay small. */
-const rowsOnScreen = 60;
+export const rowsOnScreen = 60;
 
 /** A sheet of more views than this is a whole binder: on the screen it leads to the pages that show the same. */
 const mostViews = 12;

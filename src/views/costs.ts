@@ -5,8 +5,8 @@ import type { Block, Row } from '../sheet/sheet.ts';
 import { costFacts } from './cost-facts.ts';
 import { costYears } from './cost-years.ts';
 import { column, heading, lines, row, stack } from './wording/blocks.ts';
-import { capped, olderOnes } from './wording/capped.ts';
-import { dayText, spanText } from './wording/day.ts';
+import { capped, olderByYear, olderOnes } from './wording/capped.ts';
+import { dayText, spanText, yearOf } from './wording/day.ts';
 import { jobTitle, withJobs } from './wording/job.ts';
 import { moneyPlot } from './wording/money-plot.ts';
 import { defineView } from './view.ts';
@@ -24,7 +24,7 @@ export const costs = defineView({
     return stack(
       sums(context),
       moneyPlot(say, book.costs),
-      whole ? [heading(2, say('Entries'), 'entries'), entries(context)] : undefined,
+      whole ? [heading(2, say('Entries'), 'entries'), costTable(context, costEntries(context))] : undefined,
     );
   },
 });
@@ -51,7 +51,17 @@ function sumTable(first: string, second: string, rows: readonly Row[], empty: st
   return { type: 'table', columns: [column(first, 6), column(second, 3, 'right')], rows, empty, use: 'read' };
 }
 
-function entries({ book, say, rows }: ViewContext): Block {
+type Entry = Costs['entries'][number];
+
+/** Every entry, newest first. */
+export function costEntries({ book }: ViewContext): readonly Entry[] {
+  return book.costs.entries.toSorted((one, other) => (one.day === other.day ? 0 : one.day < other.day ? 1 : -1));
+}
+
+/** The table of these entries; where a page shows only so many rows, its years lead to the others. */
+export function costTable({ say, rows }: ViewContext, entries: readonly Entry[]): Block {
+  const years = entries.map(({ day }) => yearOf(day));
+  const telling = rows === undefined ? (rest: number) => olderOnes(say, rest) : olderByYear(say, 'costs', years);
   return {
     type: 'table',
     columns: [
@@ -62,18 +72,13 @@ function entries({ book, say, rows }: ViewContext): Block {
       column(say('Counted'), 3, 'right'),
       column(say('Record'), 5),
     ],
-    rows: capped(book.costs.entries.toReversed(), (rest) => olderOnes(say, rest), rows).map((one) =>
-      'kind' in one ? one : entryRow(say, one),
-    ),
+    rows: capped(entries, telling, rows).map((one) => ('kind' in one ? one : entryRow(say, one))),
     empty: say('No money is recorded.'),
     use: 'read',
   };
 }
 
-function entryRow(
-  say: (words: string) => string,
-  { job, day, entry, inOwn, committed }: Costs['entries'][number],
-): Row {
+function entryRow(say: (words: string) => string, { job, day, entry, inOwn, committed }: Entry): Row {
   const own = inOwn === undefined ? say('not counted') : formatMoney(inOwn);
   const date = job === undefined ? dayText(day) : spanText(job.date);
   const where = job === undefined ? say('shared, in workshop.yaml') : [jobTitle(job)];

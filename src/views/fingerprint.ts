@@ -43,7 +43,7 @@ function signed({ book, say, rows: shown }: ViewContext): readonly Block[] {
       type: 'table',
       caption: say('Signed records'),
       columns: [column(say('Record'), 6), column(say('Signed'), 3), column(say('As it was signed'), 5)],
-      rows: shown === undefined ? rows : capped(rows, (rest) => olderOnes(say, rest), shown),
+      rows: shown === undefined ? rows : capped(rows.toReversed(), (rest) => olderOnes(say, rest), shown),
       empty: '',
       use: 'read',
     },

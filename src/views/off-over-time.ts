@@ -3,8 +3,9 @@ import type { ClosedLine, OpenLine } from '../book/book.ts';
 import { dayNumber } from '../quantity/day-arithmetic.ts';
 import type { Block, PlotBlock, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, row, stack } from './wording/blocks.ts';
-import { capped, olderOnes } from './wording/capped.ts';
+import { capped, olderByYear, olderOnes } from './wording/capped.ts';
 import { count } from './wording/count.ts';
+import { yearOf } from './wording/day.ts';
 import { jobNamed } from './wording/job.ts';
 import { workThing } from './wording/work.ts';
 import { defineView } from './view.ts';
@@ -18,7 +19,11 @@ export const offOverTime = defineView({
   blocks: (context): readonly Block[] => {
     const { book, say } = context;
     if (book.off.open.length + book.off.closed.length === 0) return [];
-    return stack(heading(2, say('Off and on over time'), 'off-and-on'), plot(context), table(context));
+    return stack(
+      heading(2, say('Off and on over time'), 'off-and-on'),
+      plot(context),
+      offTable(context, offLines(context)),
+    );
   },
 });
 
@@ -50,16 +55,21 @@ function plot({ book, say }: ViewContext): PlotBlock | undefined {
   };
 }
 
-function table({ book, say, rows }: ViewContext): Block {
-  const all: readonly (OpenLine | ClosedLine)[] = [...book.off.open, ...book.off.closed].toSorted((one, other) =>
+/** Everything that was off at some time, what came off last first. */
+export function offLines({ book }: ViewContext): readonly (OpenLine | ClosedLine)[] {
+  return [...book.off.open, ...book.off.closed].toSorted((one, other) =>
     one.since === other.since ? 0 : one.since < other.since ? 1 : -1,
   );
+}
+
+/** The table of these; where a page shows only so many rows, its years lead to the others. */
+export function offTable({ book, say, rows }: ViewContext, all: readonly (OpenLine | ClosedLine)[]): Block {
+  const years = all.map(({ since }) => yearOf(since));
+  const telling = rows === undefined ? (rest: number) => olderOnes(say, rest) : olderByYear(say, 'off', years);
   return {
     type: 'table',
     columns: [column(say('What'), 5), column(say('State'), 3), column(say('From'), 5), column(say('Closed again'), 5)],
-    rows: capped(all, (rest) => olderOnes(say, rest), rows).map((line) =>
-      'kind' in line ? line : rowOf(book, say, line),
-    ),
+    rows: capped(all, telling, rows).map((line) => ('kind' in line ? line : rowOf(book, say, line))),
     empty: '',
     use: 'read',
   };

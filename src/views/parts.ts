@@ -4,7 +4,8 @@ import type { Book } from '../book/book.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { partColumns, partRow } from './job/parts.ts';
 import { column, heading, lines, stack } from './wording/blocks.ts';
-import { capped, olderOnes } from './wording/capped.ts';
+import { capped, olderByYear, olderOnes } from './wording/capped.ts';
+import { yearOf } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -17,18 +18,24 @@ export const parts = defineView({
   needs: 'machine',
   options: [],
   long: { page: 'parts.html', title: 'Parts' },
-  blocks: (context) => {
-    const fitted = context.book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned');
-    return stack(heading(2, context.say('Fitted'), 'fitted'), table(context, fitted), numbers(context));
-  },
+  blocks: (context) =>
+    stack(heading(2, context.say('Fitted'), 'fitted'), fittedTable(context, fittedParts(context)), numbers(context)),
 });
 
-function table({ say, rows }: ViewContext, fitted: readonly Line[]): Block {
+/** Parts that were fitted or sent back, newest first. */
+export function fittedParts({ book }: ViewContext): readonly Line[] {
+  return book.parts.filter(({ part }) => part.state === 'fitted' || part.state === 'returned').toReversed();
+}
+
+/** The table of these parts; where a page shows only so many rows, its years lead to the others. */
+export function fittedTable({ say, rows }: ViewContext, fitted: readonly Line[]): Block {
   const all = fitted.map(({ part }) => part);
+  const years = fitted.map(({ job }) => yearOf(job.date.from));
+  const telling = rows === undefined ? (rest: number) => olderOnes(say, rest) : olderByYear(say, 'parts', years);
   return {
     type: 'table',
     columns: [...partColumns(say, all), column(say('Record'), 4)],
-    rows: capped(fitted.toReversed(), (rest) => olderOnes(say, rest), rows).map((one) =>
+    rows: capped(fitted, telling, rows).map((one) =>
       'kind' in one ? one : partRow(say, one.part, all, [jobTitle(one.job)]),
     ),
     empty: say('No part is recorded as fitted.'),

@@ -143,6 +143,23 @@ describe('a long binder', () => {
     const log = pages.find((page) => page.file === 'log.html')?.make();
     expect(log === undefined ? [] : references(log).map(({ to }) => to)).toContain(`page:log/kind-${kind}.html`);
   });
+  test('has the whole of a table that outgrew its page, year by year, and leads there', () => {
+    const [entry] = pipit.book.costs.entries;
+    if (entry === undefined) throw new Error('the demo has no costs');
+    const entries = jobs.map((job) => ({ ...entry, job, day: job.date.from }));
+    const long = { ...book, costs: { ...book.costs, entries } };
+    const made = composePages(long, composeSheets(long, {}).value);
+    const costs = made.filter((page) => page.file.startsWith('costs/')).map((page) => page.make());
+    const inOrder = ['2011', '2010'].flatMap((year) =>
+      ['', '-2', '-3', '-4', '-5'].map((more) => `costs/${year}${more}.html`),
+    );
+    expect(costs.map(({ file }) => file)).toEqual(inOrder);
+    expect(costs.flatMap(references).filter(({ to }) => to.startsWith('job:')).length).toBe(jobs.length);
+    const first = made.find((page) => page.file === 'costs.html')?.make();
+    const to = first === undefined ? [] : references(first).map((reference) => reference.to);
+    expect(to.filter((one) => one.startsWith('page:costs/'))).toEqual(['page:costs/2011.html', 'page:costs/2010.html']);
+    expect(pages.filter((page) => page.file.startsWith('costs/'))).toEqual([]);
+  });
   test('leads from the screen sheet of the history to the log instead of repeating it', () => {
     const history = pages.find((page) => page.file === 'sheets/history.html')?.make();
     expect(history?.blocks.length).toBeLessThan(100);

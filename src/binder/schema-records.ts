@@ -212,6 +212,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       core: object({ deposit: money }, { returnBy: day, returned: day }),
       movedFrom: text,
       movedTo: text,
+      worth: money,
       note: text,
     },
   ),

@@ -1,8 +1,11 @@
 // What of one machine is laid beside the other machines of its workshop: its names, its numbers, and the parts that came or went.
 import type { Place } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
-import type { StampedNumber } from '../records/model.ts';
+import type { Money } from '../quantity/money.ts';
+import { inCurrency } from '../quantity/money-arithmetic.ts';
+import type { PartEntry, Records, StampedNumber } from '../records/model.ts';
 import type { Book } from './book.ts';
+import { plainName } from './names.ts';
 
 /** A part that came from another machine or went to one, as this machine’s record tells it. */
 export interface MovedPart {
@@ -13,6 +16,8 @@ export interface MovedPart {
   readonly job: string;
   readonly to?: string;
   readonly from?: string;
+  /** What it was set at, in the machine’s own currency; absent where nothing was set, or no rate is stated. */
+  readonly worth?: Money;
 }
 
 /** One machine of a workshop, as much as is laid beside the others: plain data, small beside its book. */
@@ -36,11 +41,46 @@ export function besideOthers(folder: string, { records, parts }: Pick<Book, 'rec
     name,
     model,
     numbers: numbers.map((one) => ({ name: one.name, stamped: one.stamped })),
-    moved: parts.flatMap(({ job, part }): readonly MovedPart[] => {
-      const { movedTo: to, movedFrom: from } = part;
-      if (to === undefined && from === undefined) return [];
-      const told = { part: part.part, at: part.at, day: job.date.from, job: job.id };
-      return [{ ...told, ...(to === undefined ? {} : { to }), ...(from === undefined ? {} : { from }) }];
-    }),
+    moved: movedParts({ records, parts }),
+  };
+}
+
+/** Every part that came or went, in the order of the records. */
+export function movedParts({ records, parts }: Pick<Book, 'records' | 'parts'>): readonly MovedPart[] {
+  return parts.flatMap(({ job, part }): readonly MovedPart[] => {
+    const { movedTo: to, movedFrom: from } = part;
+    if (to === undefined && from === undefined) return [];
+    const worth = worthOf(part, records);
+    return [
+      {
+        part: part.part,
+        at: part.at,
+        day: job.date.from,
+        job: job.id,
+        ...(to === undefined ? {} : { to }),
+        ...(from === undefined ? {} : { from }),
+        ...(worth === undefined ? {} : { worth }),
+      },
+    ];
+  });
+}
+
+/** A price beside `moved from` was not paid here, so it says what the part was set at. */
+function worthOf({ worth, price, movedFrom }: PartEntry, { machine }: Records): Money | undefined {
+  const set = worth ?? (movedFrom === undefined ? undefined : price);
+  return set === undefined ? undefined : inCurrency(set, machine.currency, machine.rates);
+}
+
+/** The machine that a record means by a name: its folder, its name or its model, where only one has it. */
+export function machineNamed(machines: readonly OneOfThem[]): (said: string) => OneOfThem | undefined {
+  const byName = new Map<string, OneOfThem | 'several'>();
+  for (const one of machines) {
+    for (const word of new Set([one.folder, one.name, one.model].map(plainName))) {
+      byName.set(word, byName.has(word) ? 'several' : one);
+    }
+  }
+  return (said) => {
+    const found = byName.get(plainName(said));
+    return found === 'several' ? undefined : found;
   };
 }

@@ -1,7 +1,7 @@
 // What only shows when the machines of a workshop are laid side by side: a part on two of them, a move told on one side, one number on both.
 import type { Problem } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
-import type { MovedPart, OneOfThem } from './beside-others.ts';
+import { machineNamed, type MovedPart, type OneOfThem } from './beside-others.ts';
 import { plainName } from './names.ts';
 import { query } from './queries/query.ts';
 
@@ -25,23 +25,9 @@ export function lookOverWorkshop(machines: readonly OneOfThem[]): readonly Folde
   return [...onBoth(machines), ...sharedNumbers(machines)];
 }
 
-/** The machine that a record means by a name: its folder, its name or its model, where only one has it. */
-function namer(machines: readonly OneOfThem[]): (said: string) => OneOfThem | undefined {
-  const byName = new Map<string, OneOfThem | 'several'>();
-  for (const one of machines) {
-    for (const word of new Set([one.folder, one.name, one.model].map(plainName))) {
-      byName.set(word, byName.has(word) ? 'several' : one);
-    }
-  }
-  return (said) => {
-    const found = byName.get(plainName(said));
-    return found === 'several' ? undefined : found;
-  };
-}
-
 /** Every move between two machines of the workshop, as one of them tells it. */
 function movesOf(machines: readonly OneOfThem[]): readonly Move[] {
-  const named = namer(machines);
+  const named = machineNamed(machines);
   return machines.flatMap((teller) =>
     teller.moved.flatMap((part): readonly Move[] => {
       const { day } = part;

@@ -1,8 +1,10 @@
 // What the front page of a workshop says of one machine: plain data, small beside its book, fit to be handed between threads and kept in a file.
 import type { Book, DueLine } from '../book/book.ts';
 import { besideOthers, type OneOfThem } from '../book/beside-others.ts';
+import { outlookOf } from '../book/costs/outlook.ts';
 import { needsOf, type Needs } from '../book/shopping/trips.ts';
 import type { Day } from '../quantity/day.ts';
+import type { Money } from '../quantity/money.ts';
 import type { Machine, StockLine } from '../records/model.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { instruments } from '../views/instruments.ts';
@@ -42,6 +44,8 @@ export interface FrontLines extends OneOfThem {
   /** What is due or overdue and was done before. */
   readonly pressing: readonly PressingLine[];
   readonly needs: Needs;
+  /** What was paid, ordered and agreed for it, fees apart. */
+  readonly paid: Money;
   /** What lies there for every machine; a machine’s own drawer stands in its own binder. */
   readonly shelf: readonly StockLine[];
   /** The table of the measuring tools that all of them share. */
@@ -65,6 +69,7 @@ export function frontLines(folder: string, book: Book): FrontLines {
     neverRecorded: due.filter((line) => unknown.has(line)).length,
     pressing: due.filter((line) => !unknown.has(line)).map(pressingLine),
     needs: needsOf(book),
+    paid: outlookOf(book).machine,
     shelf: (book.records.workshop?.stock ?? []).filter(({ at }) => isShared(at.file)),
     instruments: sharedInstruments(book),
   };

@@ -1,11 +1,14 @@
 // The lists over all machines of a workshop: what is held, due and to get, what moved between them, what lies on the shelf.
 import type { MovedPart } from '../book/beside-others.ts';
+import { movedWorth, withOthersWorth } from '../book/moved-worth.ts';
 import { plainName } from '../book/names.ts';
 import { buyingText, countedName, holdingText, shopText } from '../book/shopping/shopping-text.ts';
 import { tripsFor, type ToGet } from '../book/shopping/trips.ts';
+import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { StockLine } from '../records/model.ts';
 import type { Block, Inline, Row, Text } from '../sheet/sheet.ts';
-import { column, heading, joined, row } from '../views/wording/blocks.ts';
+import { movedWorthText } from '../views/moved-worth.ts';
+import { column, heading, joined, lines, row } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import { dayText, withDates } from '../views/wording/day.ts';
 import type { FrontLines } from './front-lines.ts';
@@ -125,6 +128,16 @@ export function movesTable(machines: readonly FrontLines[], say: Say): Block {
     empty: say('No part is recorded as moved.'),
     use: 'read',
   };
+}
+
+/** What each machine stands at that gave parts or got some; what one side set counts for both. */
+export function movedWorths(machines: readonly FrontLines[], say: Say): readonly Block[] {
+  const name = nameIn(machines);
+  const told = withOthersWorth(machines, ({ paid }) => paid.currency).flatMap((one): readonly string[] => {
+    const worth = movedWorth(one.paid, one.moved);
+    return worth === undefined ? [] : [`${name(one)}: ${movedWorthText(say, formatMoney(one.paid), worth)}`];
+  });
+  return told.length === 0 ? [] : [lines(told)];
 }
 
 function ways({ to, from }: MovedPart, say: Say): readonly string[] {

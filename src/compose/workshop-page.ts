@@ -6,7 +6,17 @@ import type { Block, Page, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import type { FrontLines } from './front-lines.ts';
-import { dueTable, heldTable, into, movesTable, nameIn, shelf, shoppingTable, type Say } from './workshop-lists.ts';
+import {
+  dueTable,
+  heldTable,
+  into,
+  movedWorths,
+  movesTable,
+  nameIn,
+  shelf,
+  shoppingTable,
+  type Say,
+} from './workshop-lists.ts';
 
 /** A machine that has no new binder: its records have problems, or it could not be written. */
 export interface StoppedMachine {
@@ -46,6 +56,7 @@ export function composeWorkshop(facts: WorkshopFacts): Page {
       shoppingTable(facts.machines, say),
       heading(2, say('Moved between machines'), 'moved'),
       movesTable(facts.machines, say),
+      movedWorths(facts.machines, say),
       betweenLines(facts, say),
       shelf(facts.machines, say),
       first?.instruments ?? [],

@@ -16,7 +16,7 @@ export function strikePrices(tree: Branch, file: string): readonly Strike[] {
     if (path.length === 1 && key === 'money') found.push(withoutAmounts(at, 'what was paid', 'none'));
     else if (key === 'core') found.push(withoutAmounts(at, 'a deposit', '"?"'));
     if (typeof inner === 'string') {
-      const priced = isPrice ? amountKeys.has(key) : key === 'price';
+      const priced = isPrice ? amountKeys.has(key) : key === 'price' || key === 'worth';
       if (priced && inner !== '?')
         found.push({ ...withoutAmounts(at, 'a price', '"?"'), text: inner, hunt: /[1-9]/u.test(inner) });
       return;

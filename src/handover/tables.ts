@@ -30,7 +30,20 @@ export function recordTables(book: Book): readonly NamedTable[] {
     ),
     table(
       'parts',
-      ['record', 'date', 'part', 'number', 'class', 'count', 'state', 'from', 'price', 'moved from', 'moved to'],
+      [
+        'record',
+        'date',
+        'part',
+        'number',
+        'class',
+        'count',
+        'state',
+        'from',
+        'price',
+        'moved from',
+        'moved to',
+        'worth',
+      ],
       each(partRows),
     ),
     table('findings', ['record', 'date', 'finding', 'seen', 'weight', 'became', 'until'], each(findingRows)),
@@ -85,6 +98,7 @@ function partRows({ parts }: Job): readonly (readonly string[])[] {
     part.price === undefined ? '' : formatMoney(part.price),
     part.movedFrom ?? '',
     part.movedTo ?? '',
+    part.worth === undefined ? '' : formatMoney(part.worth),
   ]);
 }
 

@@ -28,6 +28,8 @@ export interface PartEntry {
   readonly core?: CoreDeposit;
   readonly movedFrom?: string;
   readonly movedTo?: string;
+  /** What the owner set it at when it moved: no money that was paid. */
+  readonly worth?: Money;
   readonly note?: string;
   readonly at: Place;
 }

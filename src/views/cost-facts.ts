@@ -1,6 +1,8 @@
 // The sums in a few facts: together, fees apart, what is not here yet, what is wanted, the allowance, the limit, a distance, the hours.
 import type { Outlook } from '../book/costs/outlook.ts';
 import { outlookOf } from '../book/costs/outlook.ts';
+import { movedParts } from '../book/beside-others.ts';
+import { movedWorth } from '../book/moved-worth.ts';
 import { minutesText } from '../book/plan/estimate.ts';
 import { printFigure } from '../figure/print.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
@@ -8,6 +10,7 @@ import type { Money } from '../quantity/money.ts';
 import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { fact, paragraphs, stack } from './wording/blocks.ts';
+import { movedWorthText } from './moved-worth.ts';
 import type { Fact } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import type { Say } from './wording/work.ts';
@@ -74,7 +77,17 @@ export function costFacts({ book, say }: ViewContext): readonly Block[] {
             )),
       ],
     },
+    movedLine({ book, say }, outlook),
     hours(say, outlook),
+  );
+}
+
+/** A machine that gives its parts away is worth less; a sum of what was paid alone would hide it. */
+function movedLine({ book, say }: Pick<ViewContext, 'book' | 'say'>, { machine }: Outlook): Block | undefined {
+  const worth = movedWorth(machine, movedParts(book));
+  if (worth === undefined) return undefined;
+  return paragraphs(
+    `${say('Parts that moved between machines')}: ${movedWorthText(say, formatMoney(machine), worth)}.`,
   );
 }
 

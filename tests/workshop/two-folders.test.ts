@@ -50,6 +50,47 @@ test('10: each part appears with its days on both, is on one machine at a time, 
   expect(history('rider', '2026-05-03-in')).toContain('moved from donor');
   expect(pageText(join(out, 'donor/costs.html'))).toMatch(/Together:? 150\.00 GBP/u);
   expect(pageText(join(out, 'rider/costs.html'))).toMatch(/Together:? 0\.00 GBP/u);
+  // The donor stands at less, as far as somebody said by how much: the carburettor was set on the rider's side, the tank on neither.
+  expect(front).toContain(
+    'Pipit 175: 150.00 GBP paid, fees apart; 40.00 GBP set for parts that left; what is left in it is not known: nothing was set for petrol tank',
+  );
+  expect(front).toContain(
+    'Wagtail 125: 0.00 GBP paid, fees apart; 40.00 GBP set for parts that came; 40.00 GBP left in it',
+  );
+});
+
+test('10: the donor’s value falls by what was set for each part, and what one side set counts for both', async () => {
+  folder = shed({
+    donor: {
+      ...donor,
+      'jobs/2026-05-08-tank.md': donor['jobs/2026-05-08-tank.md'].replace(
+        'moved to: rider',
+        'moved to: rider, worth: 25.00 GBP',
+      ),
+    },
+    rider: {
+      ...rider,
+      'jobs/2026-05-08-tank.md': record(
+        'Tank on',
+        '2026-05-08',
+        'parts: [{part: petrol tank, moved from: donor, state: fitted}]',
+      ),
+    },
+  });
+  const { code, out } = await buildShed(folder);
+  expect(code).toBe(0);
+  const front = pageText(join(out, 'index.html'));
+  expect(front).toContain(
+    'Pipit 175: 150.00 GBP paid, fees apart; 65.00 GBP set for parts that left; 85.00 GBP left in it',
+  );
+  expect(front).toContain(
+    'Wagtail 125: 0.00 GBP paid, fees apart; 65.00 GBP set for parts that came; 65.00 GBP left in it',
+  );
+  // By itself the donor's binder knows what its own records say.
+  expect(pageText(join(out, 'donor/costs.html'))).toMatch(
+    /Parts that moved between machines: 150\.00 GBP paid, fees apart; 25\.00 GBP set for parts that left; what is left in it is not known: nothing was set for carburettor/u,
+  );
+  expect(pageText(join(out, 'donor/costs.html'))).toMatch(/Together:? 150\.00 GBP/u);
 });
 
 test('10: a day that puts a part on two machines at once is asked about in the build, and answered by its record', async () => {

@@ -49,6 +49,7 @@ export const part: Shape<PartEntry> = entry({
   core: may(core, 'money left with the supplier until the old part comes back'),
   movedFrom: may(text, 'the machine it came off'),
   movedTo: may(text, 'the machine it went to'),
+  worth: may(money, 'what you set it at when it moved; no money that was paid', { example: '40.00 GBP' }),
   note: may(text, 'your own words'),
 });
 

@@ -66,6 +66,7 @@ export function partCells(
   const moved = [
     part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
     part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
+    part.worth === undefined ? undefined : `${say('set at')} ${formatMoney(part.worth)}`,
   ];
   return [
     joined([name, numbers(say, part), instead, part.note]),

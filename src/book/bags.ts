@@ -12,9 +12,9 @@ export function byBag(a: string, b: string): number {
 
 function addTo(map: Map<string, OpenLine[]>, bag: string | undefined, line: OpenLine | undefined): void {
   if (bag === undefined) return;
-  const list = map.get(bag) ?? [];
-  if (line !== undefined) list.push(line);
-  map.set(bag, list);
+  const list = map.get(bag);
+  if (list === undefined) map.set(bag, line === undefined ? [] : [line]);
+  else if (line !== undefined) list.push(line);
 }
 
 /** One line a bag that was ever named; a lost part is off but in no bag, and so is one that was sent out. */

@@ -26,19 +26,21 @@ function correctedOdometers(jobs: readonly Job[]): ReadonlyMap<string, Written<'
   return right;
 }
 
+const placeOf = ({ file }: Job, ...path: string[]): Place => ({ file, path });
+
 /** Out, reading of the record, in: each once, upwards, as they were passed. */
 function ofJob(job: Job, odometer: Written<'distance ridden'> | undefined): readonly ClockReading[] {
-  const place = (...path: string[]): Place => ({ file: job.file, path });
   const day = job.date.from;
   const { out, in: back } = job.ride ?? {};
   const found: ClockReading[] = [];
-  if (out !== undefined) found.push({ day, job, reads: out, at: place('ride', 'out') });
+  if (out !== undefined) found.push({ day, job, reads: out, at: placeOf(job, 'ride', 'out') });
   if (odometer !== undefined && odometer.quantity !== out?.quantity && odometer.quantity !== back?.quantity) {
-    found.push({ day, job, reads: odometer, at: place('odometer') });
+    found.push({ day, job, reads: odometer, at: placeOf(job, 'odometer') });
   }
   if (back !== undefined && back.quantity !== out?.quantity)
-    found.push({ day, job, reads: back, at: place('ride', 'in') });
-  if (found.length === 0 && odometer !== undefined) found.push({ day, job, reads: odometer, at: place('odometer') });
+    found.push({ day, job, reads: back, at: placeOf(job, 'ride', 'in') });
+  if (found.length === 0 && odometer !== undefined)
+    found.push({ day, job, reads: odometer, at: placeOf(job, 'odometer') });
   return found;
 }
 

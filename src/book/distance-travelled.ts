@@ -40,6 +40,17 @@ interface Leg {
   readonly ahead: number;
 }
 
+type Growing = { -readonly [K in keyof Travelled]: Travelled[K] };
+
+/** Put together key by key: thousands of readings are, and spreading costs more than all else here. */
+function travelledAt(reading: ClockReading, metres: number | undefined, afterGap: boolean): Travelled {
+  const one: Growing = { day: reading.day, reading };
+  if (reading.job !== undefined) one.job = reading.job;
+  if (metres !== undefined) one.metres = metres;
+  if (afterGap) one.afterGap = true;
+  return one;
+}
+
 /** The readings of one period with its own two ends put before and after. */
 function withEnds(period: InstrumentPeriod, readings: readonly ClockReading[]): readonly ClockReading[] {
   const at = period.at;
@@ -72,17 +83,14 @@ function leg(
     const stood = shown + ahead === last && diedUnread(period);
     const counts = period.state !== 'wrong drive' && shown + ahead >= last && !stood;
     if (counts) last = shown + ahead;
-    const who = reading.job === undefined ? {} : { job: reading.job };
-    const gap = afterGap ? { afterGap } : {};
-    travelled.push({ day: reading.day, ...who, reading, ...(counts ? { metres: shown + ahead } : {}), ...gap });
+    travelled.push(travelledAt(reading, counts ? shown + ahead : undefined, afterGap));
   }
   return { travelled, ahead, end: Number.isFinite(last) ? last : (start ?? 0) };
 }
 
 /** Adds up all periods, oldest first; linear in the readings. */
 export function distanceTravelled(periods: readonly InstrumentPeriod[], readings: readonly ClockReading[]): Distance {
-  if (periods.length === 0)
-    return { travelled: readings.map((one) => ({ ...one, reading: one, metres: one.reads.quantity })) };
+  if (periods.length === 0) return { travelled: readings.map((one) => travelledAt(one, one.reads.quantity, false)) };
   const own = byPeriod(periods, readings);
   const travelled: Travelled[] = [];
   let start: number | undefined;

@@ -1,7 +1,7 @@
 // What touches what: from the things a record worked on to the checks that must be proved again.
 import type { Job, MakerData, Reading, ReadingValue } from '../records/model.ts';
 import type { Ground } from './ground.ts';
-import { withoutSide } from './names.ts';
+import { remembered, withoutSide } from './names.ts';
 
 /**
  * Called for each thing that was touched: the keys of the thing and of all it disturbs, and the words to say so, put
@@ -103,8 +103,11 @@ export function happensAfterChecks(job: Job): boolean {
   return job.ride !== undefined || afterItsChecks.has(job.kind);
 }
 
+const alone = remembered((key): readonly string[] => [key]);
+const withRide = remembered((key): readonly string[] => [key, 'ride']);
+
 /** The record's kind as a thing that undoes checks: `lay-up`, `first start`, `ride`. */
 export function touchByKind(job: Job, ground: Ground, touch: Touch): void {
   const key = ground.key(job.kind);
-  touch(job.ride === undefined || key === 'ride' ? [key] : [key, 'ride'], job.kind, ` of ${job.date.from}`);
+  touch(job.ride === undefined || key === 'ride' ? alone(key) : withRide(key), job.kind, ` of ${job.date.from}`);
 }

@@ -47,8 +47,10 @@ function machineFigure(one: Travelled, unit: Unit<'distance ridden'>): Figure<'d
 function distanceAt(one: Travelled, unit: Unit<'distance ridden'>): DistanceAt {
   const clock = written(one.reading.reads, one.reading.at);
   const machine = machineFigure(one, unit);
-  const job = one.job === undefined ? {} : { job: one.job.id };
-  return { day: one.day, ...job, clock, ...(machine === undefined ? {} : { machine }) };
+  const made: { -readonly [K in keyof DistanceAt]: DistanceAt[K] } = { day: one.day, clock };
+  if (one.job !== undefined) made.job = one.job.id;
+  if (machine !== undefined) made.machine = machine;
+  return made;
 }
 
 /** Index of the last knot not after the day, -1 when all are later. */

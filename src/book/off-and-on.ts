@@ -4,7 +4,7 @@ import type { ClosedLine, OffBook, OpenLine } from './book.ts';
 import { bagLines } from './bags.ts';
 import type { Namer } from './names.ts';
 import type { OffState } from './off-states.ts';
-import { closesState, opensState } from './off-states.ts';
+import { closesState, offStates, opensState } from './off-states.ts';
 
 /** Entries that close nothing, and lines opened twice: not wrong, but worth a look. */
 export interface OffWork {
@@ -15,11 +15,13 @@ export interface OffWork {
 
 interface Open {
   readonly line: OpenLine;
+  /** Which of all entries opened it. */
+  readonly order: number;
   /** How many are still off; undefined when nobody counted. */
   readonly left?: number;
 }
 
-/** Lines of one thing, by state and name; a line leaves its list when it is closed. */
+/** Lines of one state by the key of their thing; a line leaves its list when it is closed. */
 type Shelf = Map<string, Open[]>;
 
 /** Two lines of one name are one piece when bag and place say nothing else. */
@@ -59,14 +61,18 @@ function leftAfter(lines: readonly Open[], entry: WorkEntry): ReadonlyMap<Open, 
   return new Map(spoken.map((one) => [one, 0]));
 }
 
+function closedLine({ line: { state, entry, job, since } }: Open, by: WorkEntry, byJob: Job): ClosedLine {
+  return { state, entry, job, since, by, byJob };
+}
+
 /** Closes what the entry closes; false when nothing was open. */
 function close(shelf: Shelf, at: string, entry: WorkEntry, job: Job, closed: ClosedLine[]): boolean {
-  const lines = shelf.get(at) ?? [];
-  const [only, ...others] = lines;
-  if (only === undefined) return false;
+  const lines = shelf.get(at);
+  const only = lines?.[0];
+  if (lines === undefined || only === undefined) return false;
   // One line and no count to take off it: nearly every entry of a log.
-  if (others.length === 0 && (entry.count === undefined || only.left === undefined)) {
-    closed.push({ ...only.line, by: entry, byJob: job });
+  if (lines.length === 1 && (entry.count === undefined || only.left === undefined)) {
+    closed.push(closedLine(only, entry, job));
     shelf.delete(at);
     return true;
   }
@@ -74,16 +80,12 @@ function close(shelf: Shelf, at: string, entry: WorkEntry, job: Job, closed: Clo
   const still: Open[] = [];
   for (const one of lines) {
     const rest = left.get(one);
-    if (rest === 0) closed.push({ ...one.line, by: entry, byJob: job });
-    else still.push(rest === undefined ? one : { line: one.line, left: rest });
+    if (rest === 0) closed.push(closedLine(one, entry, job));
+    else still.push(rest === undefined ? one : { ...one, left: rest });
   }
   if (still.length === 0) shelf.delete(at);
   else shelf.set(at, still);
   return true;
-}
-
-function shelfKey(state: OffState, thing: string): string {
-  return `${state}|${thing}`;
 }
 
 /** Verbs that are also said of something that was never off: a new part, a top-up, a re-torque. */
@@ -106,37 +108,36 @@ function stateLeft(jobs: readonly Job[]): Pick<OffBook, 'stateLeft' | 'next'> {
  * one piece, else those of its bag or place, else the oldest; a count closes so many. Linear in the entries.
  */
 export function offAndOn(jobs: readonly Job[], key: Namer): OffWork {
-  const shelf: Shelf = new Map();
+  const shelves = new Map<OffState, Shelf>(offStates.map((state) => [state, new Map()]));
   const closed: ClosedLine[] = [];
   const putBackNeverOff: { job: Job; entry: WorkEntry }[] = [];
   const takenTwice: { job: Job; entry: WorkEntry; first: OpenLine }[] = [];
-  const order = new Map<WorkEntry, number>();
+  let order = 0;
   for (const job of jobs) {
     for (const entry of job.work) {
-      order.set(entry, order.size);
+      order += 1;
       const thing = key(entry.thing);
       const ends = closesState(entry.verb);
-      const found = ends === undefined || close(shelf, shelfKey(ends, thing), entry, job, closed);
+      const ended = ends === undefined ? undefined : shelves.get(ends);
+      const found = ended === undefined || close(ended, thing, entry, job, closed);
       if (!found && !alone.has(entry.verb)) putBackNeverOff.push({ job, entry });
       const state = opensState(entry.verb);
-      if (state === undefined) continue;
-      const at = shelfKey(state, thing);
-      const before = shelf.get(at);
-      const one: Open = {
-        line: { state, entry, job, since: job.date.from },
-        ...(entry.count === undefined ? {} : { left: entry.count }),
-      };
+      const shelf = state === undefined ? undefined : shelves.get(state);
+      if (state === undefined || shelf === undefined) continue;
+      const before = shelf.get(thing);
+      const line = { state, entry, job, since: job.date.from };
+      const one: Open = entry.count === undefined ? { line, order } : { line, order, left: entry.count };
       const last = before?.at(-1);
       if (last !== undefined && entry.verb !== 'lost' && onePiece([last, one]))
         takenTwice.push({ job, entry, first: last.line });
-      if (before === undefined) shelf.set(at, [one]);
+      if (before === undefined) shelf.set(thing, [one]);
       else before.push(one);
     }
   }
-  const open = [...shelf.values()]
-    .flat()
+  const open = [...shelves.values()].flatMap((shelf) => [...shelf.values()].flat());
+  const sorted = open
+    .toSorted((a, b) => a.order - b.order)
     .map(({ line, left }) => (left === undefined || left === line.entry.count ? line : { ...line, remaining: left }));
-  const sorted = open.toSorted((a, b) => (order.get(a.entry) ?? 0) - (order.get(b.entry) ?? 0));
   const off = { open: sorted, closed, bags: bagLines(sorted, closed), ...stateLeft(jobs) };
   return { off, putBackNeverOff, takenTwice };
 }

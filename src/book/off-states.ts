@@ -47,6 +47,9 @@ const words: Readonly<Record<OffState, string>> = {
   temporary: 'fitted for the time being',
 };
 
+/** Every state, in no order. */
+export const offStates: readonly OffState[] = [...new Set(Object.values(opens))];
+
 /** The state as a sentence says it. */
 export function stateInWords(state: OffState): string {
   return words[state];

@@ -120,7 +120,7 @@ export function handsNamed(
   jobs: readonly Job[],
   key: (thing: string) => string,
 ): readonly OpenText[] {
-  const named = jobs.filter(namesSomebody).flatMap((job) => wordsOfJob(job, key).words);
+  const named = jobs.filter((job) => namesSomebody(job, key)).flatMap((job) => wordsOfJob(job, key).words);
   return withoutKept(
     records,
     named.filter((one) => one.hand === true),
@@ -128,7 +128,7 @@ export function handsNamed(
 }
 
 /** A capital letter in a hand: what they are is written small. */
-function namesSomebody({ hands, checks, signed, releases = [], answers = [] }: Job): boolean {
+const namesSomebody = keptByJob(({ hands, checks, signed, releases = [], answers = [] }): boolean => {
   const isCapital = (hand: string | undefined): boolean => hand !== undefined && /\p{Lu}/u.test(hand);
   return (
     hands.some(isCapital) ||
@@ -137,4 +137,4 @@ function namesSomebody({ hands, checks, signed, releases = [], answers = [] }: J
     releases.some(({ by }) => isCapital(by)) ||
     answers.some(({ by }) => isCapital(by))
   );
-}
+});

@@ -5,6 +5,7 @@ import type { CheckState, SeriesPoint } from './book.ts';
 import type { Touch } from './disturbance.ts';
 import { happensAfterChecks, makeReach, touchByKind, touchBySetting, touchByWork } from './disturbance.ts';
 import type { Ground } from './ground.ts';
+import { remembered } from './names.ts';
 
 export interface Proof {
   readonly job: Job;
@@ -55,6 +56,18 @@ function undoneBy(
     }
   }
   return found;
+}
+
+/** The cells that any of some keys undoes; the same list of keys comes again with every entry of one thing. */
+function cellsOf(undoes: ReadonlyMap<string, readonly Cell[]>): (keys: readonly string[]) => readonly Cell[] {
+  const known = new Map<readonly string[], readonly Cell[]>();
+  return (keys) => {
+    const before = known.get(keys);
+    if (before !== undefined) return before;
+    const made = keys.flatMap((key) => undoes.get(key) ?? []);
+    known.set(keys, made);
+    return made;
+  };
 }
 
 function textOf(value: ReadingValue): string {
@@ -120,27 +133,25 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
   const cells = new Map<string, Cell>(checks.map((check) => [check.id, { proof: undefined, undone: undefined }]));
   const undoes = undoneBy(checks, cells, ground);
   const byKey = new Map([...cells].map(([check, cell]) => [ground.key(check), cell]));
+  const cellOf = remembered((written) => byKey.get(ground.key(written)) ?? 'no check');
+  const cellsUndoneBy = cellsOf(undoes);
   const board: Board = { standing: (check) => standingOf(cells.get(check)) };
   const reach = makeReach(ground);
   const toucher =
     (job: Job): Touch =>
     (keys, thing, how) => {
-      for (const key of keys) {
-        const touched = undoes.get(key);
-        if (touched === undefined) continue;
-        for (const cell of touched) {
-          if (cell.proof !== undefined) cell.undone ??= { job, what: thing + how };
-        }
+      for (const cell of cellsUndoneBy(keys)) {
+        if (cell.proof !== undefined && cell.undone === undefined) cell.undone = { job, what: thing + how };
       }
     };
-  const prove = (cell: Cell | undefined, proof: Proof | undefined): void => {
-    if (cell === undefined || proof === undefined) return;
+  const prove = (cell: Cell | 'no check', proof: Proof | undefined): void => {
+    if (cell === 'no check' || proof === undefined) return;
     cell.proof = proof;
     cell.undone = undefined;
   };
   const proveBy = (reading: Reading, values: readonly ReadingValue[], job: Job): void => {
-    const check = byKey.get(ground.key(reading.item));
-    if (check !== undefined) prove(check, proofByReading(reading, values, job, ground, judge));
+    const check = cellOf(reading.item);
+    if (check !== 'no check') prove(check, proofByReading(reading, values, job, ground, judge));
   };
   for (const job of ground.jobs) {
     const touch = toucher(job);
@@ -153,10 +164,7 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
       proveBy(reading, reading.left, job);
     }
     for (const done of job.checks) {
-      prove(
-        byKey.get(ground.key(done.check)),
-        done.value === undefined ? { job, done } : { job, done, value: done.value },
-      );
+      prove(cellOf(done.check), done.value === undefined ? { job, done } : { job, done, value: done.value });
     }
     atRecord(job, board);
     if (after) touchByKind(job, ground, touch);

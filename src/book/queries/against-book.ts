@@ -4,6 +4,7 @@ import { printFigure, written } from '../../figure/print.ts';
 import { formatDecimal } from '../../quantity/decimal.ts';
 import type { Fastener, Job, WorkEntry } from '../../records/model.ts';
 import type { TorqueRow } from '../book.ts';
+import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 import { isSlipOfBook } from './torque.ts';
@@ -40,19 +41,17 @@ function isOnTheWay(aimed: number, row: TorqueRow, job: Job, entry: WorkEntry): 
 /** Tightened to something else than the book’s torque, where no unit was mistaken; a repaired hole has its own value. */
 export const torqueAgainstBook: Look = ({ ground, torque }) => {
   const byKey = new Map(torque.map((row) => [ground.key(row.fastener.id), row]));
-  return ground.jobs.flatMap((job) =>
-    job.work.flatMap((entry) => {
-      const row = byKey.get(ground.key(entry.thing));
-      if (entry.verb !== 'tightened' || entry.torque === undefined || row?.value === undefined) return [];
-      const { value, basis, changed, fastener } = row;
-      const to: Figure<'torque'> = written(entry.torque, entry.at);
-      if (basis !== 'maker' || changed !== undefined || meetsBook(to.quantity, value)) return [];
-      if (isSlipOfBook(to, value) || isOnTheWay(to.quantity, row, job, entry)) return [];
-      const message = `${fastener.name} tightened to ${printFigure(to)}, the book has ${bookText(value)}`;
-      const hint = 'look at the book; if it was pulled so, slacken it and tighten it again, or write why';
-      return [query('torque-against-book', entry.at, message, hint)];
-    }),
-  );
+  return workDone(ground, 'tightened').flatMap(({ job, entry }) => {
+    const row = entry.torque === undefined ? undefined : byKey.get(ground.key(entry.thing));
+    if (entry.torque === undefined || row?.value === undefined) return [];
+    const { value, basis, changed, fastener } = row;
+    if (basis !== 'maker' || changed !== undefined || meetsBook(entry.torque.quantity, value)) return [];
+    const to: Figure<'torque'> = written(entry.torque, entry.at);
+    if (isSlipOfBook(to, value) || isOnTheWay(to.quantity, row, job, entry)) return [];
+    const message = `${fastener.name} tightened to ${printFigure(to)}, the book has ${bookText(value)}`;
+    const hint = 'look at the book; if it was pulled so, slacken it and tighten it again, or write why';
+    return [query('torque-against-book', entry.at, message, hint)];
+  });
 };
 
 function bookCount({ count, lengths }: Fastener): number | undefined {
@@ -62,7 +61,9 @@ function bookCount({ count, lengths }: Fastener): number | undefined {
 
 /** More of them in one entry than the book has. */
 export const moreThanBook: Look = ({ ground, torque }) => {
-  const byKey = new Map(torque.map(({ fastener }) => [ground.key(fastener.id), fastener]));
+  const counted = torque.filter(({ fastener }) => bookCount(fastener) !== undefined);
+  if (counted.length === 0) return [];
+  const byKey = new Map(counted.map(({ fastener }) => [ground.key(fastener.id), fastener]));
   return ground.jobs.flatMap((job) =>
     job.work.flatMap((entry) =>
       entry.fasteners.flatMap(({ id, count }) => {

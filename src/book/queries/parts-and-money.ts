@@ -1,14 +1,13 @@
 // Parts from nowhere, and money that is still out.
 import { formatMoney } from '../../quantity/money-arithmetic.ts';
 import type { MoneyEntry } from '../../records/model.ts';
-import { hasHappened } from '../in-order.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
 /** A part fitted that was never bought, found or moved. */
 export const partFromNowhere: Look = ({ ground }) => {
   const got = new Set<string>();
-  return ground.all.filter(hasHappened).flatMap((job) =>
+  return ground.jobs.flatMap((job) =>
     job.parts.flatMap((part) => {
       const key = ground.key(part.part);
       const named =

@@ -6,6 +6,8 @@ import { query } from './query.ts';
 
 /** Given to another machine, and fitted here again with nothing said of its coming back. */
 export const partOnTwoMachines: Look = ({ ground }) => {
+  // Hardly a machine gives a part away: then there is nothing to follow.
+  if (!ground.jobs.some(({ parts }) => parts.some(({ movedTo }) => movedTo !== undefined))) return [];
   const away = new Map<string, { readonly to: string; readonly on: string }>();
   return ground.jobs.flatMap((job) => {
     const fitted = job.parts.flatMap((part) => {

@@ -3,6 +3,7 @@ import type { Place } from '../../problem/problem.ts';
 import type { Ground } from '../ground.ts';
 import { hasWords, remembered } from '../names.ts';
 import { stateInWords } from '../off-states.ts';
+import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -54,24 +55,22 @@ const fuel: ReadonlySet<string> = new Set(['fuel', 'petrol', 'fuel tank', 'tank'
 export const plainPetrolInPremix: Look = ({ ground }) => {
   const { lubrication, notKnown } = ground.records.machine.features;
   if (lubrication !== 'premix' || notKnown?.includes('lubrication') === true) return [];
-  return ground.jobs.flatMap((job) =>
-    job.work
-      .filter((entry) => entry.verb === 'filled' && fuel.has(ground.key(entry.thing)) && entry.ratio === undefined)
-      .map((entry) =>
-        query(
-          'petrol-without-oil',
-          entry.at,
-          `${entry.thing} filled with no oil written, and this engine is oiled by its fuel`,
-          'write `ratio:`, for example 25:1',
-        ),
+  return workDone(ground, 'filled')
+    .filter(({ entry }) => fuel.has(ground.key(entry.thing)) && entry.ratio === undefined)
+    .map(({ entry }) =>
+      query(
+        'petrol-without-oil',
+        entry.at,
+        `${entry.thing} filled with no oil written, and this engine is oiled by its fuel`,
+        'write `ratio:`, for example 25:1',
       ),
-  );
+    );
 };
 
 /** What the records say of the mixture, with the places. */
 function mixtureWords(ground: Ground): readonly { readonly at: Place; readonly text: string }[] {
   const isMixture = remembered((item) => hasWords(item, 'premix') || hasWords(item, 'mixture'));
-  const entries = ground.jobs.flatMap((job) => job.work.filter((entry) => entry.verb === 'filled'));
+  const entries = workDone(ground, 'filled').map(({ entry }) => entry);
   const read = ground.jobs.flatMap((job) =>
     job.readings.filter((one) => isMixture(one.item)).flatMap((one) => [...one.found, ...one.left]),
   );

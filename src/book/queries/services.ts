@@ -1,5 +1,6 @@
 // Services and oil ticked without what they are ticked for.
 import { hasWords, remembered } from '../names.ts';
+import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -35,20 +36,15 @@ export const serviceWithoutReading: Look = ({ ground, due }) => {
 /** Oil without its quantity or grade. */
 export const oilWithoutQuantity: Look = ({ ground }) => {
   const isOil = remembered((thing) => hasWords(thing, 'oil'));
-  return ground.jobs.flatMap((job) =>
-    job.work
-      .filter(
-        (entry) =>
-          entry.verb === 'filled' && (entry.quantity === undefined || entry.grade === undefined) && isOil(entry.thing),
-      )
-      .map((entry) => {
-        const missing = entry.quantity === undefined ? 'how much' : 'which grade';
-        return query(
-          'oil-without-quantity-or-grade',
-          entry.at,
-          `${entry.thing} filled, and ${missing} is not written`,
-          'write `quantity:` and `grade:`',
-        );
-      }),
-  );
+  return workDone(ground, 'filled')
+    .filter(({ entry }) => (entry.quantity === undefined || entry.grade === undefined) && isOil(entry.thing))
+    .map(({ entry }) => {
+      const missing = entry.quantity === undefined ? 'how much' : 'which grade';
+      return query(
+        'oil-without-quantity-or-grade',
+        entry.at,
+        `${entry.thing} filled, and ${missing} is not written`,
+        'write `quantity:` and `grade:`',
+      );
+    });
 };

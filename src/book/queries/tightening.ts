@@ -1,6 +1,7 @@
 // Fasteners that carry the rider: never tightened again, or stripped and not repaired.
 import { hasWords, remembered } from '../names.ts';
 import type { Job, WorkEntry } from '../../records/model.ts';
+import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -20,8 +21,8 @@ export const strippedNotRepaired: Look = ({ ground }) => {
   const open = new Map<string, ReturnType<typeof query>>();
   for (const job of ground.jobs) {
     for (const entry of job.work) {
-      const key = ground.key(entry.thing);
       if (entry.verb !== 'tightened' && entry.verb !== 'replaced') continue;
+      const key = ground.key(entry.thing);
       open.delete(key);
       if (entry.result !== 'stripped' && entry.result !== 'yielded') continue;
       const message = `${entry.thing} ${entry.result}, and no repair is written after it`;
@@ -49,13 +50,10 @@ function howHot(job: Job, entry: WorkEntry): string | undefined {
 
 /** Head nuts pulled on an engine that was not cold: their figure is for a cold one. */
 export const headTorqueHot: Look = ({ ground }) =>
-  ground.jobs.flatMap((job) =>
-    job.work.flatMap((entry) => {
-      if (entry.verb !== 'tightened') return [];
-      const { of = '', name = entry.thing } = ground.fasteners.get(ground.key(entry.thing)) ?? {};
-      const how = isHead(`${of} ${name}`) ? howHot(job, entry) : undefined;
-      if (how === undefined) return [];
-      const message = `${entry.thing} tightened ${how}, and its torque is for a cold engine`;
-      return [query('head-torque-hot', entry.at, message, 'tighten it cold; write `note: cold` where it was')];
-    }),
-  );
+  workDone(ground, 'tightened').flatMap(({ job, entry }) => {
+    const { of = '', name = entry.thing } = ground.fasteners.get(ground.key(entry.thing)) ?? {};
+    const how = isHead(`${of} ${name}`) ? howHot(job, entry) : undefined;
+    if (how === undefined) return [];
+    const message = `${entry.thing} tightened ${how}, and its torque is for a cold engine`;
+    return [query('head-torque-hot', entry.at, message, 'tighten it cold; write `note: cold` where it was')];
+  });

@@ -7,6 +7,7 @@ import type { Problem } from '../../problem/problem.ts';
 import { inUnit, of } from '../../quantity/quantity.ts';
 import { newtonMetre } from '../../quantity/units.ts';
 import type { TorqueRow } from '../book.ts';
+import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -120,27 +121,19 @@ export const torqueDoesNotFit: Look = ({ torque }) => {
 /** A fastener tightened to a value that is the book’s in another unit. */
 export const tightenedInOtherUnit: Look = ({ ground, torque }) => {
   const byKey = new Map(torque.map((row) => [ground.key(row.fastener.id), row]));
-  return ground.jobs.flatMap((job) =>
-    job.work.flatMap((entry): readonly Problem[] => {
-      const row = byKey.get(ground.key(entry.thing));
-      const value = row?.value;
-      if (entry.verb !== 'tightened' || entry.torque === undefined || row === undefined || value === undefined)
-        return [];
-      const to = written(entry.torque, entry.at);
-      const [aimed, low] = [newtonMetres(to), newtonMetres(value.low)];
-      const slip = slipFromBook(aimed, low, value.high === undefined ? low : newtonMetres(value.high));
-      if (slip === undefined) return [];
-      const message = `${row.fastener.name} tightened to ${printFigure(to)}, the book has ${printFigure(value.low)}: ${slip}?`;
-      return [
-        query(
-          'torque-unit-slip',
-          entry.at,
-          message,
-          'look at the unit; if it was pulled so, slacken it and tighten it again',
-        ),
-      ];
-    }),
-  );
+  return workDone(ground, 'tightened').flatMap(({ entry }) => {
+    const row = entry.torque === undefined ? undefined : byKey.get(ground.key(entry.thing));
+    const value = row?.value;
+    if (entry.torque === undefined || row === undefined || value === undefined) return [];
+    const aimed = inUnit<'torque'>(entry.torque.quantity, newtonMetre);
+    const low = newtonMetres(value.low);
+    const slip = slipFromBook(aimed, low, value.high === undefined ? low : newtonMetres(value.high));
+    if (slip === undefined) return [];
+    const to = written(entry.torque, entry.at);
+    const message = `${row.fastener.name} tightened to ${printFigure(to)}, the book has ${printFigure(value.low)}: ${slip}?`;
+    const hint = 'look at the unit; if it was pulled so, slacken it and tighten it again';
+    return [query('torque-unit-slip', entry.at, message, hint)];
+  });
 };
 
 /** The slip that turns the value into the book’s own, where it is not that already. */

@@ -5,7 +5,7 @@ import { summaryTable } from '../views/measurement-summary.ts';
 import { onceAndOften, readOnce, seriesBlocks } from '../views/measurements.ts';
 import { viewNamed } from '../views/list.ts';
 import type { ViewContext } from '../views/view.ts';
-import { anchor, heading } from '../views/wording/blocks.ts';
+import { anchor, heading, sentence } from '../views/wording/blocks.ts';
 import { turning } from './turning.ts';
 import type { PageSpec } from './pages.ts';
 
@@ -36,7 +36,7 @@ export function measurementPages(context: ViewContext): readonly PageSpec[] {
 }
 
 function nameOf(series: Series): { readonly file: string; readonly title: string } {
-  return { file: seriesFile(series), title: series.name };
+  return { file: seriesFile(series), title: sentence(series.name) };
 }
 
 /** The page of a series that was read more than once, where the readings are on pages of their own. */
@@ -52,7 +52,7 @@ function atAGlance(context: ViewContext): readonly Block[] {
   const place = (series: Series): string => (isOnce.has(series) ? 'measurements.html#read-once' : seriesFile(series));
   return [
     heading(2, say('The last readings'), 'last-readings'),
-    summaryTable(context, (series) => [{ kind: 'link', text: series.name, to: `page:${place(series)}` }]),
+    summaryTable(context, (series) => [{ kind: 'link', text: sentence(series.name), to: `page:${place(series)}` }]),
     ...readOnce(context, once),
   ];
 }

@@ -1,4 +1,4 @@
-// The contents of the binder, as in a book. A long list is folded away on a narrow screen, without a script: all but its first lines and where one is.
+// The contents of the binder, as in a book. A long list is folded away on a narrow screen, without a script: all but the search and where one is.
 import type { Page } from '../sheet/sheet.ts';
 import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
@@ -28,7 +28,7 @@ interface Place {
 function linesHtml(lines: readonly ContentsLine[], place: Place, scope: Scope): string {
   const folds = lines.length > 8;
   let html = `<nav class="contents${folds ? ' folds' : ''}" id="contents" aria-label="Contents">\n<ul>\n`;
-  for (const [index, line] of lines.entries()) html += lineHtml(line, index < 2, place, scope);
+  for (const line of lines) html += lineHtml(line, place, scope);
   html += '</ul>\n';
   if (folds) {
     html += '<p class="unfold"><a href="#contents">Contents</a></p>\n';
@@ -37,8 +37,8 @@ function linesHtml(lines: readonly ContentsLine[], place: Place, scope: Scope): 
   return `${html}</nav>\n`;
 }
 
-function lineHtml(line: ContentsLine, isFirst: boolean, { file, here }: Place, scope: Scope): string {
-  const kept = isFirst || line === here ? ' class="kept"' : '';
+function lineHtml(line: ContentsLine, { file, here }: Place, scope: Scope): string {
+  const kept = line.file === 'search.html' || line === here ? ' class="kept"' : '';
   const current = line.file === file ? ' aria-current="page"' : line === here ? ' aria-current="true"' : '';
   return `<li${kept}><a href="${escapeHtml(scope.href(line.file))}"${current}>${escapeHtml(line.title)}</a></li>\n`;
 }

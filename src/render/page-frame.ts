@@ -24,7 +24,7 @@ export function framedHtml(framed: Framed, scope: Scope): string {
   const { site } = scope;
   const id = titleId === undefined ? '' : ` id="${escapeHtml(titleId)}"`;
   return (
-    `${headHtml(framed, scope)}<body>\n<a class="skip" href="#page">Skip to the page</a>\n${runningHead(site)}` +
+    `${headHtml(framed, scope)}<body>\n<a class="skip" href="#page">Skip to the page</a>\n${runningHead(scope)}` +
     `${contentsHtml(page, scope)}\n<main id="page" tabindex="-1"${narrows ? ' class="narrows"' : ''}>\n` +
     `<h1${id}>${escapeHtml(page.title)}</h1>\n${printHtml(page, scope)}${below}\n${benchHtml(page)}</main>\n` +
     `${turnHtml(page, scope)}${colophon(site)}</body>\n</html>\n`
@@ -51,9 +51,13 @@ function scriptHtml(file: string | undefined, scope: Scope): string {
   return file === undefined ? '' : `<script src="${escapeHtml(scope.href(`assets/${file}`))}" defer></script>\n`;
 }
 
-function runningHead({ machine, frame }: SiteFrame): string {
+/** Whose binder it is; the name leads to its first page. */
+function runningHead({ site: { machine, frame, contents }, href }: Scope): string {
+  const first = contents.find(({ file }) => file === 'index.html');
+  const name = escapeHtml(machine);
+  const named = first === undefined ? name : `<a href="${escapeHtml(href(first.file))}">${name}</a>`;
   const number = frame === '' ? '' : `<p class="frame">Frame …${escapeHtml(frame)}</p>\n`;
-  return `<header class="running">\n<p class="machine">${escapeHtml(machine)}</p>\n${number}</header>\n`;
+  return `<header class="running">\n<p class="machine">${named}</p>\n${number}</header>\n`;
 }
 
 function printHtml({ pdf }: Page, { site, href }: Scope): string {

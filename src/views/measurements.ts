@@ -4,7 +4,7 @@ import type { Series } from '../book/book.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { summaryTable } from './measurement-summary.ts';
 import { occasions, seriesGrid, sharedWords } from './series-grid.ts';
-import { anchor, column, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { anchor, column, heading, joined, lines, row, sentence, stack } from './wording/blocks.ts';
 import { dayText } from './wording/day.ts';
 import { jobDate } from './wording/job.ts';
 import { seriesLines } from './wording/series-lines.ts';
@@ -47,7 +47,7 @@ export function readOnce(context: ViewContext, once: readonly Series[]): readonl
 
 function leadTo(context: ViewContext, series: Series): Text {
   const place = isOnce(context, series) ? 'read-once' : anchor(series.item);
-  return [{ kind: 'link', text: series.name, to: `page:measurements.html#${place}` }];
+  return [{ kind: 'link', text: sentence(series.name), to: `page:measurements.html#${place}` }];
 }
 
 /** So many positions stand in one line. */
@@ -63,7 +63,7 @@ function isOnce(context: ViewContext, series: Series): boolean {
 /** The grid, the bounds and the plot of one series; of more occasions than `shown` the newest. */
 export function seriesBlocks(context: ViewContext, series: Series, shown?: number): readonly Block[] {
   return stack(
-    heading(2, series.name, anchor(series.item)),
+    heading(2, sentence(series.name), anchor(series.item)),
     bounds(context, series),
     seriesGrid(context, series, shown),
     seriesPlot(context.say, series),
@@ -118,6 +118,6 @@ function onceRows(context: ViewContext, series: Series): readonly Row[] {
     });
     const [first] = points;
     const day: Text = first === undefined ? '' : [jobDate(first.job)];
-    return row(series.name, values.join(', '), day, how, verdictsText(say, points));
+    return row(sentence(series.name), values.join(', '), day, how, verdictsText(say, points));
   });
 }

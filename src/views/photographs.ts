@@ -11,19 +11,23 @@ export const photographs = defineView({
   needs: 'machine',
   options: [],
   blocks: ({ book, say }): readonly Block[] => {
-    const all = book.photos.map(({ job, photo }) => thumbnail(job, photo));
+    const all = book.photos.map(({ job, photo }) => withFile(job, photo));
     return all.length === 0 ? stack(lines([say('No photo is named in a record.')])) : all;
   },
 });
 
-/** A photo, small, with its record and its file behind its caption. */
-export function thumbnail(job: Job, photo: Photo): PhotoBlock {
-  const name = photo.file.slice(photo.file.lastIndexOf('/') + 1);
+/** A photo, small, with its record behind its caption. */
+export function thumbnail(job: Job, photo: Photo): PhotoBlock & { readonly caption: readonly Inline[] } {
   const caption: readonly Inline[] = [
     ...(photo.caption === '' ? [] : [`${photo.caption} `]),
     { kind: 'link', text: job.title, to: `job:${job.id}` },
-    ', ',
-    { kind: 'code', text: name },
   ];
   return { ...photoBlock(job, photo, 'small'), caption };
+}
+
+/** On paper the file is named as well: to find it again. */
+function withFile(job: Job, photo: Photo): PhotoBlock {
+  const name = photo.file.slice(photo.file.lastIndexOf('/') + 1);
+  const small = thumbnail(job, photo);
+  return { ...small, caption: [...small.caption, ', ', { kind: 'code', text: name }] };
 }

@@ -1,4 +1,5 @@
 // The plot of a series: like with like, a line broken where the part was renewed, the limit in force across it.
+import { sentence } from './blocks.ts';
 import type { Series, SeriesPoint } from '../../book/book.ts';
 import { dayNumber } from '../../quantity/day-arithmetic.ts';
 import { inUnit } from '../../quantity/quantity.ts';
@@ -22,7 +23,7 @@ export function seriesPlot(say: (words: string) => string, series: Series): Plot
   if (new Set(readable.map((point) => point.day)).size < fewestDays) return undefined;
   return {
     type: 'plot',
-    title: series.name,
+    title: sentence(series.name),
     description: `${series.name}: ${say('readings by date, a line for each position and condition; the table beside it has every value')}.`,
     x: { label: say('date'), kind: 'day' },
     y: { label: unit.symbol },

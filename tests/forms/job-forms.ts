@@ -10,6 +10,7 @@ import { carrierName, fieldName } from '../../src/pdf/form.ts';
 import type { Job } from '../../src/records/model.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { makePdf } from '../pdf/read-pdf.ts';
+import { keeper } from '../set-up/kept.ts';
 
 export const today = '2026-11-21';
 export const machines = [
@@ -30,11 +31,23 @@ export interface JobForm {
 
 /** Every sheet that a job record keeps, as a form. */
 export async function jobForms(machine: string): Promise<readonly JobForm[]> {
+  return kept(machine, today);
+}
+
+const kept = keeper(async (machine) => makeForms(machine, () => true));
+
+/** The form of one sheet. */
+export async function jobForm(machine: string, id: string): Promise<JobForm | undefined> {
+  const [form] = await makeForms(machine, (sheet) => sheet.id === id);
+  return form;
+}
+
+async function makeForms(machine: string, isWanted: (sheet: Sheet) => boolean): Promise<readonly JobForm[]> {
   const read = readMachine(machine, today, {});
   const { binder } = read;
   if (binder === undefined) throw new Error(`${machine} cannot be read`);
   const forms: JobForm[] = [];
-  for (const sheet of binder.sheets) {
+  for (const sheet of binder.sheets.filter(isWanted)) {
     const job = keepingJob(sheet, binder.book);
     const form = job === undefined ? undefined : formOf(sheet, job, read.textOf(job.file) ?? '');
     if (job === undefined || form === undefined) continue;

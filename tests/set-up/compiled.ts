@@ -30,13 +30,17 @@ export async function compiled(): Promise<string> {
 
 let known: string | undefined;
 
-/** The same for whoever cannot wait: compiled by another process when it is not there yet. Sources do not change during a run. */
+/** The same for whoever cannot wait: another process compiles it when it is not there yet, and says where. */
 export function compiledNow(): string {
   if (known !== undefined) return known;
   const program = join(place(), 'splitpin.js');
-  if (!existsSync(program)) execFileSync(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url)]);
-  known = program;
-  return program;
+  known = existsSync(program) ? program : compiledElsewhere();
+  return known;
+}
+
+function compiledElsewhere(): string {
+  const words = ['--import', 'tsx', fileURLToPath(import.meta.url)];
+  return execFileSync(process.execPath, words, { encoding: 'utf8' }).trim();
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) console.log(await compiled());

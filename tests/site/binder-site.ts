@@ -10,6 +10,7 @@ import { renderPhonePage } from '../../src/render/phone-page.ts';
 import { pageScripts } from '../../src/render/page-scripts.ts';
 import { searchFileText, searchIndexFile } from '../../src/render/search-file.ts';
 import type { SiteFrame, SitePage } from '../../src/render/site-frame.ts';
+import { keeper } from '../set-up/kept.ts';
 import { standInPicture } from './stand-in-picture.ts';
 import type { WrittenFile } from './site-folder.ts';
 
@@ -25,7 +26,9 @@ export interface BinderSite {
 }
 
 /** Reads and renders a machine folder as of a day. */
-export async function binderSite(folder: string, today: string): Promise<BinderSite> {
+export const binderSite = keeper(makeSite);
+
+async function makeSite(folder: string, today: string): Promise<BinderSite> {
   const { binder, folder: machine, textOf } = readMachine(folder, today, {});
   if (binder === undefined) throw new Error(`${folder} cannot be read`);
   const stamp = { width: 1600, height: 1200, smallWidth: 400, smallHeight: 300, size: 0, modified: 0, key: '' };

@@ -14,6 +14,7 @@ import { withOwnContent } from '../../src/records/own/own-content.ts';
 import { readRecords } from '../../src/records/read.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import type { SourceFile } from '../../src/source/files.ts';
+import { keeper } from '../set-up/kept.ts';
 
 export interface TestBinder {
   readonly book: Book;
@@ -37,6 +38,18 @@ export function contentWith(instead: readonly SourceFile[] = []): readonly Sourc
 
 /** The binder of a folder below the project, its files changed as a test wants them. */
 export function binderOf(
+  folder: string,
+  today: string,
+  change?: (files: readonly SourceFile[]) => readonly SourceFile[],
+  content?: readonly SourceFile[],
+): TestBinder {
+  if (change === undefined && content === undefined) return asItIs(folder, today);
+  return makeBinder(folder, today, change, content);
+}
+
+const asItIs = keeper((folder, today) => makeBinder(folder, today));
+
+function makeBinder(
   folder: string,
   today: string,
   change: (files: readonly SourceFile[]) => readonly SourceFile[] = (files) => files,

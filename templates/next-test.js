@@ -13,6 +13,9 @@
   function outcomeOf(table, ref) {
     return indexOf(table).outcomes.get(ref);
   }
+  function testOf(table, id) {
+    return indexOf(table).tests.get(id);
+  }
   function rowsWith(table, ref) {
     return indexOf(table).rows.get(ref) ?? [];
   }
@@ -29,7 +32,7 @@
     const rows = /* @__PURE__ */ new Map();
     for (const [index, row] of table.together.entries())
       for (const ref of new Set(row.saw)) rows.set(ref, [...(rows.get(ref) ?? []), index]);
-    const made = { outcomes, rows };
+    const made = { tests: new Map(table.tests.map((test) => [test.id, test])), outcomes, rows };
     known.set(table, made);
     return made;
   }
@@ -41,12 +44,17 @@
     if (times < pull.down) return { ...pull, down: times, downFrom: from };
     return pull;
   }
+  function moved({ up, down }, times) {
+    const product = up * down;
+    if (product <= 0) return void 0;
+    if (times > up) return (times * down) / product;
+    return times < down ? (up * times) / product : 1;
+  }
   function weigh(table, refs) {
     const seen = new Set([...refs].sort(byText));
     const pulls = /* @__PURE__ */ new Map();
-    const tests = new Map(table.tests.map((test) => [test.id, test]));
     for (const ref of seen) {
-      const test = tests.get(refParts(ref).test);
+      const test = testOf(table, refParts(ref).test);
       if (test !== void 0) addTo(pulls, test, outcomeOf(table, ref)?.says ?? [], ref);
     }
     const rows = new Set(
@@ -195,10 +203,8 @@
     const factors = /* @__PURE__ */ new Map();
     const already = evidence.pulls.get(test.looksAt);
     for (const { cause, times } of outcome.says) {
-      const before = already?.get(cause) ?? noPull;
-      const after = pulled(before, times, '');
-      const product = before.up * before.down;
-      if (product > 0) factors.set(cause, (factors.get(cause) ?? 1) * ((after.up * after.down) / product));
+      const by = moved(already?.get(cause) ?? noPull, times);
+      if (by !== void 0) factors.set(cause, (factors.get(cause) ?? 1) * by);
     }
     const ref = `${test.id}=${outcome.id}`;
     for (const index of rowsWith(evidence.table, ref)) {
@@ -256,13 +262,12 @@
     return { id: test.id, tells, effort: test.effort, worth: tells / test.effort, expected };
   }
   function isOpen(table, test, seen, done, running, ran) {
-    const has = new Set(table.tests.map((one) => one.id));
     if (test.running && !running) return false;
     if (ran && isOfDeadEngine(table, test)) return false;
     if (test.turning && seen.has(engineStuck) && !test.when.includes(engineStuck)) return false;
     if (test.unless.some((ref) => seen.has(ref))) return false;
     if (test.when.length > 0 && !test.when.some((ref) => seen.has(ref))) return false;
-    return test.after.every((id) => done.has(id) || !has.has(id));
+    return test.after.every((id) => done.has(id) || testOf(table, id) === void 0);
   }
   function runs(table, seen) {
     return seenRunning(table, seen) || (table.runs && fits(table, engineRuns, seen));
@@ -273,7 +278,7 @@
   function saysTurned(table, refs) {
     return refs.some((ref) => {
       const outcome = outcomeOf(table, ref);
-      const test = table.tests.find((one) => one.id === refParts(ref).test);
+      const test = testOf(table, refParts(ref).test);
       return outcome !== void 0 && (test?.turns === true || outcome.running === true);
     });
   }

@@ -1,5 +1,5 @@
 // What was seen, weighed: for every cause the product of what speaks for and against it, and where each part comes from.
-import { outcomeOf, refParts, type OddsTable, type OddsTest, type Says } from './odds-table.ts';
+import { outcomeOf, refParts, testOf, type OddsTable, type OddsTest, type Says } from './odds-table.ts';
 
 /** The strongest for and the strongest against that tests looking at one thing give a cause. */
 export interface Pull {
@@ -31,13 +31,20 @@ export function pulled(pull: Pull, times: number, from: string): Pull {
   return pull;
 }
 
+/** What an outcome would multiply the product of a pull by; undefined where that product is 0. */
+export function moved({ up, down }: Pull, times: number): number | undefined {
+  const product = up * down;
+  if (product <= 0) return undefined;
+  if (times > up) return (times * down) / product;
+  return times < down ? (up * times) / product : 1;
+}
+
 /** Weighs a set of `test=outcome`. Linear in what they say; independent of their order. */
 export function weigh(table: OddsTable, refs: readonly string[]): Evidence {
   const seen = new Set([...refs].sort(byText));
   const pulls = new Map<string, Map<string, Pull>>();
-  const tests = new Map(table.tests.map((test) => [test.id, test]));
   for (const ref of seen) {
-    const test = tests.get(refParts(ref).test);
+    const test = testOf(table, refParts(ref).test);
     if (test !== undefined) addTo(pulls, test, outcomeOf(table, ref)?.says ?? [], ref);
   }
   const rows = new Set(table.together.flatMap((row, index) => (row.saw.every((ref) => seen.has(ref)) ? [index] : [])));

@@ -4,7 +4,7 @@
 // chance of a cause after it has the odds times f, and what a test tells of a cause is the mutual information of the two:
 // the divergence of its chances after the outcomes from their own mean. Exact for this model, without listing the sets.
 // A cause counts the more, the more of what was seen speaks for it.
-import { noPull, partsOf, pulled, type Evidence } from './evidence.ts';
+import { moved, noPull, partsOf, type Evidence } from './evidence.ts';
 import { chanceOf } from './cause-odds.ts';
 import { fits } from './contradictions.ts';
 import { engineRuns, rowsWith, type OddsCause, type OddsOutcome, type OddsTest } from './odds-table.ts';
@@ -83,10 +83,8 @@ export function factorsOf(evidence: Evidence, test: OddsTest, outcome: OddsOutco
   const factors = new Map<string, number>();
   const already = evidence.pulls.get(test.looksAt);
   for (const { cause, times } of outcome.says) {
-    const before = already?.get(cause) ?? noPull;
-    const after = pulled(before, times, '');
-    const product = before.up * before.down;
-    if (product > 0) factors.set(cause, (factors.get(cause) ?? 1) * ((after.up * after.down) / product));
+    const by = moved(already?.get(cause) ?? noPull, times);
+    if (by !== undefined) factors.set(cause, (factors.get(cause) ?? 1) * by);
   }
   const ref = `${test.id}=${outcome.id}`;
   for (const index of rowsWith(evidence.table, ref)) {

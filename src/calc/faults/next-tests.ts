@@ -2,7 +2,7 @@
 import { fits } from './contradictions.ts';
 import type { Evidence } from './evidence.ts';
 import { expectedOf, knownFrom } from './information.ts';
-import { engineRuns, engineStuck, outcomeOf, refParts, type OddsTable, type OddsTest } from './odds-table.ts';
+import { engineRuns, engineStuck, outcomeOf, refParts, testOf, type OddsTable, type OddsTest } from './odds-table.ts';
 
 export interface RankedTest {
   readonly id: string;
@@ -78,13 +78,12 @@ function isOpen(
   running: boolean,
   ran: boolean,
 ): boolean {
-  const has = new Set(table.tests.map((one) => one.id));
   if (test.running && !running) return false;
   if (ran && isOfDeadEngine(table, test)) return false;
   if (test.turning && seen.has(engineStuck) && !test.when.includes(engineStuck)) return false;
   if (test.unless.some((ref) => seen.has(ref))) return false;
   if (test.when.length > 0 && !test.when.some((ref) => seen.has(ref))) return false;
-  return test.after.every((id) => done.has(id) || !has.has(id));
+  return test.after.every((id) => done.has(id) || testOf(table, id) === undefined);
 }
 
 /** The engine runs when something seen says so, or when it is taken to run and nothing speaks against it. */
@@ -100,7 +99,7 @@ function seenRunning(table: OddsTable, seen: readonly string[]): boolean {
 export function saysTurned(table: OddsTable, refs: readonly string[]): boolean {
   return refs.some((ref) => {
     const outcome = outcomeOf(table, ref);
-    const test = table.tests.find((one) => one.id === refParts(ref).test);
+    const test = testOf(table, refParts(ref).test);
     return outcome !== undefined && (test?.turns === true || outcome.running === true);
   });
 }

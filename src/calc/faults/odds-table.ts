@@ -74,12 +74,18 @@ export function outcomeOf(table: OddsTable, ref: string): OddsOutcome | undefine
   return indexOf(table).outcomes.get(ref);
 }
 
+/** The test of an id; undefined for one that is not in the table. */
+export function testOf(table: OddsTable, id: string): OddsTest | undefined {
+  return indexOf(table).tests.get(id);
+}
+
 /** Numbers of the rows of `together` that hold a `test=outcome`, in their order. */
 export function rowsWith(table: OddsTable, ref: string): readonly number[] {
   return indexOf(table).rows.get(ref) ?? [];
 }
 
 interface TableIndex {
+  readonly tests: ReadonlyMap<string, OddsTest>;
   readonly outcomes: ReadonlyMap<string, OddsOutcome>;
   readonly rows: ReadonlyMap<string, readonly number[]>;
 }
@@ -99,7 +105,7 @@ function indexOf(table: OddsTable): TableIndex {
   const rows = new Map<string, number[]>();
   for (const [index, row] of table.together.entries())
     for (const ref of new Set(row.saw)) rows.set(ref, [...(rows.get(ref) ?? []), index]);
-  const made = { outcomes, rows };
+  const made = { tests: new Map(table.tests.map((test) => [test.id, test])), outcomes, rows };
   known.set(table, made);
   return made;
 }

@@ -138,6 +138,7 @@ async function photosFor(
   const made = await makePhotos({
     assets: shown,
     into,
+    large: true,
     // What a build has made small already is not made small again.
     known: new Map((work.last?.manifest.photos ?? []).map((photo) => [photo.file, photo])),
     takeOver: (file) => borrow(work.last, file, into),
@@ -151,9 +152,9 @@ async function photosFor(
   return { path, problems: made.problems };
 }
 
-/** A sheet by its name; all of them by `all`; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
+/** A sheet by its name; each once by `all`; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
 function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
-  if (wanted === 'all') return binder.sheets.filter((sheet) => sheet.id !== 'workings');
+  if (wanted === 'all') return binder.sheets.filter((sheet) => sheet.byName !== true);
   const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
   const { jobs } = binder.book;
   const exact = binder.sheets.filter((sheet) => sheet.id === name);

@@ -5,7 +5,7 @@ import { sheetCode } from '../records/square-codes.ts';
 import type { Block, Paper, Sheet } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
 import { recordsUpTo } from '../views/wording/records-up-to.ts';
-import { sheetsOf } from '../views/wording/sheet-names.ts';
+import { sheetsOf, waits } from '../views/wording/sheet-names.ts';
 import type { NamedSheet } from '../views/wording/sheet-names.ts';
 import { checkSheets } from './check-sheets.ts';
 import { contextOf } from './context.ts';
@@ -54,6 +54,7 @@ function sheetOf(context: ViewContext, named: NamedSheet, options: Options): She
     leftOut: leftOut(context),
     squareCode: sheetCode(machine, { id: named.id, code: definition.code }, named.job?.id),
     ...(definition.carries === 'data' ? { carriesData: true } : {}),
+    ...(waits(definition, book) ? { byName: true } : {}),
     get blocks() {
       made ??= sheetBlocks(context, named, 'paper');
       return made;

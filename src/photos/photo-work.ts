@@ -24,6 +24,8 @@ export interface PhotoWork {
   readonly into: string;
   /** Photos of the last build, by original file. */
   readonly known: ReadonlyMap<string, MadePhoto>;
+  /** Only the large copies are wanted: for paper. */
+  readonly large?: boolean;
   /** Takes a file of the last build over into the new folder; false when it is no longer there. */
   readonly takeOver: (file: string) => boolean;
   readonly progress: (done: number, all: number) => void;
@@ -57,7 +59,8 @@ async function makeOne(asset: Asset, work: PhotoWork): Promise<MadePhoto | Probl
   if (known?.key === key && isThere(known, work)) return { ...known, ...stamp };
   const names = photoNames(asset.file);
   try {
-    const size = await shrinkPhoto(asset.absolute, join(work.into, names.large), join(work.into, names.small));
+    const small = work.large === true ? undefined : join(work.into, names.small);
+    const size = await shrinkPhoto(asset.absolute, join(work.into, names.large), small);
     return { ...stamp, ...names, ...size };
   } catch {
     return brokenPhoto(asset.file);
@@ -65,7 +68,7 @@ async function makeOne(asset: Asset, work: PhotoWork): Promise<MadePhoto | Probl
 }
 
 function isThere(known: MadePhoto, work: PhotoWork): boolean {
-  return work.takeOver(known.large) && work.takeOver(known.small);
+  return work.takeOver(known.large) && (work.large === true || work.takeOver(known.small));
 }
 
 /** Content of the original and the settings of the copies, in one short word. */

@@ -7,7 +7,7 @@ import { unpackHeic } from './heic-decoder.ts';
 import { pictureHead } from './picture-head.ts';
 import { largeSide, smallSide } from './photo-names.ts';
 
-/** Pixel sizes of the two copies as written. */
+/** Pixel sizes of the two copies as written; 0 for a small one that was not wanted. */
 export interface PhotoSize {
   readonly width: number;
   readonly height: number;
@@ -32,15 +32,19 @@ export function decoder(): Promise<typeof sharpFunction> {
   return loaded;
 }
 
-/** Writes both copies; the small one is made from the large one, which saves a second decoding. Rejects when the photo is broken. */
-export async function shrinkPhoto(original: string, large: string, small: string): Promise<PhotoSize> {
+/**
+ * Writes both copies, or only the large one, which paper takes; the small one is made from the large one, which saves a second
+ * decoding. Rejects when the photo is broken.
+ */
+export async function shrinkPhoto(original: string, large: string, small: string | undefined): Promise<PhotoSize> {
   const sharp = await decoder();
   mkdirSync(dirname(large), { recursive: true });
-  mkdirSync(dirname(small), { recursive: true });
   const first = await fit(await uprightOf(original, sharp), largeSide)
     .flatten({ background: '#ffffff' })
     .jpeg({ quality: 80 })
     .toFile(large);
+  if (small === undefined) return { width: first.width, height: first.height, smallWidth: 0, smallHeight: 0 };
+  mkdirSync(dirname(small), { recursive: true });
   const second = await fit(sharp(large), smallSide).jpeg({ quality: 75 }).toFile(small);
   return { width: first.width, height: first.height, smallWidth: second.width, smallHeight: second.height };
 }

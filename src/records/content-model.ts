@@ -179,8 +179,8 @@ export interface SheetDefinition {
     readonly at: Place;
   }[];
   readonly on: readonly ('paper' | 'screen')[];
-  /** Made only when it is asked for: the workings. */
-  readonly asked?: boolean;
+  /** Made only when it is asked for by its name: the workings; or then and for a next owner: what repeats other sheets. */
+  readonly asked?: 'no' | 'yes' | 'handover';
   /** Section of the site's contents it is listed under. */
   readonly section: string;
   readonly at: Place;

@@ -289,4 +289,6 @@ export interface Sheet {
   readonly squareCode?: string;
   /** The file carries the binder's data for other programs. */
   readonly carriesData?: boolean;
+  /** Made only when it is asked for by its name: `all` leaves it out. */
+  readonly byName?: boolean;
 }

@@ -99,7 +99,7 @@ export function evening(
   ];
   const day = readDay(today);
   if (!day.ok) throw new Error(day.why.message);
-  const made = build({ files, assets: [], shared: [], content, before: [], today: day.value });
+  const made = build({ files, assets: [], shared: [], content, before: [], today: day.value, workings: true });
   if (made.value === undefined) throw new Error(made.problems.map((one) => one.message).join('\n'));
   const { book, sheets, pages } = made.value;
   return {

@@ -5,7 +5,7 @@ import { jobKinds } from '../kinds/job.ts';
 import { defineRecord } from '../kinds/record-kind.ts';
 import { placeOf, refuse, type Desk, type Spot } from '../shapes/desk.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
-import { choice, id, list, mapOf, scalar, text, yesNo } from '../shapes/plain.ts';
+import { choice, id, list, mapOf, scalar, text } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { applies } from './applies.ts';
 
@@ -61,7 +61,11 @@ export const sheetsKind = defineRecord<SheetDefinition>({
       title: need(text, 'its title'),
       per: need(choice('machine', 'planned job', 'job'), 'what one sheet is made for', { example: 'machine' }),
       on: or(list(choice('paper', 'screen')), ['paper', 'screen'], 'where it appears'),
-      asked: or(yesNo, false, 'made only when it is asked for, as the workings are'),
+      asked: or(
+        choice('no', 'yes', 'handover'),
+        'no',
+        'made only when it is asked for by its name, as the workings are; `handover`: then, and for a next owner',
+      ),
       section: need(text, 'entry of the site’s contents it is listed under', { example: 'Torque' }),
       paper: may(choice('a4', 'letter', 'a5', 'half-letter'), 'its paper, or as the machine says'),
       binding: or(choice('left', 'top'), 'left', 'the punched side'),

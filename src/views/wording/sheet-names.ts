@@ -21,13 +21,18 @@ function forJob(definition: SheetDefinition, job: Job): NamedSheet {
   return { id: `${definition.id}-${job.id}`, title: `${definition.title}: ${job.title}`, definition, job };
 }
 
+/** Whether a sheet is made only when it is asked for by its name. */
+export function waits({ asked = 'no' }: SheetDefinition, { copy }: Book): boolean {
+  return asked === 'yes' || (asked === 'handover' && copy === undefined);
+}
+
 /**
  * Every sheet of a book, in the order of the definitions; what does not apply to the machine is not made, and what is made only
  * when it is asked for comes with `asked`.
  */
 export function sheetsOf(book: Book, asked = false): readonly NamedSheet[] {
   const fitting = book.content.sheets.filter(
-    (one) => (asked || one.asked !== true) && appliesTo(one.applies, book.records.machine.features),
+    (one) => (asked || !waits(one, book)) && appliesTo(one.applies, book.records.machine.features),
   );
   return fitting.flatMap((definition): readonly NamedSheet[] => {
     if (definition.per === 'planned job') return book.plans.map((plan) => forPlan(definition, plan));

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { readMachine } from '../../src/command/read-machine.ts';
-import { bytesOf, copyOf, filled, jobForms, remove, today, type JobForm } from './job-forms.ts';
+import { bytesOf, copyOf, filled, jobForm, jobForms, remove, today, type JobForm } from './job-forms.ts';
 import { take } from './take-here.ts';
 
 const record = 'jobs/2026-11-21-top-end-again.md';
@@ -217,7 +217,7 @@ describe('a sheet of the machine', () => {
       join(folder, file),
       '---\ntitle: Looked over again\ndate: 2026-11-20\nkind: intake\nstate: planned\n---\n',
     );
-    const intake = (await jobForms(folder)).find(({ sheet }) => sheet.id === 'intake');
+    const intake = await jobForm(folder, 'intake');
     if (intake === undefined) throw new Error('no form of the intake');
     const tick = intake.blanks.find(({ kind, given }) => kind === 'tick' && given === undefined);
     const path = join(folder, 'filled.pdf');
@@ -225,7 +225,7 @@ describe('a sheet of the machine', () => {
     const took = await take(folder, [path], { yes: true });
     expect(took.code, took.said).toBe(0);
     expect(text(file)).toContain('state: under way');
-    const again = (await jobForms(folder)).find(({ sheet }) => sheet.id === 'intake');
+    const again = await jobForm(folder, 'intake');
     expect(again?.blanks.find(({ id }) => id === tick?.id)?.given).toBe('yes');
   });
 });

@@ -1,9 +1,9 @@
 // Every figure of every sheet of three machines is found again in the text that a reading program takes from its PDF.
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { sheetText } from '../goldens/sheet-text.ts';
 import { binderOf } from '../views/binder.ts';
-import { makePdf, openPdf, pageText } from './read-pdf.ts';
+import { openPdf, pageText } from './read-pdf.ts';
 import { sheetOf } from './sample-sheets.ts';
 
 const machines = ['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125'];
@@ -22,6 +22,9 @@ function figuresOf(text: string): readonly string[] {
 const written = (sheet: Sheet): string =>
   sheetText({ ...sheet, blocks: sheet.blocks.filter((one) => one.type !== 'plot') });
 
+/** With fonts that no other file has set anything in. */
+let makePdf: typeof import('./read-pdf.ts').makePdf;
+
 async function readBack(sheet: Sheet): Promise<string> {
   const made = await makePdf(sheet);
   const document = await openPdf(made.bytes);
@@ -32,6 +35,8 @@ async function readBack(sheet: Sheet): Promise<string> {
 describe('figures in the text of a PDF', () => {
   // A font meets the point first as part of these signs, and must not forget what it is.
   beforeAll(async () => {
+    vi.resetModules();
+    ({ makePdf } = await import('./read-pdf.ts'));
     const signs = ['…', ':', ';', '!', '?', '÷', '½', '¾', 'ä', '₂'].join(' ');
     await makePdf(sheetOf([{ type: 'heading', level: 2, id: 'signs', text: signs }]));
   });

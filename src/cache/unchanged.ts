@@ -24,7 +24,7 @@ export function isUnchanged(last: LastBuild, now: Question): boolean {
 
 /** True when a file of the last build is still there and has not been written to since. */
 export function isUntouched(last: LastBuild, file: string): boolean {
-  const stat = statSync(join(last.folder, file), { throwIfNoEntry: false });
+  const stat = statSync(`${last.folder}/${file}`, { throwIfNoEntry: false });
   return stat?.isFile() === true && stat.mtimeMs <= last.written;
 }
 

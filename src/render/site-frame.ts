@@ -76,10 +76,24 @@ export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFr
     prints: facts.prints ?? true,
     contents: facts.contents ?? firstOfEachSection(pages),
     photoOf: facts.photoOf ?? (() => undefined),
-    targetOf: (reference) =>
-      workingAmong(workings, reference) ??
-      printAmong(facts.printed, reference) ??
-      targetAmong(files, reference, facts.prints ?? true),
+    targetOf: eachOnce(
+      (reference) =>
+        workingAmong(workings, reference) ??
+        printAmong(facts.printed, reference) ??
+        targetAmong(files, reference, facts.prints ?? true),
+    ),
+  };
+}
+
+/** Thousands of pages refer to the same things: each is looked for once. */
+function eachOnce(find: SiteFrame['targetOf']): SiteFrame['targetOf'] {
+  const found = new Map<string, string | undefined>();
+  return (reference) => {
+    const before = found.get(reference);
+    if (before !== undefined || found.has(reference)) return before;
+    const target = find(reference);
+    found.set(reference, target);
+    return target;
   };
 }
 

@@ -2,8 +2,7 @@
 import type { Place } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
 import type { Money } from '../quantity/money.ts';
-import { inCurrency } from '../quantity/money-arithmetic.ts';
-import type { PartEntry, Records, StampedNumber } from '../records/model.ts';
+import type { PartEntry, StampedNumber } from '../records/model.ts';
 import type { Book } from './book.ts';
 import { plainName } from './names.ts';
 
@@ -16,7 +15,7 @@ export interface MovedPart {
   readonly job: string;
   readonly to?: string;
   readonly from?: string;
-  /** What it was set at, in the machine’s own currency; absent where nothing was set, or no rate is stated. */
+  /** What it was set at, as it was written. */
   readonly worth?: Money;
 }
 
@@ -41,16 +40,16 @@ export function besideOthers(folder: string, { records, parts }: Pick<Book, 'rec
     name,
     model,
     numbers: numbers.map((one) => ({ name: one.name, stamped: one.stamped })),
-    moved: movedParts({ records, parts }),
+    moved: movedParts({ parts }),
   };
 }
 
 /** Every part that came or went, in the order of the records. */
-export function movedParts({ records, parts }: Pick<Book, 'records' | 'parts'>): readonly MovedPart[] {
+export function movedParts({ parts }: Pick<Book, 'parts'>): readonly MovedPart[] {
   return parts.flatMap(({ job, part }): readonly MovedPart[] => {
     const { movedTo: to, movedFrom: from } = part;
     if (to === undefined && from === undefined) return [];
-    const worth = worthOf(part, records);
+    const worth = worthOf(part);
     return [
       {
         part: part.part,
@@ -66,9 +65,8 @@ export function movedParts({ records, parts }: Pick<Book, 'records' | 'parts'>):
 }
 
 /** A price beside `moved from` was not paid here, so it says what the part was set at. */
-function worthOf({ worth, price, movedFrom }: PartEntry, { machine }: Records): Money | undefined {
-  const set = worth ?? (movedFrom === undefined ? undefined : price);
-  return set === undefined ? undefined : inCurrency(set, machine.currency, machine.rates);
+function worthOf({ worth, price, movedFrom }: PartEntry): Money | undefined {
+  return worth ?? (movedFrom === undefined ? undefined : price);
 }
 
 /** The machine that a record means by a name: its folder, its name or its model, where only one has it. */

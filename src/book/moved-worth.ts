@@ -1,6 +1,6 @@
 // What a machine stands at once parts have moved: what was paid for it, less what the owner set for those that left, with those that came.
 import type { Money } from '../quantity/money.ts';
-import { sum } from '../quantity/money-arithmetic.ts';
+import { formatMoney, inCurrency } from '../quantity/money-arithmetic.ts';
 import { machineNamed, type MovedPart, type OneOfThem } from './beside-others.ts';
 import { plainName } from './names.ts';
 
@@ -9,12 +9,16 @@ export interface MovedWorth {
   readonly came: Money;
   /** Paid, less what is gone, with what came. */
   readonly left: Money;
-  /** Parts that nothing was set for, by name: what is left is not known as long as there is one. */
+  /** Parts that nothing was set for, or in money that no rate is stated for, by name: what is left is not known as long as there is one. */
   readonly notSet: readonly string[];
 }
 
-/** Undefined where no part is away or here from elsewhere. A part that came back is where it was. All money is in the currency of `paid`. */
-export function movedWorth(paid: Money, moved: readonly MovedPart[]): MovedWorth | undefined {
+/** Undefined where no part is away or here from elsewhere. A part that came back is where it was. `rates` are the machine’s, into the currency of `paid`. */
+export function movedWorth(
+  paid: Money,
+  moved: readonly MovedPart[],
+  rates: Readonly<Record<string, number>>,
+): MovedWorth | undefined {
   const gone = new Map<string, MovedPart>();
   const came = new Map<string, MovedPart>();
   for (const one of moved.toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))) {
@@ -22,46 +26,40 @@ export function movedWorth(paid: Money, moved: readonly MovedPart[]): MovedWorth
     if (one.from !== undefined && !gone.delete(key)) came.set(key, one);
     if (one.to !== undefined && !came.delete(key)) gone.set(key, one);
   }
-  const both = [...gone.values(), ...came.values()];
-  if (both.length === 0) return undefined;
-  const worth = (parts: ReadonlyMap<string, MovedPart>): Money =>
-    sum(
-      [...parts.values()].flatMap((one) => one.worth ?? []),
-      paid.currency,
-    );
-  const [out, here] = [worth(gone), worth(came)];
-  return {
-    gone: out,
-    came: here,
-    left: { minor: paid.minor - out.minor + here.minor, currency: paid.currency },
-    notSet: both.filter((one) => one.worth === undefined).map(({ part }) => part),
+  if (gone.size + came.size === 0) return undefined;
+  const { currency } = paid;
+  const notSet: string[] = [];
+  const together = (parts: ReadonlyMap<string, MovedPart>): Money => {
+    let minor = 0;
+    for (const { part, worth } of parts.values()) {
+      const own = worth === undefined ? undefined : inCurrency(worth, currency, rates);
+      if (own === undefined)
+        notSet.push(worth === undefined ? part : `${part} (${formatMoney(worth)}: no rate for ${worth.currency})`);
+      minor += own?.minor ?? 0;
+    }
+    return { minor, currency };
   };
+  const [out, here] = [together(gone), together(came)];
+  return { gone: out, came: here, left: { minor: paid.minor - out.minor + here.minor, currency }, notSet };
 }
 
-/** The moves of each machine, with what the other side set where this one says nothing, in the same currency. */
-export function withOthersWorth<T extends OneOfThem>(
-  machines: readonly T[],
-  currencyOf: (one: T) => string,
-): readonly T[] {
+/** The machines, with what the other side of a move set where their own says nothing. */
+export function withOthersWorth<T extends OneOfThem>(machines: readonly T[]): readonly T[] {
   const named = machineNamed(machines);
-  const set = new Map<string, Money>();
-  const key = (from: OneOfThem, to: OneOfThem, part: string): string =>
-    [from.folder, to.folder, plainName(part)].join('\n');
-  const sides = (one: T, { from, to, part }: MovedPart): string | undefined => {
+  const between = (one: OneOfThem, { from, to, part }: MovedPart): string => {
     const other = named(to ?? from ?? '');
-    if (other === undefined) return undefined;
-    return to === undefined ? key(other, one, part) : key(one, other, part);
+    if (other === undefined) return '';
+    const [left, came] = to === undefined ? [other, one] : [one, other];
+    return [left.folder, came.folder, plainName(part)].join('\n');
   };
+  const set = new Map<string, Money>();
   for (const one of machines)
-    for (const part of one.moved) {
-      const side = sides(one, part);
-      if (side !== undefined && part.worth !== undefined && !set.has(side)) set.set(side, part.worth);
-    }
-  return machines.map((one) => ({
-    ...one,
-    moved: one.moved.map((part) => {
-      const theirs = part.worth ?? set.get(sides(one, part) ?? '');
-      return theirs?.currency === currencyOf(one) ? { ...part, worth: theirs } : part;
-    }),
-  }));
+    for (const part of one.moved)
+      if (part.worth !== undefined && !set.has(between(one, part))) set.set(between(one, part), part.worth);
+  set.delete('');
+  const asSet = (one: T, part: MovedPart): MovedPart => {
+    const worth = part.worth ?? set.get(between(one, part));
+    return worth === undefined ? part : { ...part, worth };
+  };
+  return machines.map((one) => ({ ...one, moved: one.moved.map((part) => asSet(one, part)) }));
 }

@@ -46,6 +46,8 @@ export interface FrontLines extends OneOfThem {
   readonly needs: Needs;
   /** What was paid, ordered and agreed for it, fees apart. */
   readonly paid: Money;
+  /** Worth of one of another currency in its own, as its owner stated. */
+  readonly rates: Machine['rates'];
   /** What lies there for every machine; a machine’s own drawer stands in its own binder. */
   readonly shelf: readonly StockLine[];
   /** The table of the measuring tools that all of them share. */
@@ -70,6 +72,7 @@ export function frontLines(folder: string, book: Book): FrontLines {
     pressing: due.filter((line) => !unknown.has(line)).map(pressingLine),
     needs: needsOf(book),
     paid: outlookOf(book).machine,
+    rates: book.records.machine.rates,
     shelf: (book.records.workshop?.stock ?? []).filter(({ at }) => isShared(at.file)),
     instruments: sharedInstruments(book),
   };

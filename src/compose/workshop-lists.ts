@@ -56,7 +56,7 @@ export function dueTable(machines: readonly FrontLines[], say: Say): Block {
     rows: [
       ...sorted.slice(0, mostDue).map(({ one, line: { title, ours, action, state, why } }) => {
         const words = `${ours ? say(title) : title}, ${say(action)}`;
-        return row(name(one), into(one.folder, 'service.html', words), say(state), withDates(say(why)));
+        return row(name(one), into(one.folder, 'service.html', words), say(state), withDates(say(firstOf(why))));
       }),
       ...moreDue(sorted.length - mostDue, say),
       ...machines.flatMap((one) => neverDone(one, name(one), say)),
@@ -64,6 +64,11 @@ export function dueTable(machines: readonly FrontLines[], say: Say): Block {
     empty: say('Nothing is due, by the records.'),
     use: 'read',
   };
+}
+
+/** The bound that comes first; the others stand on the page of the machine. */
+function firstOf(why: string): string {
+  return why.split('; ')[0] ?? why;
 }
 
 /** So many lines, the most pressing first, keep the page small with any number of machines. */
@@ -133,9 +138,13 @@ export function movesTable(machines: readonly FrontLines[], say: Say): Block {
 /** What each machine stands at that gave parts or got some; what one side set counts for both. */
 export function movedWorths(machines: readonly FrontLines[], say: Say): readonly Block[] {
   const name = nameIn(machines);
-  const told = withOthersWorth(machines, ({ paid }) => paid.currency).flatMap((one): readonly string[] => {
-    const worth = movedWorth(one.paid, one.moved);
-    return worth === undefined ? [] : [`${name(one)}: ${movedWorthText(say, formatMoney(one.paid), worth)}`];
+  const told = withOthersWorth(machines).flatMap((one): readonly string[] => {
+    const worth = movedWorth(one.paid, one.moved, one.rates);
+    // Where nobody speaks of money, there is nothing to say of it.
+    const isSilent = one.paid.minor === 0 && worth?.gone.minor === 0 && worth.came.minor === 0;
+    return worth === undefined || isSilent
+      ? []
+      : [`${name(one)}: ${movedWorthText(say, formatMoney(one.paid), worth)}`];
   });
   return told.length === 0 ? [] : [lines(told)];
 }

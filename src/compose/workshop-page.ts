@@ -2,9 +2,10 @@
 import type { FolderQuery } from '../book/workshop-looks.ts';
 import type { Content } from '../records/content-model.ts';
 import { speaker } from '../sheet/dialect.ts';
-import type { Block, Page, Text } from '../sheet/sheet.ts';
+import type { Block, Inline, Page, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
+import { withDates } from '../views/wording/day.ts';
 import type { FrontLines } from './front-lines.ts';
 import {
   dueTable,
@@ -27,7 +28,6 @@ export interface StoppedMachine {
 }
 
 export interface WorkshopFacts {
-  readonly name: string;
   /** Machines with a new binder, in the order of their folders. A reference `machine:<folder>/<file>` leads into one. */
   readonly machines: readonly FrontLines[];
   readonly stopped: readonly StoppedMachine[];
@@ -42,7 +42,7 @@ export function composeWorkshop(facts: WorkshopFacts): Page {
   const say: Say = first === undefined ? (words) => words : speaker(facts.words, first.spelling);
   return {
     file: 'index.html',
-    title: facts.name,
+    title: say('The workshop'),
     section: 'workshop',
     blocks: stack(
       heading(2, say('The machines'), 'machines'),
@@ -110,6 +110,16 @@ function betweenLines({ asked }: WorkshopFacts, say: Say): readonly Block[] {
   if (asked.length === 0) return [];
   return [
     heading(2, say('Between the machines, for a person to look at'), 'between'),
-    lines(asked.map(({ folder, problem }) => joined([`${folder}: ${problem.message}`, problem.hint]))),
+    lines(
+      asked.map(({ folder, problem }) =>
+        joined([withDates(`${folder}: ${problem.message}`), coded(problem.hint ?? '')]),
+      ),
+    ),
   ];
+}
+
+/** Words to be written as they stand are between grave accents in a hint. */
+function coded(hint: string): Text {
+  const pieces = hint.split('`').map((text, index): Inline => (index % 2 === 1 ? { kind: 'code', text } : text));
+  return pieces.filter((piece) => piece !== '');
 }

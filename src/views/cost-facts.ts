@@ -84,7 +84,7 @@ export function costFacts({ book, say }: ViewContext): readonly Block[] {
 
 /** A machine that gives its parts away is worth less; a sum of what was paid alone would hide it. */
 function movedLine({ book, say }: Pick<ViewContext, 'book' | 'say'>, { machine }: Outlook): Block | undefined {
-  const worth = movedWorth(machine, movedParts(book));
+  const worth = movedWorth(machine, movedParts(book), book.records.machine.rates);
   if (worth === undefined) return undefined;
   return paragraphs(
     `${say('Parts that moved between machines')}: ${movedWorthText(say, formatMoney(machine), worth)}.`,

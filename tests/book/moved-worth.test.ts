@@ -6,13 +6,14 @@ import type { PartEntry } from '../../src/records/model.ts';
 import { book, job, machine, money, part } from './records.ts';
 
 const gbp = (text: string) => money(`${text} GBP`);
+const rates = { EUR: 0.8 };
 const of = (folder: string, ...parts: readonly (readonly [string, PartEntry])[]) =>
   besideOthers(
     folder,
     book(
       parts.map(([day, one]) => job(day, { parts: [one] })),
       '2026-06-01',
-      { records: { machine: machine({ name: folder, model: folder, rates: { EUR: 0.8 } }) } },
+      { records: { machine: machine({ name: folder, model: folder, rates }) } },
     ),
   );
 const went = (name: string, worth?: string) =>
@@ -20,7 +21,7 @@ const went = (name: string, worth?: string) =>
 
 test('a part that left takes its worth with it; without one the rest is not known', () => {
   const { moved } = of('donor', ['2026-05-01', went('carburettor', '40.00')], ['2026-05-08', went('tank')]);
-  expect(movedWorth(gbp('150.00'), moved)).toEqual({
+  expect(movedWorth(gbp('150.00'), moved, rates)).toEqual({
     gone: gbp('40.00'),
     came: gbp('0.00'),
     left: gbp('110.00'),
@@ -31,13 +32,13 @@ test('a part that left takes its worth with it; without one the rest is not know
 test('a part that came back is where it was, in whatever order the records lie', () => {
   const back = part('Carburettor', { movedFrom: 'rider' });
   const { moved } = of('donor', ['2026-05-20', back], ['2026-05-01', went('carburettor', '40.00')]);
-  expect(movedWorth(gbp('150.00'), moved)).toBeUndefined();
-  expect(movedWorth(gbp('150.00'), of('donor').moved)).toBeUndefined();
+  expect(movedWorth(gbp('150.00'), moved, rates)).toBeUndefined();
+  expect(movedWorth(gbp('150.00'), of('donor').moved, rates)).toBeUndefined();
 });
 
 test('a price beside “moved from” was paid on no side and is what it was set at; other money counts at the stated rate', () => {
   const { moved } = of('rider', ['2026-05-03', part('carburettor', { movedFrom: 'donor', price: money('50.00 EUR') })]);
-  expect(movedWorth(gbp('0.00'), moved)?.left).toEqual(gbp('40.00'));
+  expect(movedWorth(gbp('0.00'), moved, rates)?.left).toEqual(gbp('40.00'));
 });
 
 test('what one side set counts for the other, for the part and the machines that both name, in the same money', () => {
@@ -47,8 +48,11 @@ test('what one side set counts for the other, for the part and the machines that
     ['2026-05-03', part('the carburettor', { movedFrom: 'donor', worth: gbp('40.00') })],
     ['2026-05-03', part('tank', { movedFrom: 'a friend', worth: gbp('9.00') })],
   );
-  const [first] = withOthersWorth([donor, rider], () => 'GBP');
+  const [first] = withOthersWorth([donor, rider]);
   expect(first?.moved.map(({ worth }) => worth)).toEqual([gbp('40.00'), undefined]);
-  const [other] = withOthersWorth([donor, rider], () => 'USD');
-  expect(other?.moved.map(({ worth }) => worth)).toEqual([undefined, undefined]);
+});
+
+test('money that no rate is stated for leaves it unknown, and is named', () => {
+  const { moved } = of('donor', ['2026-05-01', part('tank', { movedTo: 'rider', worth: money('9.00 USD') })]);
+  expect(movedWorth(gbp('150.00'), moved, rates)?.notSet).toEqual(['tank (9.00\u00a0USD: no rate for USD)']);
 });

@@ -6,6 +6,8 @@ import { siteFrame } from '../../render/site-frame.ts';
 import type { Page } from '../../sheet/sheet.ts';
 
 interface FrontFacts {
+  /** What the workshop’s folder is called. */
+  readonly name: string;
   readonly machines: readonly FrontLines[];
   /** A machine's name as it stands in the page, and its folder as the disk spells it. */
   readonly folderOf: ReadonlyMap<string, string>;
@@ -15,10 +17,10 @@ interface FrontFacts {
 const printed = 7;
 
 /** Renders the page. Where nothing could be read, the frame says so by having no record. */
-export function renderFront(page: Page, { machines, folderOf }: FrontFacts): string {
+export function renderFront(page: Page, { name: workshop, machines, folderOf }: FrontFacts): string {
   const newest = machines.toSorted((a, b) => (a.recordsDate < b.recordsDate ? 1 : -1))[0];
   const frame = siteFrame([page], {
-    machine: page.title,
+    machine: workshop,
     frame: '',
     language: machines[0]?.spelling === 'us' ? 'en-US' : 'en-GB',
     recordsDate: newest?.recordsUpTo ?? '',

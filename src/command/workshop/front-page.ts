@@ -67,11 +67,11 @@ async function writeAnew({ folder, out, machines }: FrontJob, key: string, colou
   const asked = lookOverWorkshop(fronts);
   const { words } = readManual().content.value;
   const stopped = machines.flatMap(stoppedOf);
-  const composed = composeWorkshop({ name: basename(folder), machines: fronts, stopped, asked, words });
+  const composed = composeWorkshop({ machines: fronts, stopped, asked, words });
   const folderOf = new Map(machines.map((one) => [one.folder, basename(one.job.machine)]));
   const lines = await said(asked, machines, colour);
   const kept = machines.flatMap((one) => keptOf(one.folder, one.key, one.made.front));
-  writeFront(out, renderFront(composed, { machines: fronts, folderOf }), {
+  writeFront(out, renderFront(composed, { name: basename(folder), machines: fronts, folderOf }), {
     key,
     lines,
     machines: Object.fromEntries(kept),

@@ -1,4 +1,4 @@
-// How the tests are run: a worker on every core, each with one set of loaded modules for all its files, random values from one seed.
+// How the tests are run: a worker on every core, random values from one seed, and one set of loaded modules for all files that only compute.
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vitest/config';
 
@@ -12,18 +12,40 @@ const compiledThreads: Plugin = {
     id.endsWith('/own-thread.ts') && importer?.includes('/src/') === true ? compiledThread : undefined,
 };
 
+/**
+ * Folders whose files only compute: what modules keep hangs on data that a test makes anew, so they are loaded once for all, and
+ * loading was most of the time of a short file. Whoever makes pictures, starts processes or changes folders leaves traces in the process
+ * that no care of ours takes away, and gets one of its own.
+ */
+const computing = [
+  'architecture',
+  'book',
+  'entry',
+  'evenings',
+  'faults',
+  'goldens',
+  'layout',
+  'money',
+  'plan',
+  'problem',
+  'properties',
+  'published',
+  'views',
+].map((folder) => `tests/${folder}/**/*.test.ts`);
+
 export default defineConfig({
   plugins: [compiledThreads],
   test: {
-    include: ['tests/**/*.test.ts'],
     pool: 'forks',
     // Left to itself it keeps one core free, which is half of a small machine.
     maxWorkers: '100%',
-    // Most of a short file's time was loading. What modules keep hangs on data that a test makes anew; `set-up/each-file.ts` looks after the rest.
-    isolate: false,
     setupFiles: ['tests/set-up/each-file.ts'],
     testTimeout: 600_000,
     hookTimeout: 600_000,
     env: { NO_COLOR: '1' },
+    projects: [
+      { extends: true, test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: computing } },
+      { extends: true, test: { name: 'together', include: computing, isolate: false } },
+    ],
   },
 });

@@ -16,8 +16,8 @@ import type { Options } from './program.ts';
 import { phonePages } from './phone-file.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { frameFor } from './site-frame-for.ts';
-import { writePrint } from './print-task.ts';
-import { printFile } from './write-prints.ts';
+import { writePrint, type PhotoPath } from './print-task.ts';
+import { previewFile, printFile } from './write-prints.ts';
 
 /** A file as it is sent. */
 export interface Sent {
@@ -96,15 +96,17 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
   };
 
   const print = async (file: string): Promise<Uint8Array | undefined> => {
-    const sheet = good?.binder.sheets.find((each) => printFile(each) === file);
+    const sheet = good?.binder.sheets.find((each) => printFile(each) === file || previewFile(each) === file);
     if (good === undefined || sheet === undefined) return undefined;
     const { photos } = good;
     const path = join(scratch, 'sheet.pdf');
-    await writePrint(sheet, path, (photo) => {
-      const made = photos.get(photo);
+    const preview = join(scratch, 'sheet.svg');
+    const photo: PhotoPath = (named) => {
+      const made = photos.get(named);
       return made && { path: join(scratch, made.large), width: made.width, height: made.height };
-    });
-    return readFileSync(path);
+    };
+    await writePrint(sheet, path, photo, { preview });
+    return readFileSync(file === previewFile(sheet) ? preview : path);
   };
 
   const photo = (file: string): Uint8Array | undefined => {
@@ -125,6 +127,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
     file: async (file) => {
       if (file.endsWith('.html')) return sent('text/html; charset=utf-8', page(file) ?? phone(file));
       if (file.endsWith('.pdf')) return sent('application/pdf', await print(file));
+      if (file.startsWith('print/')) return sent('image/svg+xml', await print(file));
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));
       if (file === searchIndexFile) return sent(typeOf(file), good && searchText(good.binder));

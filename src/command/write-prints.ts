@@ -32,6 +32,11 @@ export function printFile(sheet: Sheet): string {
   return `print/${sheet.id}.pdf`;
 }
 
+/** File of the small picture of its first side, beside it. */
+export function previewFile(sheet: Sheet): string {
+  return `print/${sheet.id}.svg`;
+}
+
 interface Asked extends Sized {
   readonly file: string;
   readonly key: string;
@@ -45,7 +50,8 @@ export async function writePrints(work: PrintWork): Promise<Prints> {
   for (const sheet of work.sheets) {
     const one = askedOf(sheet, work);
     const before = known.get(one.file);
-    if (before?.key === one.key && takeOver(work.aside, one.file)) marks.set(one.file, before);
+    const same = before?.key === one.key;
+    if (same && takeOver(work.aside, one.file) && takeOver(work.aside, previewFile(sheet))) marks.set(one.file, before);
     else asked.push(one);
   }
   const threads =
@@ -60,6 +66,7 @@ export async function writePrints(work: PrintWork): Promise<Prints> {
     const one = asked[index];
     if (one === undefined) continue;
     noteFile(work.aside, one.file);
+    noteFile(work.aside, previewFile(one.task.sheet));
     // A sheet with a character missing is written again next time, so that it is said again.
     marks.set(one.file, { file: one.file, key: missingCharacters.length === 0 ? one.key : '', pages });
     if (missingCharacters.length > 0) missing.push({ sheet: one.task.sheet.title, characters: missingCharacters });
@@ -75,7 +82,8 @@ function askedOf(sheet: Sheet, work: PrintWork): Asked {
   const attach = work.carried(sheet);
   const parts = [work.program, text, ...photos.map((photo) => photo.key), ...attach.map(({ bytes }) => hashOf(bytes))];
   const places = new Map(photos.map((photo) => [photo.file, placeOf(photo, work.aside)]));
-  const task = { sheet, path: pathFor(work.aside, file), photos: places, attach };
+  const preview = pathFor(work.aside, previewFile(sheet));
+  const task = { sheet, path: pathFor(work.aside, file), photos: places, attach, preview };
   return { file, key: hashOf(parts.join('\n')), size: text.length, task };
 }
 

@@ -1,6 +1,6 @@
 // A sheet as a PDF: pages are laid out, drawn and handed out one by one; the same sheet gives the same bytes.
 import PDFDocument from 'pdfkit';
-import { layOut } from '../layout/layout.ts';
+import { layOut, type PlacedPage } from '../layout/layout.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { maker, writeAbout } from './about.ts';
 import { attachFiles, type Attached } from './attach.ts';
@@ -28,6 +28,8 @@ export interface PdfOptions {
   readonly attach?: readonly Attached[];
   /** The sheet is printed as a form to be filled in on a screen. */
   readonly form?: Form;
+  /** Is given the first page as it was placed, when it is known how many there are. */
+  readonly first?: (page: PlacedPage, pages: number) => void;
 }
 export interface Written {
   readonly pages: number;
@@ -76,14 +78,17 @@ export async function writePdf(sheet: Sheet, options: PdfOptions): Promise<Writt
     ...(fields === undefined ? {} : { fields }),
   };
   let pages = 0;
+  let first: PlacedPage | undefined;
   for (const page of layOut(options.form === undefined ? sheet : underForm(sheet, options.form), {
     width: widthOf,
     photo: options.photo,
   })) {
     drawPage(page, printing);
     pages += 1;
+    first ??= options.first === undefined ? undefined : page;
     if (pages % 50 === 0) await turn();
   }
+  if (first !== undefined) options.first?.(first, pages);
   printing.total.end(pages);
   fields?.end();
   printing.structure.end();

@@ -33,11 +33,22 @@ export function cellsHtml(cells: readonly Cell[], settings: readonly CellSetting
 }
 
 function cellHtml(cell: Cell, { align, head }: CellSetting, scope: Scope): string {
-  const text = cell.text === undefined ? '' : textHtml(cell.text, scope);
+  const text =
+    (cell.shows === undefined ? '' : previewHtml(cell.shows, scope)) +
+    (cell.text === undefined ? '' : textHtml(cell.text, scope));
   const classes = cell.big === true ? `${align} big`.trim() : align;
   const inside = cell.box === undefined ? text : boxHtml(cell, text);
   if (inside === '') return '<td></td>';
   return classes === '' ? `<td${head}>${inside}</td>` : `<td class="${classes}"${head}>${inside}</td>`;
+}
+
+/** The small picture of a sheet beside its PDF; A4 or nearly so, which keeps its place while it is loaded. */
+function previewHtml({ sheet, alt }: NonNullable<Cell['shows']>, scope: Scope): string {
+  const pdf = scope.link(`print:${sheet}`);
+  if (pdf === undefined) return '';
+  const picture = escapeHtml(pdf.replace(/\.pdf$/, '.svg'));
+  const image = `<img src="${picture}" alt="${escapeHtml(alt)}" width="99" height="140" loading="lazy">`;
+  return `<a class="side" href="${escapeHtml(pdf)}">${image}</a>`;
 }
 
 function boxHtml(cell: Cell, text: string): string {

@@ -45,6 +45,8 @@ export interface Cell {
   readonly written?: string;
   /** A reading, a torque or a line of safety: answered by itself, never together with others. */
   readonly singly?: boolean;
+  /** On a screen the first side of this sheet is shown small, and leads to its PDF, where there is one. */
+  readonly shows?: { readonly sheet: string; readonly alt: string };
   /** Id of the row whose ticks these are, where a row has several of them, as for grades: they are answered together. */
   readonly grades?: string;
 }

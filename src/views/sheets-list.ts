@@ -16,7 +16,12 @@ export const sheetsList = defineView({
     return [
       {
         type: 'table',
-        columns: [column(say('Code'), 1), column(say('Sheet'), 7), column(say('For the printer'), 4)],
+        columns: [
+          column(say('Code'), 1),
+          column(say('Sheet'), 7),
+          column(say('For the printer'), 4),
+          column(say('First side'), 3),
+        ],
         rows: rows(context),
         empty: say('There is no sheet.'),
         use: 'read',
@@ -60,12 +65,13 @@ function orderOf([first]: readonly NamedSheet[]): number {
   return at < 0 ? sections.length : at;
 }
 
-function sheetRow(say: (words: string) => string, { id, definition }: NamedSheet): Row {
+function sheetRow(say: (words: string) => string, { id, title, definition }: NamedSheet): Row {
   return row(
     definition.code,
     definition.on.includes('screen')
       ? [{ kind: 'link', text: say(definition.title), to: `sheet:${id}` }]
       : say(definition.title),
     [{ kind: 'link', text: 'PDF', to: `print:${id}` }],
+    { shows: { sheet: id, alt: `${say('First side')}: ${say(title)}` } },
   );
 }

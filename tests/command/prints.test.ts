@@ -39,7 +39,7 @@ interface Asked {
   readonly of?: readonly Sheet[];
 }
 
-/** Writes the sheets into the output folder, as a build does; gives the files that were written anew. */
+/** Writes the sheets into the output folder, as a build does; gives the PDFs that were written anew. */
 async function build({ threads = 0, carried = '{}', of = sheets }: Asked): Promise<readonly string[]> {
   const aside: Aside = openAside(out, readLastBuild(out));
   const prints = await writePrints({
@@ -55,7 +55,11 @@ async function build({ threads = 0, carried = '{}', of = sheets }: Asked): Promi
   const outputs = Object.fromEntries(aside.outputs);
   const made = { splitpin: 1 as const, program: 'p', options: '', inputs: [], photos: [], said: [], outputs };
   swapIn(aside, { ...made, prints: prints.marks });
-  return aside.written.toSorted();
+  const written = aside.written.filter((file) => file.endsWith('.pdf')).toSorted();
+  // Each with the small picture of its first side.
+  const pictures = written.map((file) => file.replace('.pdf', '.svg'));
+  expect(aside.written.filter((file) => file.endsWith('.svg')).toSorted()).toEqual(pictures);
+  return written;
 }
 
 const bytes = (): readonly string[] =>
@@ -76,7 +80,10 @@ describe('threads', () => {
   it('bring a fault of the disk home as it was', async () => {
     const [sheet] = sheets;
     if (sheet === undefined) throw new Error('no sheet');
-    const task = (path: string) => ({ size: 1, task: { sheet, path, photos: new Map(), attach: [] } });
+    const task = (path: string) => ({
+      size: 1,
+      task: { sheet, path, photos: new Map(), attach: [], preview: join(base, 'side.svg') },
+    });
     const tasks = [task(join(base, 'whole.pdf')), task(base)];
     for (const threads of [0, 1, 2])
       await expect(printAll(tasks, threads, () => undefined)).rejects.toMatchObject({ code: 'EISDIR' });

@@ -1,6 +1,7 @@
 // A series begins again when the part is renewed: by a repair that changes the data, a part fitted, a replacement.
 import type { Job, Limit, Repair } from '../records/model.ts';
 import type { Ground } from './ground.ts';
+import { keptByJob } from './kept-by-job.ts';
 import type { Namer } from './names.ts';
 
 export interface Renewal {
@@ -55,17 +56,25 @@ function itemsOf(part: string, byPart: ReadonlyMap<string, readonly string[]>): 
   return [];
 }
 
+/** The parts a record renewed, by key, with the name as it was written. */
+const renewedBy = keptByJob((job, key): ReadonlyMap<string, string> => {
+  const found = new Map<string, string>();
+  const add = (part: string): void => {
+    if (!found.has(key(part))) found.set(key(part), part);
+  };
+  for (const part of job.parts) if (part.state === 'fitted') add(part.part);
+  for (const entry of job.work) if (entry.verb === 'replaced') add(entry.thing);
+  return found;
+});
+
 /** What a record renewed, each with the words to print where the series begins again. */
 export function renewals(job: Job, ground: Ground, byPart: ReadonlyMap<string, readonly string[]>): readonly Renewal[] {
   const { key } = ground;
-  const found: Renewal[] = [];
-  const add = (part: string): void => {
-    for (const item of itemsOf(key(part), byPart)) {
-      if (!found.some((one) => one.item === item)) found.push({ item, what: `${part} fitted` });
+  const found: Renewal[] = job.repairs.map((repair) => ({ item: key(repair.of), what: repair.now, repair }));
+  for (const [part, name] of renewedBy(job, key)) {
+    for (const item of itemsOf(part, byPart)) {
+      if (!found.some((one) => one.item === item)) found.push({ item, what: `${name} fitted` });
     }
-  };
-  for (const repair of job.repairs) found.push({ item: key(repair.of), what: repair.now, repair });
-  for (const part of job.parts) if (part.state === 'fitted') add(part.part);
-  for (const entry of job.work) if (entry.verb === 'replaced') add(entry.thing);
+  }
   return found;
 }

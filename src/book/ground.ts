@@ -34,8 +34,19 @@ function byKey<T extends { readonly id: string }>(entries: readonly T[], key: Na
   return new Map(entries.map((entry) => [key(entry.id), entry]));
 }
 
-/** Sorts and indexes the records once; every later step is linear in what it reads. */
+const laid = new WeakMap<Records, Ground>();
+
+/** Sorts and indexes the records once, however many ask; every later step is linear in what it reads. `written` are all records, or those of a ground. */
 export function layGround(written: Records, content: Content, today: Day): Ground {
+  const before = laid.get(written);
+  if (before !== undefined && before.content === content && before.today === today) return before;
+  const made = layAnew(written, content, today);
+  laid.set(written, made);
+  laid.set(made.records, made);
+  return made;
+}
+
+function layAnew(written: Records, content: Content, today: Day): Ground {
   const isKnown = knownOn(today);
   const later = inOrder(written.jobs.filter((job) => !isKnown(job)));
   const isPlanOf = plansOfLater(later);

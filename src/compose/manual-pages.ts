@@ -1,5 +1,6 @@
 // The manual: the pages of content, the same for every machine, with an anchor at every heading.
 import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
+import type { Content } from '../records/content-model.ts';
 import type { ViewContext } from '../views/view.ts';
 import { anchor, heading } from '../views/wording/blocks.ts';
 import { count } from '../views/wording/count.ts';
@@ -37,7 +38,20 @@ function titleOf(title: string, number: number): string {
 /** The manual for the search: its pages and their headings, cut from the text without setting it. */
 export function manualEntries({ book, say }: ViewContext): readonly SearchEntry[] {
   const kind = say('manual');
-  return [...book.content.pages].flatMap(([id, about]): readonly SearchEntry[] => [
+  const known = entriesKept.get(book.content.pages);
+  if (known?.kind === kind) return known.entries;
+  const entries = entriesOf(book.content.pages, kind);
+  entriesKept.set(book.content.pages, { kind, entries });
+  return entries;
+}
+
+type ManualPages = Content['pages'];
+
+/** The manual is the same for every machine: its headings are looked for once. */
+const entriesKept = new WeakMap<ManualPages, { readonly kind: string; readonly entries: readonly SearchEntry[] }>();
+
+function entriesOf(pages: ManualPages, kind: string): readonly SearchEntry[] {
+  return [...pages].flatMap(([id, about]): readonly SearchEntry[] => [
     { kind, title: about.title, file: manualFile(id), words: () => '' },
     ...manualParts(id, about.body).flatMap(({ file, body }) => {
       const seen = new Map<string, number>();

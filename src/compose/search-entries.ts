@@ -25,11 +25,16 @@ export const alphabetFolder = 'a-z/';
 
 const none = (): string => '';
 
+function withoutFragment(file: string): string {
+  const cut = file.indexOf('#');
+  return cut < 0 ? file : file.slice(0, cut);
+}
+
 /** Entries in the order of the binder: its pages, the things in them, the records by date, the manual. */
 export function searchEntries(book: Book, pages: readonly PageSpec[]): readonly SearchEntry[] {
   const context = contextOf(book);
   const files = new Set(pages.map(({ file }) => file));
-  const isThere = ({ file }: SearchEntry): boolean => files.has(file.split('#')[0] ?? '');
+  const isThere = ({ file }: SearchEntry): boolean => files.has(withoutFragment(file));
   return [
     ...pageEntries(context, pages),
     ...thingEntries(context),

@@ -19,16 +19,32 @@ interface Part {
 export function searchPages(context: ViewContext, others: readonly PageSpec[]): readonly PageSpec[] {
   const { say } = context;
   const section = say('Search');
-  const parts = alphabet(context, searchEntries(context.book, others));
+  const entries = searchEntries(context.book, others);
+  // Sorted when one of its pages is asked for: of a served binder that is hardly ever.
+  let sorted: readonly Part[] | undefined;
+  const parts = (): readonly Part[] => (sorted ??= alphabet(context, entries));
   const first = { file: searchFile, title: section, section };
   const search = { script: 'search.js', with: 'search-index.js', label: section, data: '' };
   return [
-    { ...first, make: () => ({ ...first, blocks: searchBlocks(context, parts), bench: search }) },
-    ...parts.map((part, index): PageSpec => {
-      const page = { file: part.file, title: part.title, section };
-      return { ...page, make: () => ({ ...page, blocks: [listOf(part.entries)], ...beside(parts, index) }) };
+    { ...first, make: () => ({ ...first, blocks: searchBlocks(context, parts()), bench: search }) },
+    ...Array.from({ length: Math.ceil(entries.length / perPage) }, (_, index): PageSpec => {
+      const file = fileOf(index);
+      const title = (): string => parts()[index]?.title ?? '';
+      const blocks = (): readonly Block[] => [listOf(parts()[index]?.entries ?? [])];
+      return {
+        file,
+        section,
+        get title() {
+          return title();
+        },
+        make: () => ({ file, title: title(), section, blocks: blocks(), ...beside(parts(), index) }),
+      };
     }),
   ];
+}
+
+function fileOf(index: number): string {
+  return `${alphabetFolder}${count(index + 1)}.html`;
 }
 
 function searchBlocks({ say }: ViewContext, parts: readonly Part[]): readonly Block[] {
@@ -52,7 +68,7 @@ function alphabet({ say }: ViewContext, entries: readonly SearchEntry[]): readon
     const those = sorted.slice(page * perPage, (page + 1) * perPage).map(({ entry }) => entry);
     const [first, last] = [those[0]?.title ?? '', those.at(-1)?.title ?? ''];
     const title = pages === 1 ? say('From A to Z') : `${begin(first)} – ${begin(last)}`;
-    return { file: `${alphabetFolder}${count(page + 1)}.html`, title, entries: those };
+    return { file: fileOf(page), title, entries: those };
   });
 }
 

@@ -38,12 +38,24 @@ export function givenTwice(list: readonly Named[]): readonly Problem[] {
   });
 }
 
+/** The id of a file, and what it is compared by; kept with the file, which is read once while a binder is served. */
+const ids = new WeakMap<SourceFile, { readonly id: string; readonly key: string }>();
+
+function idOf(source: SourceFile): { readonly id: string; readonly key: string } {
+  const before = ids.get(source);
+  if (before !== undefined) return before;
+  const id = recordId(source.file);
+  const made = { id, key: id.toLowerCase() };
+  ids.set(source, made);
+  return made;
+}
+
 /** Job files whose names are one id: letter case and the two ways to write an accented letter do not tell files apart everywhere. */
 export function sameFile(files: readonly SourceFile[]): readonly Problem[] {
   const first = new Map<string, string>();
-  return files.flatMap(({ file }): readonly Problem[] => {
-    const id = recordId(file);
-    const key = id.toLowerCase();
+  return files.flatMap((source): readonly Problem[] => {
+    const { file } = source;
+    const { id, key } = idOf(source);
     const earlier = first.get(key);
     if (earlier === undefined) first.set(key, file);
     return earlier === undefined ? [] : [idTwice(id, { file, path: [] }, { file: earlier, path: [] })];

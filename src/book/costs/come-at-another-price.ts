@@ -49,6 +49,7 @@ export function comeAtAnotherPrice(
   lines: readonly CostLine[],
   key: Namer,
 ): { readonly lines: readonly CostLine[]; readonly changed: readonly string[] } {
+  if (!lines.some(({ entry }) => 'part' in entry && entry.state === 'ordered')) return { lines, changed: [] };
   const orders = new Map<string, Order[]>();
   const kept: (CostLine | undefined)[] = [...lines];
   const changed: string[] = [];

@@ -63,7 +63,10 @@ function gather(records: Records, jobs: readonly Job[], closed: readonly ClosedL
     key,
   );
   const { lines, changed } = comeAtAnotherPrice(bought, key);
-  const sent = happened.flatMap((job) => job.work.flatMap((entry) => sentOutLine(job, entry, back.get(entry), key)));
+  const sent = happened.flatMap((job) => {
+    const priced = job.work.filter(({ price }) => price !== undefined);
+    return priced.flatMap((entry) => sentOutLine(job, entry, back.get(entry), key));
+  });
   return {
     lines: [...lines, ...sent, ...coreLines(happened, key), ...sharedLines(records)],
     again,
@@ -95,12 +98,9 @@ export function countCosts(records: Records, all: readonly Job[], closed: readon
   const entries = lines.map((line): Costs['entries'][number] => {
     const { job, day, entry, amount, sign, group } = line;
     const open = isCommitted(line, ordered);
-    const said = {
-      day,
-      entry,
-      ...(job === undefined ? {} : { job }),
-      ...(open ? { committed: true } : {}),
-    };
+    const said: { -readonly [K in keyof Costs['entries'][number]]: Costs['entries'][number][K] } = { day, entry };
+    if (job !== undefined) said.job = job;
+    if (open) said.committed = true;
     const worth = inCurrency(amount, currency, rates);
     if (worth === undefined) {
       noRate.push(`${formatMoney(amount)} in ${whereOf(line)}: no rate for ${amount.currency}`);
@@ -112,7 +112,8 @@ export function countCosts(records: Records, all: readonly Job[], closed: readon
     if (open) committed += minor;
     byGroup.add(group, minor);
     byYear.add(day.slice(0, 4), minor);
-    return { ...said, inOwn: { minor, currency } };
+    said.inOwn = { minor, currency };
+    return said;
   });
   return {
     total: { minor: total, currency },

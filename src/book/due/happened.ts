@@ -67,7 +67,7 @@ function secondsOf(job: Job, ground: Ground): number | undefined {
 }
 
 function severeWords(job: Job, words: readonly string[]): readonly string[] {
-  if (job.ride === undefined) return [];
+  if (job.ride === undefined || words.length === 0) return [];
   const said = `${job.ride.weather ?? ''} ${job.ride.whatHappened ?? ''}`;
   return words.filter((word) => hasWords(said, word));
 }
@@ -96,13 +96,9 @@ export function whatHappened(ground: Ground, odometer: OdometerWork, lines: read
     const metres = odometer.metresAt(job.id, day);
     const seconds = secondsOf(job, ground) ?? last.secondsNow;
     if (seconds !== undefined) last.secondsNow = seconds;
-    const moment: Moment = {
-      job,
-      order,
-      day,
-      ...(metres === undefined ? {} : { metres }),
-      ...(seconds === undefined ? {} : { seconds }),
-    };
+    const moment: { -readonly [K in keyof Moment]: Moment[K] } = { job, order, day };
+    if (metres !== undefined) moment.metres = metres;
+    if (seconds !== undefined) moment.seconds = seconds;
     for (const id of servicesOf(job, included)) {
       const list = done.get(id) ?? [];
       list.push(moment);

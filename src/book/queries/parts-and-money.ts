@@ -1,21 +1,26 @@
 // Parts from nowhere, and money that is still out.
 import { formatMoney } from '../../quantity/money-arithmetic.ts';
-import type { MoneyEntry } from '../../records/model.ts';
+import type { Job, MoneyEntry, PartEntry } from '../../records/model.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
+const ofItself: ReadonlySet<string> = new Set(['original', 'made', 'repaired']);
+
+function saysWhence({ from, price, movedFrom, class: kind }: PartEntry): boolean {
+  return (
+    from !== undefined || price !== undefined || movedFrom !== undefined || (kind !== undefined && ofItself.has(kind))
+  );
+}
+
 /** A part fitted that was never bought, found or moved. */
 export const partFromNowhere: Look = ({ ground }) => {
+  const fitted = ({ parts }: Job): boolean => parts.some((part) => part.state === 'fitted' && !saysWhence(part));
+  if (!ground.jobs.some(fitted)) return [];
   const got = new Set<string>();
   return ground.jobs.flatMap((job) =>
     job.parts.flatMap((part) => {
       const key = ground.key(part.part);
-      const named =
-        part.from !== undefined ||
-        part.price !== undefined ||
-        part.movedFrom !== undefined ||
-        ['original', 'made', 'repaired'].includes(part.class ?? '');
-      const known = named || got.has(key);
+      const known = saysWhence(part) || got.has(key);
       if (known || part.state !== 'fitted') got.add(key);
       if (known || part.state !== 'fitted') return [];
       return [

@@ -7,7 +7,7 @@ import type { InputMark, LastBuild } from './manifest.ts';
 export interface Question {
   readonly program: string;
   readonly options: string;
-  /** The machine folder, and what is in it now. */
+  /** The machine folder, and what is in it now: asked for once, and only when program and options are those of the last build. */
   readonly folder: string;
   readonly stamps: readonly { readonly file: string; readonly size: number; readonly modified: number }[];
 }
@@ -16,9 +16,10 @@ export interface Question {
 export function isUnchanged(last: LastBuild, now: Question): boolean {
   const { manifest } = last;
   if (manifest.program !== now.program || manifest.options !== now.options) return false;
-  if (manifest.inputs.length !== now.stamps.length) return false;
+  const { stamps } = now;
+  if (manifest.inputs.length !== stamps.length) return false;
   const known = new Map(manifest.inputs.map((mark) => [mark.file, mark]));
-  const sameInputs = now.stamps.every((stamp) => sameInput(known.get(stamp.file), stamp, now.folder));
+  const sameInputs = stamps.every((stamp) => sameInput(known.get(stamp.file), stamp, now.folder));
   return sameInputs && Object.keys(manifest.outputs).every((file) => isUntouched(last, file));
 }
 

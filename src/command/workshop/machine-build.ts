@@ -54,6 +54,15 @@ export async function buildMachine(job: BuildJob, terminal: Terminal): Promise<B
 }
 
 function sameAsLast(last: LastBuild, job: BuildJob): boolean {
-  const stamps = stampsOf(job.machine);
-  return isUnchanged(last, { program: job.program, options: job.choices, folder: job.machine, stamps });
+  const { program, choices: options, machine: folder } = job;
+  const asked = {
+    program,
+    options,
+    folder,
+    // Another day or another program is another build, and then no file need be looked at.
+    get stamps() {
+      return stampsOf(folder);
+    },
+  };
+  return isUnchanged(last, asked);
 }

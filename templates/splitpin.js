@@ -104,4 +104,6 @@
   if (log.length > 0) addNarrowing(entriesOf(log), log[0]);
   spareTabStops();
   addEventListener('resize', spareTabStops);
+  // Letters of another width arrive after the page.
+  document.fonts.ready.then(spareTabStops);
 })();

@@ -28,10 +28,13 @@ export function padded(values: readonly number[], air: number): Span {
   return { from: low - width * air, to: high + width * air };
 }
 
-/** Scale of plain numbers over a span, drawn from `start` to `end`, with about `count` ticks. */
-export function numberScale(span: Span, start: number, end: number, count: number): Scale {
+/** Scale of plain numbers over a span, drawn from `start` to `end`, with about `count` ticks; `counts` where all values are whole. */
+export function numberScale(span: Span, start: number, end: number, count: number, counts = false): Scale {
   const scale = scaleLinear().domain([span.from, span.to]).range([start, end]);
-  const values = scale.ticks(count);
+  const all = scale.ticks(count);
+  const whole = all.filter((value) => Number.isInteger(value));
+  // Where only whole numbers can stand, as in a count of things, nothing is marked between them.
+  const values = counts && whole.length >= 2 ? whole : all;
   const decimals = decimalsOf(values);
   return {
     place: (value) => scale(value),
@@ -64,7 +67,8 @@ export function yScale(plot: PlotBlock, start: number, end: number): Scale {
   const values = plot.series.flatMap((series) => series.points.map((point) => point.y));
   const limits = plot.limits.map((limit) => limit.y);
   const count = Math.max(2, Math.floor(Math.abs(end - start) / 32));
-  return numberScale(padded([...values, ...limits], 0.06), start, end, count);
+  const all = [...values, ...limits];
+  return numberScale(padded(all, 0.06), start, end, count, all.every(Number.isInteger));
 }
 
 /** ISO dates as short as the ticks allow: year, year and month, or the day. */

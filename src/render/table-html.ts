@@ -1,9 +1,9 @@
 // The heads and rows of tables, written out by hand because every page has them.
-import type { Column, GridBlock, Row, TableBlock } from '../sheet/sheet.ts';
+import type { Cell, Column, GridBlock, Row, TableBlock } from '../sheet/sheet.ts';
 import { cellSettings, cellsHtml, type CellSetting } from './cell-html.ts';
 import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
-import { textHtml } from './text-html.ts';
+import { plainText, textHtml } from './text-html.ts';
 
 /** A table below its caption, or what stands in its place where it has no rows. */
 export function tableHtml(block: TableBlock, scope: Scope): string {
@@ -48,24 +48,34 @@ function headsHtml(columns: readonly Column[]): string {
   return html;
 }
 
+/** A cell of so many letters is a paragraph, for which a third of a telephone is too narrow. */
+const paragraph = 90;
+
 /**
  * Whether a table is set line under line where the screen is narrow. A table to work from always is, from four columns on;
  * one to read only while a row is short, since many like rows are better compared side by side, moving sideways.
+ * One of three columns is where a cell of it is a paragraph.
  */
-function stacks(use: TableBlock['use'], columns: number): boolean {
-  return columns >= 4 && (use === 'work' || columns < 8);
+function stacks({ use, columns, rows }: TableBlock): boolean {
+  if (columns.length === 3) return rows.some((row) => row.kind === 'cells' && row.cells.some(isParagraph));
+  return columns.length >= 4 && (use === 'work' || columns.length < 8);
+}
+
+function isParagraph({ text = '' }: Cell): boolean {
+  return text.length >= paragraph || (typeof text !== 'string' && plainText(text).length >= paragraph);
 }
 
 /** Class of a table by its use and breadth. On the screen a card is read like any table. */
-function tableClass({ use: asked, columns }: TableBlock): string {
-  const use = asked === 'card' ? 'read' : asked;
-  if (columns.length < 4) return `${use} few`;
-  return stacks(use, columns.length) ? `${use} stacks` : use;
+function tableClass(block: TableBlock): string {
+  const use = block.use === 'card' ? 'read' : block.use;
+  const few = block.columns.length < 4 ? ' few' : '';
+  return `${use}${few}${stacks(block) ? ' stacks' : ''}`;
 }
 
 /** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
-function rowsHtml({ rows, columns, use }: TableBlock, scope: Scope): string {
-  const settings = cellSettings(columns, stacks(use, columns.length));
+function rowsHtml(block: TableBlock, scope: Scope): string {
+  const { rows, columns } = block;
+  const settings = cellSettings(columns, stacks(block));
   let html = '';
   for (const row of rows)
     html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, settings, scope);

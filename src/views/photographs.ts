@@ -17,17 +17,19 @@ export const photographs = defineView({
 });
 
 /** A photo, small, with its record behind its caption. */
-export function thumbnail(job: Job, photo: Photo): PhotoBlock & { readonly caption: readonly Inline[] } {
-  const caption: readonly Inline[] = [
+export function thumbnail(job: Job, photo: Photo): PhotoBlock {
+  return { ...photoBlock(job, photo, 'small'), caption: named(job, photo) };
+}
+
+function named(job: Job, photo: Photo): readonly Inline[] {
+  return [
     ...(photo.caption === '' ? [] : [`${photo.caption} `]),
     { kind: 'link', text: job.title, to: `job:${job.id}` },
   ];
-  return { ...photoBlock(job, photo, 'small'), caption };
 }
 
 /** On paper the file is named as well: to find it again. */
 function withFile(job: Job, photo: Photo): PhotoBlock {
   const name = photo.file.slice(photo.file.lastIndexOf('/') + 1);
-  const small = thumbnail(job, photo);
-  return { ...small, caption: [...small.caption, ', ', { kind: 'code', text: name }] };
+  return { ...thumbnail(job, photo), caption: [...named(job, photo), ', ', { kind: 'code', text: name }] };
 }

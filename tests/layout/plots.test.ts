@@ -30,6 +30,16 @@ describe('drawPlot', () => {
     expect(ys).toEqual(ys.toSorted((a, b) => b - a));
   });
 
+  it('marks no half of a thing where things are counted, and parts of a unit where they were measured', () => {
+    const of = (ys: readonly number[]): readonly string[] => {
+      const points = ys.map((y, at) => ({ x: 20_000 + 40 * at, y }));
+      const series = [{ name: 'a', mark: 'dot', line: 'solid', points }] as const;
+      return words(drawPlot(plotWith({ x: { label: 'date', kind: 'day' }, limits: [], series }), size));
+    };
+    expect(of([0, 1, 0, 1]).filter((word) => word.includes('.'))).toEqual([]);
+    expect(of([0, 1.5, 0, 1]).filter((word) => word.includes('.')).length).toBeGreaterThan(0);
+  });
+
   it('keeps the distances of readings in proportion', () => {
     const points = [0, 10, 30].map((x) => ({ x, y: x }));
     const block = plotWith({

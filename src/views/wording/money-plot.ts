@@ -17,10 +17,12 @@ export function moneyPlot(say: (words: string) => string, costs: Costs): PlotBlo
   const days = [...byDay].toSorted(([one], [other]) => one - other);
   if (days.length < 2) return undefined;
   let sum = 0;
-  const points = days.map(([x, minor]) => {
+  const sums = days.map(([x, minor]) => {
     sum += minor;
     return { x, y: sum / minorUnits, label: formatMoney({ minor: sum, currency: costs.total.currency }) };
   });
+  // Before the first day nothing was spent, and the scale begins there.
+  const points = [...sums.slice(0, 1).map(({ x }) => ({ x, y: 0 })), ...sums];
   const { limit } = costs;
   return {
     type: 'plot',

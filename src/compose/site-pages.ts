@@ -20,7 +20,12 @@ interface Plain {
 
 /** Before the log and the measurements in the contents. */
 const front: readonly Plain[] = [
-  { file: 'index.html', title: 'The machine', views: ['standing', 'portrait', 'machine-head'], sheet: 'machine-card' },
+  {
+    file: 'index.html',
+    title: 'The machine',
+    views: ['whose-copy', 'standing', 'portrait', 'machine-head'],
+    sheet: 'machine-card',
+  },
   {
     file: 'evening.html',
     title: 'This evening',

@@ -10,7 +10,7 @@ const somebody = 'a private person';
 const trades =
   /\b(?:ltd|limited|plc|inc|llc|llp|gmbh|kg|ag|bv|sarl|srl|spa|ab|oy|co|company|corp|corporation|bros|brothers|sons|motors?|motorcycles?|cycles?|bikes?|spares?|parts?|scheme|shops?|stores?|works?|workshops?|garages?|engineers?|engineering|supply|supplies|suppliers?|services?|centres?|centers?|dealers?|agents?|agency|factors?|makers?|menders?|repairs?|breakers?|dismantlers?|autojumble|jumble|market|auctions?|auctioneers?|clubs?|museum|library|foundry|platers?|plating|chrome|chroming|coatings?|blasting|welding|machining|machinists?|reborers?|rebores?|reliners?|tyres?|tires?|wheels?|bearings?|seals?|gaskets?|chains?|pistons?|magnetos?|electrics|batteries|tools?|fasteners?|steel|metals|paints?|upholstery|trimmers?|school|college|council|office)\b/iu;
 
-/** A word as names have them: `Brenner`, `O’Dwyer`, `T.`; not `N·m`, and no small word. */
+/** A word as names have them, or an initial with its point; not a unit such as `N·m`, and no small word. */
 const word = String.raw`(?:\p{Lu}\.|\p{Lu}[\p{L}'’-]*\p{Ll}[\p{L}'’-]*)`;
 const name = new RegExp(String.raw`(?<![\p{L}\p{N}·])${word}(?: ${word}){0,2}(?![\p{L}\p{N}·])`, 'u');
 const small = /^(?:The|A|An|My|Our|His|Her|Their|From|By|At|In|On|Off|Old|New)\s+/u;

@@ -6,6 +6,7 @@ import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { distanceText, odometerStatement } from './wording/distance.ts';
 import { gravestFindings } from './known-findings.ts';
+import { whoseCopy } from './whose-copy.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -19,22 +20,12 @@ export const historyCover = defineView({
   blocks: (context) =>
     stack(
       heading(1, context.book.records.machine.name, 'cover'),
-      whoseCopy(context),
+      context.book.copy === 'buyer' ? whoseCopy(context) : undefined,
       facts(context),
       paragraphs(odometerStatement(context)),
       photos(context),
     ),
 });
-
-/** A buyer's copy says what it is, so that a mark in a line is not taken for a gap in the work. */
-function whoseCopy({ book, say }: ViewContext): Block | undefined {
-  if (book.copy !== 'buyer') return undefined;
-  return paragraphs(
-    say(
-      'Buyer’s copy. Left out: names, addresses, telephone numbers, signatures, key numbers, papers and whatever else its owner kept private. “(left out)” and “?” stand in its place; nothing else was changed.',
-    ),
-  );
-}
 
 function facts({ book, say }: ViewContext): Block {
   const { jobs, machine } = book.records;

@@ -67,6 +67,7 @@ import { sheetsList } from './sheets-list.ts';
 import { shopping } from './shopping.ts';
 import { sources } from './sources.ts';
 import { standing } from './standing.ts';
+import { whoseCopyView } from './whose-copy.ts';
 import { stateLeft } from './state-left.ts';
 import { stillHolds } from './still-holds.ts';
 import { story } from './story.ts';
@@ -160,6 +161,7 @@ export const views: readonly View[] = [
   shopping,
   sources,
   standing,
+  whoseCopyView,
   stateLeft,
   stillHolds,
   story,

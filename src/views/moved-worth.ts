@@ -7,7 +7,7 @@ import type { Say } from './wording/work.ts';
 export function movedWorthText(say: Say, paid: string, { gone, came, left, notSet }: MovedWorth): string {
   const stands =
     notSet.length > 0
-      ? `${say('what is left in it is not known: nothing was set for')} ${notSet.join(', ')}`
+      ? `${say('what is left in it is not known: no worth that counts for')} ${notSet.join(', ')}`
       : `${formatMoney(left)} ${say('left in it')}`;
   return [
     `${paid} ${say('paid, fees apart')}`,

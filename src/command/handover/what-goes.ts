@@ -47,7 +47,7 @@ function goes(copy: BuyersCopy, records: Records, withoutPrices: boolean): reado
     ...copy.pictures.map(
       ({ asset, cover }) => asset.file + (cover.length === 0 ? '' : ` (${count(cover.length, 'part')} covered)`),
     ),
-    ...(firms.length === 0 ? [] : [`firms and sellers named in it: ${firms.join('; ')}`]),
+    ...(firms.length === 0 ? [] : [`firms named in it: ${firms.join('; ')}`]),
     ...(withoutPrices ? [] : ['prices and amounts (--without-prices keeps them)']),
     'the binder with its sheets as PDF, the data as JSON and as tables, the manual of formats, a read-me',
   ];

@@ -37,7 +37,10 @@ export function finder(data: SearchData): Find {
   };
 }
 
-/** All words have to be there; only where nothing has them all, some. */
+/** Letters on each side where two words were written as one. */
+const leastPart = 3;
+
+/** All words have to be there; where nothing has them all, with two of them that were written as one; then some. */
 function resultsOf(index: MiniSearch<Row>, query: string): readonly { readonly id: number; readonly score: number }[] {
   const options = {
     prefix: true,
@@ -48,8 +51,24 @@ function resultsOf(index: MiniSearch<Row>, query: string): readonly { readonly i
     weights: { fuzzy: 0.3, prefix: 0.6 },
   } as const;
   const all = index.search(query, { ...options, combineWith: 'AND' });
-  const results = all.length > 0 ? all : index.search(query, { ...options, combineWith: 'OR' });
+  const parted = all.length > 0 ? all : inParts(index, query);
+  const results = parted.length > 0 ? parted : index.search(query, { ...options, combineWith: 'OR' });
   return results.map(({ id, score }) => ({ id: Number(id), score }));
+}
+
+/** `sparkplug` as spark and plug: the first way to part a word at which something has all of the words, begun or whole. */
+function inParts(index: MiniSearch<Row>, query: string): ReturnType<MiniSearch<Row>['search']> {
+  const words = wordsOfQuery(query);
+  const tokenize = (text: string): string[] => text.split(' ');
+  for (const [place, word] of words.entries()) {
+    if (!/^\p{L}+$/u.test(word)) continue;
+    for (let at = leastPart; at <= word.length - leastPart; at += 1) {
+      const parted = words.with(place, `${word.slice(0, at)} ${word.slice(at)}`).join(' ');
+      const found = index.search(parted, { prefix: true, combineWith: 'AND', boost: { title: 6 }, tokenize });
+      if (found.length > 0) return found;
+    }
+  }
+  return [];
 }
 
 function foundOf({ kinds }: SearchData, entry: Entry | undefined): readonly Found[] {

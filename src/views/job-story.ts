@@ -29,7 +29,7 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
     jobFacts(context, job),
     planned(context),
     words(context, job),
-    jobPhotos(job),
+    jobPhotos(job, 'half'),
     jobWork(context, job, within),
     jobLeft(context, job, within),
     jobChecks(context, job, within),

@@ -61,6 +61,12 @@ describe('the demo', () => {
     expect(first(frame.replaceAll(/[^\p{L}\p{N}]/gu, ''))).toBe(`Frame ${frame}`);
   });
 
+  it('gives two words that were written as one, and still nothing for what is no word', () => {
+    expect(first('sparkplug')).toMatch(/spark(?:ing)? plug/iu);
+    expect(first('headgasket')).toMatch(/head gasket/iu);
+    expect(titles('zzzqqqxx')).toEqual([]);
+  });
+
   it('gives every part by its number', () => {
     const { binder } = readMachine('demo-bike', '2026-11-14', {});
     const parts =

@@ -2,9 +2,8 @@
 import type { Figure } from '../../figure/figure.ts';
 import type { Day } from '../../quantity/day.ts';
 import { readDay } from '../../quantity/day-arithmetic.ts';
-import { of } from '../../quantity/quantity.ts';
-import { metreRidden } from '../../quantity/units.ts';
 import type { Book } from '../book.ts';
+import { distanceBetween, type Ends } from './distance-between.ts';
 
 type Distance = Figure<'distance ridden'>;
 
@@ -13,24 +12,12 @@ function dayOf(text: string): Day | undefined {
   return day.ok ? day.value : undefined;
 }
 
-function between(from: Distance, to: Distance): Distance | undefined {
-  if (to.quantity < from.quantity) return undefined;
-  const working = {
-    calculation: 'odometer',
-    formula: 'd = distance at the end of the year − distance at its beginning',
-    inputs: [
-      { symbol: 'end', name: 'distance at the end of the year, or at the last reading', figure: to },
-      { symbol: 'begin', name: 'distance at its beginning, or at the first record', figure: from },
-    ],
-    source: 'records of this machine; between two readings as if ridden evenly',
-  };
-  return {
-    quantity: of(to.quantity - from.quantity, metreRidden),
-    unit: to.unit,
-    decimals: 0,
-    origin: { kind: 'worked out', working },
-  };
-}
+const ends: Ends = {
+  formula: 'd = distance at the end of the year − distance at its beginning',
+  from: { symbol: 'begin', name: 'distance at its beginning, or at the first record' },
+  to: { symbol: 'end', name: 'distance at the end of the year, or at the last reading' },
+  source: 'records of this machine; between two readings as if ridden evenly',
+};
 
 /**
  * By year, `2025`: from New Year to New Year between readings, in the first year from the first record's reading and in the last to the last one's.
@@ -46,7 +33,7 @@ export function distanceByYear({ odometer }: Book): ReadonlyMap<string, Distance
   for (let year = begin; year <= end; year += 1) {
     const from = year === begin ? first.machine : atNewYear(odometer, year);
     const to = year === end ? last.machine : atNewYear(odometer, year + 1);
-    const ridden = from === undefined || to === undefined ? undefined : between(from, to);
+    const ridden = from === undefined || to === undefined ? undefined : distanceBetween(from, to, ends);
     if (ridden !== undefined) found.set(String(year), ridden);
   }
   return found;

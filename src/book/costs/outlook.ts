@@ -2,9 +2,9 @@
 import type { Figure } from '../../figure/figure.ts';
 import type { Money } from '../../quantity/money.ts';
 import { formatMoney, inCurrency } from '../../quantity/money-arithmetic.ts';
-import { of } from '../../quantity/quantity.ts';
-import { kilometre, metreRidden, mile } from '../../quantity/units.ts';
+import { kilometre, mile } from '../../quantity/units.ts';
 import type { Book } from '../book.ts';
+import { distanceBetween, type Ends } from './distance-between.ts';
 import { partLines } from '../shopping/part-lines.ts';
 
 export interface Outlook {
@@ -52,26 +52,19 @@ function priced(book: Book): Pick<Outlook, 'wanted' | 'unpriced'> {
   };
 }
 
-/** The distance on the records, first reading with a known distance to the last. */
+const ends: Ends = {
+  formula: 'd = last reading on record − first reading on record',
+  from: { symbol: 'first', name: 'distance at the first record' },
+  to: { symbol: 'last', name: 'distance of the machine now' },
+  source: 'records of this machine',
+};
+
+/** The distance on the records, first reading with a known distance to the last; undefined where it stood still. */
 function distanceRidden({ odometer }: Book): Figure<'distance ridden'> | undefined {
   const first = odometer.readings.find(({ machine, job }) => machine !== undefined && job !== undefined)?.machine;
   const last = odometer.now.machine;
-  if (first === undefined || last === undefined || last.quantity <= first.quantity) return undefined;
-  const working = {
-    calculation: 'odometer',
-    formula: 'd = last reading on record − first reading on record',
-    inputs: [
-      { symbol: 'last', name: 'distance of the machine now', figure: last },
-      { symbol: 'first', name: 'distance at the first record', figure: first },
-    ],
-    source: 'records of this machine',
-  };
-  return {
-    quantity: of(last.quantity - first.quantity, metreRidden),
-    unit: last.unit,
-    decimals: 0,
-    origin: { kind: 'worked out', working },
-  };
+  if (first === undefined || last === undefined || last.quantity === first.quantity) return undefined;
+  return distanceBetween(first, last, ends);
 }
 
 function perDistance(book: Book, money: Money): PerDistance | undefined {

@@ -4,6 +4,9 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { Readable } from 'node:stream';
 import { coresAtWork, noteThreads, type ThreadTicks } from './thread-time.ts';
 
+/** Code of the fault of a program that did not end in the seconds that it was given. */
+export const tooLong = 'TOO_LONG';
+
 export interface Cost {
   /** User and system time of the whole tree, seconds. */
   readonly cpu: number;
@@ -27,7 +30,7 @@ const timed = 'TIMEFORMAT="%3U %3S"; { time "$@" 2>&4; } 4>&2 2>&3';
  * Runs a program to its end. The shell counts the children that it waited for; a browser's helpers are not among them, so the
  * tree is also read from /proc every few milliseconds, and the larger of the two sums counts.
  */
-export async function run(command: readonly string[], folder: string): Promise<Cost> {
+export async function run(command: readonly string[], folder: string, most: number = longest): Promise<Cost> {
   const begun = performance.now();
   const child = spawn('bash', ['-c', timed, 'bash', ...command], {
     cwd: folder,
@@ -47,7 +50,7 @@ export async function run(command: readonly string[], folder: string): Promise<C
   }, 25);
   const end = setTimeout(() => {
     if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
-  }, longest * 1000);
+  }, most * 1000);
   const code = await new Promise<number | null>((done, failed) => {
     child.on('error', failed);
     child.on('close', (status) => done(status));
@@ -55,7 +58,8 @@ export async function run(command: readonly string[], folder: string): Promise<C
   clearInterval(watch);
   clearTimeout(end);
   const wall = (performance.now() - begun) / 1000;
-  if (wall >= longest) throw new Error(`${command.join(' ')} was given up after ${String(longest)} s`);
+  if (wall >= most)
+    throw Object.assign(new Error(`${command.join(' ')} was given up after ${String(most)} s`), { code: tooLong });
   if (code !== 0) throw new Error(`${command.join(' ')} ended with ${String(code)}\n${complaint().slice(-2000)}`);
   const counted = clock()
     .trim()

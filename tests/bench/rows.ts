@@ -25,6 +25,8 @@ export function median(numbers: readonly number[]): number {
 export interface Contender {
   readonly command: readonly string[];
   readonly folder: string;
+  /** Seconds that it may take. */
+  readonly most?: number;
 }
 
 /** Runs two programs in turn and gives the median of the ratios of each pair, so that a busy moment spoils one pair only. */
@@ -38,7 +40,7 @@ export async function pairs(
   for (let turn = 0; turn < turns; turn += 1) {
     const { command, folder } = ours(turn);
     mine.push(await run(command, folder));
-    others.push(await run(theirs.command, theirs.folder));
+    others.push(await run(theirs.command, theirs.folder, theirs.most));
   }
   const ratios = mine.map((cost, turn) => cost.cpu / (others[turn]?.cpu ?? Number.NaN));
   return { ratio: median(ratios), ours: mine, theirs: others };
@@ -60,7 +62,7 @@ export function table(lines: readonly Line[]): string {
     '| work | against | measured | must | aim | |',
     '| --- | --- | --- | --- | --- | --- |',
     ...rows,
-    ...(missing.length === 0 ? [] : ['', 'Skipped, not installed: ' + missing.join(', ') + '.']),
+    ...(missing.length === 0 ? [] : ['', 'Skipped, not installed or passed over: ' + missing.join(', ') + '.']),
   ].join('\n');
 }
 

@@ -95,7 +95,7 @@ function target(to: string | undefined, links: ReadonlySet<string>): { readonly 
 
 /** Plain words met lately, so that few are measured or made twice in one document. */
 const known = new WeakMap<Measure, Record<Face, Recent<Whole>>>();
-const most = 3000;
+const most = 1000;
 
 function storeOf(measure: Measure, face: Face): Recent<Whole> {
   const found = known.get(measure) ?? { regular: recent(most), strong: recent(most), em: recent(most) };

@@ -36,7 +36,7 @@ const files: Record<FontName, string> = {
 };
 
 /** Words kept of each face, so that memory stays flat over thousands of pages. */
-const most = 3000;
+const most = 1000;
 
 const opened = new Map<FontName, Font>();
 const plainShapers = new Map<Face, PlainWords>();

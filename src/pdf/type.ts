@@ -35,7 +35,7 @@ interface Encoded {
 }
 
 /** Encoded words kept of each face, as memory must stay flat. */
-const most = 3000;
+const most = 1000;
 
 export function typesetter(doc: Document): Typesetter {
   const gathered = new Map<FontName, PDFKit.GatheredFont>();

@@ -14,7 +14,7 @@ import {
 } from '../scale.ts';
 import { heightOf, type Align, type SetLine } from '../set-line.ts';
 import { linesOf, type Setting } from '../setting.ts';
-import type { Tier } from './columns.ts';
+import type { ColumnPlace, Tier } from './columns.ts';
 import type { CellModel, TableModel } from './model.ts';
 import type { MeasuredCell, MeasuredRow } from './prepare.ts';
 
@@ -55,10 +55,12 @@ export function setRow(
   setting: Setting,
 ): readonly SetTier[] {
   return tiers.map((tier, at) => {
-    const cells = tier.map((place): SetCell => {
+    const cells = tier.map((place, inTier): SetCell => {
       const measured = row.cells[place.index] ?? { cell: { parts: [] }, parts: [] };
       const beside = measured.cell.box === 'tick' ? tickBox + 5 : 0;
-      const lines = cellLines(measured, place.width - beside, setting);
+      const runsOn = mayRunOn(table, place) && tier.slice(inTier + 1).every(({ index }) => isEmpty(row.cells[index]));
+      const room = runsOn ? setting.width - place.x : place.width;
+      const lines = cellLines(measured, room - beside, setting);
       const labelled = place.label > 0 && (lines.length > 0 || measured.cell.box !== undefined);
       const head = table.columns[place.index];
       return {
@@ -77,6 +79,17 @@ export function setRow(
       ? { cells, base: 0, height: 0, row: 0 }
       : tierOf(cells, at === 0 ? useOf(table) : table.card === true ? 'card' : 'read');
   });
+}
+
+/** What is to be done is set over the columns to its right where its row has nothing in them: fewer lines, fewer pages. */
+function mayRunOn(table: TableModel, { index, label }: ColumnPlace): boolean {
+  return table.work && table.uprights !== true && label === 0 && table.columns[index]?.align === 'left';
+}
+
+function isEmpty(measured: MeasuredCell | undefined): boolean {
+  if (measured === undefined) return true;
+  const { parts, box, id, value } = measured.cell;
+  return parts.length === 0 && box === undefined && id === undefined && value === undefined;
 }
 
 /** A list to tick off has no room beside its words to write in. */

@@ -54,10 +54,10 @@ export async function walked(
   const folder = await siteOf(today, files);
   const { page, faults } = await openPage(browser, folder, 'index.html', { width: 360, scheme: 'light' });
   const follow = async (words: string | RegExp): Promise<void> => {
-    await page
-      .getByRole('link', { name: words, exact: typeof words === 'string' })
-      .first()
-      .click();
+    const link = page.getByRole('link', { name: words, exact: typeof words === 'string' }).first();
+    // What is not seen on the page is looked for where a person would look: in the contents, folded on a telephone.
+    if ((await link.count()) === 0) await page.getByRole('link', { name: 'Contents', exact: true }).click();
+    await link.click();
   };
   const read = async (): Promise<string> => (await page.locator('main').innerText()).replaceAll(/[^\S\n]+/gu, ' ');
   const lookFor = async (words: string, result: string | RegExp): Promise<void> => {

@@ -38,7 +38,12 @@ async function makeSite(folder: string, today: string): Promise<BinderSite> {
   const pages = binder.pages.map((spec) => renderOne(spec, noting(frame, spec.file, lost)));
   const picture = await standInPicture();
   const pictures = photos.flatMap(({ large, small }) => [large, small]).map((file) => ({ file, content: picture }));
-  const prints = binder.sheets.map(({ id }) => ({ file: `print/${id}.pdf`, content: '%PDF-1.7\n' }));
+  // A PDF has the picture of its first side beside it.
+  const firstSide = '<svg xmlns="http://www.w3.org/2000/svg" width="84" height="119"/>';
+  const prints = binder.sheets.flatMap(({ id }) => [
+    { file: `print/${id}.pdf`, content: '%PDF-1.7\n' },
+    { file: `print/${id}.svg`, content: firstSide },
+  ]);
   const phones = phonePages(binder, textOf).flatMap(({ file, page }) => {
     const made = page();
     return made === undefined ? [] : [{ file, content: renderPhonePage(made) }];

@@ -105,5 +105,5 @@
   spareTabStops();
   addEventListener('resize', spareTabStops);
   // Letters of another width arrive after the page.
-  document.fonts.ready.then(spareTabStops);
+  void document.fonts.ready.then(spareTabStops);
 })();

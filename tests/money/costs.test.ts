@@ -146,6 +146,12 @@ describe('beside the sum', () => {
       made({ '2026-05-01-bought': 'money: [{paid: 400.00 GBP, for: the machine}]' }).page('costs.html'),
     ).not.toContain('For every 100');
   });
+  test('nor does one that is shorter than the measure', () => {
+    const short = { ...jobs, '2026-05-10-ride': 'kind: ride\nodometer: 1099 km' };
+    expect(made(short, keys).page('costs.html')).not.toContain('For every 100');
+    const just = { ...jobs, '2026-05-10-ride': 'kind: ride\nodometer: 1100 km' };
+    expect(made(just, keys).page('costs.html')).toContain('For every 100 km: 400.00 GBP');
+  });
 });
 
 describe('currencies', () => {

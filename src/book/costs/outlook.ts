@@ -67,11 +67,13 @@ function distanceRidden({ odometer }: Book): Figure<'distance ridden'> | undefin
   return distanceBetween(first, last, ends);
 }
 
+/** What each hundred has cost; nothing is said before the first hundred, of which it would be no measure. */
 function perDistance(book: Book, money: Money): PerDistance | undefined {
   const over = distanceRidden(book);
   if (over === undefined) return undefined;
   const unit = over.unit.symbol === mile.symbol ? mile : kilometre;
   const hundreds = over.quantity / (100 * unit.factor);
+  if (hundreds < 1) return undefined;
   const minor = Math.round(money.minor / hundreds);
   return { money: { minor, currency: money.currency }, unit: unit === mile ? 'mi' : 'km', over };
 }

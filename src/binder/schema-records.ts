@@ -203,6 +203,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       from: text,
       price: money,
       insteadOf: text,
+      originalKept: text,
       supersedes: text,
       size: text,
       bring: text,

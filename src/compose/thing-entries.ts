@@ -110,6 +110,8 @@ function parts({ book, say }: ViewContext): readonly SearchEntry[] {
         part.from,
         part.state,
         part.bring,
+        part.insteadOf,
+        part.originalKept,
         ...(part.alternatives ?? []),
       ]
         .filter((text) => text !== undefined && text !== '')

@@ -43,6 +43,8 @@ export function recordTables(book: Book): readonly NamedTable[] {
         'moved from',
         'moved to',
         'worth',
+        'instead of',
+        'original kept',
       ],
       each(partRows),
     ),
@@ -99,6 +101,8 @@ function partRows({ parts }: Job): readonly (readonly string[])[] {
     part.movedFrom ?? '',
     part.movedTo ?? '',
     part.worth === undefined ? '' : formatMoney(part.worth),
+    part.insteadOf ?? '',
+    part.originalKept ?? '',
   ]);
 }
 

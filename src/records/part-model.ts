@@ -13,6 +13,8 @@ export interface PartEntry {
   readonly price?: Money;
   readonly state: 'wanted' | 'ordered' | 'here' | 'fitted' | 'returned';
   readonly insteadOf?: string;
+  /** Where that part is kept, so that it can go back; `no` when it is gone. */
+  readonly originalKept?: string;
   /** The older number that this one's number took the place of in the maker's lists. */
   readonly supersedes?: string;
   /** Measured from the old part: `25×40×7 mm`. */

@@ -1,4 +1,4 @@
-// Originality: what stands in place of what left the works, by the records; nothing is claimed of what they do not name.
+// Originality: what stands in place of what left the works and where that is kept, by the records; nothing is claimed of what they do not name.
 import type { Book, TorqueRow } from '../book/book.ts';
 import type { PartEntry } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
@@ -6,12 +6,13 @@ import { column, heading, joined, paragraphs, row } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
 import { times } from './wording/count.ts';
 import { jobNamed } from './wording/job.ts';
+import { keptWhere } from './wording/original-kept.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
 export const originality = defineView({
   id: 'originality',
-  purpose: 'Part by part: as it left the works, now, since when, and room to say whether the original is kept.',
+  purpose: 'Part by part: as it left the works, now, since when, and where the original is kept, or room to write it.',
   needs: 'machine',
   options: [],
   blocks: (context): readonly Block[] => {
@@ -56,7 +57,7 @@ function fitted(book: Book): readonly Line[] {
 
 function partRow({ say }: ViewContext, { part, job }: Line): Row {
   const name = part.count === 1 ? part.part : `${times(part.count)}\u00a0${part.part}`;
-  return row(name, part.insteadOf ?? '', nowText(say, part), jobNamed(job), '');
+  return row(name, part.insteadOf ?? '', nowText(say, part), jobNamed(job), keptWhere(say, part) ?? '');
 }
 
 function nowText(say: ViewContext['say'], part: PartEntry): ReturnType<typeof joined> {

@@ -8,6 +8,7 @@ import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { jobDate, jobTitle } from './wording/job.ts';
 import { itemName } from './wording/named.ts';
+import { insteadText } from './wording/original-kept.ts';
 import { valueText, writtenText } from './wording/value.ts';
 import { verdictsText } from './wording/verdicts.ts';
 import { workParticulars, workThing } from './wording/work.ts';
@@ -103,7 +104,7 @@ function partText({ say }: ViewContext, part: PartEntry): Text {
     part.part,
     part.number ?? part.bookNumber,
     joined(from, ', '),
-    part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`,
+    insteadText(say, part),
     part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
     part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
     part.note,

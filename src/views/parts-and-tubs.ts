@@ -7,6 +7,7 @@ import { column, heading, lines, paragraphs, row, stack } from './wording/blocks
 import { dayText } from './wording/day.ts';
 import { times } from './wording/count.ts';
 import { jobTitle } from './wording/job.ts';
+import { isKept, keptWhere } from './wording/original-kept.ts';
 import { workParticulars, workThing } from './wording/work.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -17,7 +18,8 @@ export const partsAndTubs = defineView({
     'What is off, by the tub, bag or place it lies in; what is away, here and not fitted, and known to be missing.',
   needs: 'machine',
   options: [],
-  blocks: (context) => stack(said(context), places(context), away(context), here(context), missing(context)),
+  blocks: (context) =>
+    stack(said(context), places(context), away(context), here(context), kept(context), missing(context)),
 });
 
 function said({ say }: ViewContext): readonly Block[] {
@@ -128,6 +130,38 @@ function here({ book, say }: ViewContext): readonly Block[] {
         column(say('Number'), 3),
         column(say('State'), 3),
         column(say('From'), 4),
+      ],
+      rows,
+      empty: '',
+      use: 'work',
+    },
+  ];
+}
+
+/** What came off for good and was kept all the same: it goes with the machine. */
+function kept({ book, say }: ViewContext): readonly Block[] {
+  const rows = book.parts
+    .filter(({ part }) => part.state === 'fitted' && part.movedTo === undefined && isKept(part))
+    .map(({ part, job }) =>
+      row(
+        { box: 'tick', id: `kept/${job.id}/${part.part}` },
+        part.insteadOf ?? `${say('the one before')} ${part.part}`,
+        keptWhere(say, part) ?? '',
+        part.part,
+        [jobTitle(job)],
+      ),
+    );
+  if (rows.length === 0) return [];
+  return [
+    heading(2, say('Originals that were kept'), 'originals-kept'),
+    {
+      type: 'table',
+      columns: [
+        column(say('There'), 1, 'centre'),
+        column(say('What'), 4),
+        column(say('Kept'), 5),
+        column(say('Fitted instead'), 3),
+        column(say('Record'), 4),
       ],
       rows,
       empty: '',

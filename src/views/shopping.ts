@@ -13,6 +13,7 @@ import { times } from './wording/count.ts';
 import { withDates } from './wording/day.ts';
 import { fastenerSize } from './wording/fastener.ts';
 import { jobTitle } from './wording/job.ts';
+import { insteadText } from './wording/original-kept.ts';
 import { comingAndAway } from './shopping-coming.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -79,10 +80,9 @@ function partRow({ say }: ViewContext, one: ToGet, numbers: (part: PartEntry) =>
   const asked = askedBy.map((who): Text =>
     askedBy.length > 1 ? [`${times(who.count)} `, jobTitle(who.job)] : [jobTitle(who.job)],
   );
-  const instead = part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`;
   return row(
     { box: 'tick', id: `to-get/${part.part}` },
-    joined([name, size, numbers(part), kind, instead], ', '),
+    joined([name, size, numbers(part), kind, insteadText(say, part)], ', '),
     withDates(buyingText(one).join('; ')),
     part.price === undefined ? '' : formatMoney(part.price),
     joined([...asked, holdingText(one)]),

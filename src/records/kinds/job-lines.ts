@@ -40,6 +40,9 @@ export const part: Shape<PartEntry> = entry({
   price: may(money, 'the price as paid, for all of them'),
   state: or(choice('wanted', 'ordered', 'here', 'fitted', 'returned'), 'here', 'how far it is'),
   insteadOf: may(text, 'the part it took the place of'),
+  originalKept: may(text, 'where the part it took the place of is kept, to go back one day; or no', {
+    example: 'tub 2',
+  }),
   supersedes: may(text, 'the older number that its number took the place of in the maker’s lists'),
   size: may(text, 'its size, as measured from the old one', { example: '25×40×7 mm' }),
   bring: may(text, 'what is taken along to the shop as a sample', { example: 'the old seal' }),

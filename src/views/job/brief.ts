@@ -5,6 +5,7 @@ import type { Block, Inline, Text } from '../../sheet/sheet.ts';
 import { joined, lines, paragraphs, sentence, stack } from '../wording/blocks.ts';
 import { count, countOf, times } from '../wording/count.ts';
 import { dayText } from '../wording/day.ts';
+import { insteadText } from '../wording/original-kept.ts';
 import { writtenText } from '../wording/value.ts';
 import type { ViewContext } from '../view.ts';
 import { briefReadings } from './brief-readings.ts';
@@ -92,7 +93,7 @@ function partLines({ say }: ViewContext, job: Job): readonly Text[] {
         part.class === undefined ? undefined : say(part.class),
         part.from,
         part.price === undefined ? undefined : formatMoney(part.price),
-        part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`,
+        insteadText(say, part),
         part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
         part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
         part.note,

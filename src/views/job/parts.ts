@@ -4,6 +4,7 @@ import type { Job, PartEntry } from '../../records/model.ts';
 import type { Block, Cell, Row, Text } from '../../sheet/sheet.ts';
 import { column, heading, joined, row } from '../wording/blocks.ts';
 import { times } from '../wording/count.ts';
+import { insteadText } from '../wording/original-kept.ts';
 import type { ViewContext } from '../view.ts';
 
 /** A table of the parts, or nothing. */
@@ -62,14 +63,13 @@ export function partCells(
   parts: readonly PartEntry[],
 ): readonly (Text | Cell)[] {
   const name = part.count === 1 ? part.part : `${times(part.count)}\u00a0${part.part}`;
-  const instead = part.insteadOf === undefined ? undefined : `${say('instead of')} ${part.insteadOf}`;
   const moved = [
     part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
     part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
     part.worth === undefined ? undefined : `${say('set at')} ${formatMoney(part.worth)}`,
   ];
   return [
-    joined([name, numbers(say, part), instead, part.note]),
+    joined([name, numbers(say, part), insteadText(say, part), part.note]),
     joined([part.class === undefined ? undefined : say(part.class), part.from], ', '),
     part.price === undefined ? '' : formatMoney(part.price),
     ...(allAlike(parts) ? [] : [joined([say(part.state), ...moved], ', ')]),

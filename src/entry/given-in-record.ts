@@ -2,6 +2,7 @@
 import { inRecord } from '../book/blank-ids.ts';
 import type { Job } from '../records/model.ts';
 import type { Blank } from './blank.ts';
+import { readingTarget } from './machine-targets.ts';
 
 /** The blank with what the record says there, where the sheet does not. */
 export function withGiven(job: Job, blank: Blank): Blank {
@@ -22,7 +23,17 @@ function written(job: Job, { id }: Blank): string | undefined {
   if (id.startsWith('today/1/')) return headOf(job, id);
   const row = /^run-log\/(\d+)\//u.exec(id)?.[1];
   if (row !== undefined) return job.runLog.find(({ minute }) => minute === Number(row) - 1)?.saw;
-  return job.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
+  return read(job, id) ?? job.remarks?.findLast((one) => one.blank === inRecord(job.id, id))?.says;
+}
+
+/** The first value that the record has at this place; another hand’s stands beside it. */
+function read(job: Job, id: string): string | undefined {
+  const target = readingTarget(id);
+  if (target === undefined) return undefined;
+  const values = job.readings.filter(({ item }) => item === target.item).flatMap((one) => one[target.side]);
+  const value = values.find(({ position }) => position === target.position)?.value;
+  if (value === undefined || value.kind === 'unknown') return undefined;
+  return value.kind === 'words' ? value.text : value.written.text;
 }
 
 /** The head of a sheet filled in at the machine; the day of a planned job is not yet that of the work. */

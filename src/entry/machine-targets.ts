@@ -1,14 +1,18 @@
 // Targets of what is written on a sheet of the machine and kept by a job's record: readings, torques, services, minutes of a run.
 import type { Book } from '../book/book.ts';
 import { nameInRecord } from '../book/own-words.ts';
+import { wiringReading } from '../book/wiring-readings.ts';
 import type { Target } from './target.ts';
 
 /** By the id that the sheet prints; undefined where the blank is a tick or words without another key. */
 export function machineTarget(book: Book, id: string): Target | undefined {
-  return reading(id) ?? torque(book, id) ?? service(book, id) ?? minute(id) ?? head(id) ?? number(id);
+  return readingTarget(id) ?? torque(book, id) ?? service(book, id) ?? minute(id) ?? head(id) ?? number(id);
 }
 
-function reading(id: string): Target | undefined {
+/** A box of a measuring sheet, of the sheet of tightening again, or of wires and earths. */
+export function readingTarget(id: string): Extract<Target, { readonly kind: 'reading' }> | undefined {
+  const ofWiring = wiringReading(id);
+  if (ofWiring !== undefined) return { kind: 'reading', ...ofWiring };
   const found =
     /^inspection\/([^/]+)\/(.*)\/(found|left)$/u.exec(id) ?? /^re-torque\/([^/]+)(\/?)\/(found|left)$/u.exec(id);
   const [, item, position, side] = found ?? [];

@@ -1,17 +1,23 @@
 // This machine's own wires, earths and runs where they were written down; the general form to be filled in where not.
-import type { Earth, Run, Wire } from '../records/model.ts';
+import { wireResistance } from '../book/wiring-readings.ts';
+import type { Run, Wire } from '../records/wiring-model.ts';
 import type { Block, Cell, Row, Text } from '../sheet/sheet.ts';
+import { earthsBlocks, generalEarths } from './earth-drop.ts';
 import { anchor, column, heading, joined, paragraphs, row, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { formBlocks, formNamed } from './wording/form.ts';
 import { ours } from './wording/ours.ts';
-import { writtenText } from './wording/value.ts';
+import { lastOfWiring } from './wording/last-of-wiring.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
 /** Lines for what was not written down yet. */
 const spare = 2;
+
+/** How volts lost to earth are read; common practice. */
+const aboutEarths =
+  'Meter from the battery’s earth post to the place; a reading well above its neighbours is a bad joint.';
 
 const part = { wires: 'wires', earths: 'earths', runs: 'runs' } as const;
 
@@ -25,7 +31,8 @@ export const wiring = defineView({
     const { wires = [], runs = [], earths = [] } = context.book.records.wiring ?? {};
     const { of } = context.options;
     if (of === part.wires && wires.length > 0) return wiresBlocks(context, wires);
-    if (of === part.earths && earths.length > 0) return earthsBlocks(context, earths);
+    if (of === part.earths && earths.length > 0)
+      return earthsBlocks(context, earths, asRecorded(context, context.say(aboutEarths)));
     if (of === part.runs && runs.length > 0) return runsBlocks(context, runs);
     return blanks(context);
   },
@@ -34,6 +41,7 @@ export const wiring = defineView({
 function blanks(context: ViewContext): readonly Block[] {
   const form = formNamed(context, context.options['form']);
   if (form === undefined) return [];
+  if (context.options['of'] === part.earths) return generalEarths(context, form);
   const write = (context.options['write'] ?? '').split('|').map((head) => head.trim());
   const blocks = formBlocks(context, form, { write, numbered: false });
   return blocks.length === 0 ? [] : [heading(2, ours(context, form.at, form.title), anchor(form.id)), ...blocks];
@@ -64,7 +72,7 @@ function wiresBlocks(context: ViewContext, wires: readonly Wire[]): readonly Blo
         column(say('From, to'), 6),
         column(say('Colours'), 4),
         column(say('Connector'), 4),
-        column(say('Last'), 2, 'right'),
+        column(say('Last'), 3, 'right'),
         column(say('Through, now'), 3),
       ],
       rows: [...rows, ...spareRows(5, 'wire')],
@@ -74,47 +82,16 @@ function wiresBlocks(context: ViewContext, wires: readonly Wire[]): readonly Blo
   );
 }
 
-function wireRow({ say }: ViewContext, wire: Wire): Row {
+function wireRow(context: ViewContext, wire: Wire): Row {
+  const { say } = context;
   const way: Text = [{ kind: 'strong', text: `${wire.from} ${say('to')} ${wire.to}` }];
   return row(
     { box: 'tick', id: `wiring/${wire.id}/tag` },
     joined([way, wire.note], ': '),
     wire.colours,
     wire.connector ?? '',
-    wire.through === undefined ? '' : writtenText(wire.through),
+    lastOfWiring(context, wireResistance, wire.id, wire.through),
     { box: 'write', unit: wire.through?.unit.symbol ?? 'Ω', id: `wiring/${wire.id}/through` },
-  );
-}
-
-function earthsBlocks(context: ViewContext, earths: readonly Earth[]): readonly Block[] {
-  const { say } = context;
-  return stack(
-    heading(2, say('Volts lost to earth, current flowing'), 'earths'),
-    asRecorded(
-      context,
-      say('Meter from the battery’s earth post to the place; a reading well above its neighbours is a bad joint.'),
-    ),
-    {
-      type: 'table',
-      columns: [
-        column(say('Place'), 5),
-        column(say('Switched on'), 4),
-        column(say('Last'), 2, 'right'),
-        column(say('Found'), 3),
-        column(say('After cleaning'), 3),
-      ],
-      rows: earths.map((one) =>
-        row(
-          [{ kind: 'strong', text: one.name }],
-          one.on,
-          one.drop === undefined ? '' : writtenText(one.drop),
-          { box: 'write', unit: one.drop?.unit.symbol ?? 'V', id: `wiring/${one.id}/found` },
-          { box: 'write', unit: one.drop?.unit.symbol ?? 'V', id: `wiring/${one.id}/left` },
-        ),
-      ),
-      empty: '',
-      use: 'work',
-    },
   );
 }
 

@@ -19,9 +19,9 @@ describe('wiring and runs', () => {
   test('what was read off the machine stands on the sheet, with boxes to read it again', () => {
     const text = words(pipit, 'wiring');
     expect(text).toContain(
-      'left coil to left points | white with black | bullet, left of the headstock | 0.2 Ω | [____] Ω',
+      'left coil to left points | white with black | bullet, left of the headstock | 0.2 Ω, 5 May 2024 | [____] Ω',
     );
-    expect(text).toContain('Tail lamp body | stop lamp | 0.21 V | [____] V | [____] V');
+    expect(text).toContain('Tail lamp body | stop lamp | 0.06 V, 7 March 2026 | [____] V | [____] V');
     expect(text).toContain('Clutch cable | left of the stem');
     expect(text).not.toContain('Wires, before the first one is pulled');
   });

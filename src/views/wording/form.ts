@@ -62,7 +62,7 @@ export function formBlocks(context: ViewContext, form: Form, choice: FormChoice)
     ];
   });
   const table: Block = { type: 'table', columns, rows, empty: '', use: 'work' };
-  return stack(noteOf(context, form), table, sourceOf(context, form, wanted));
+  return stack(formNote(context, form), table, sourceOf(context, form, wanted));
 }
 
 /** What is no more than common practice says so above the table; a source that is cited stands below it. */
@@ -70,7 +70,8 @@ function isCommon({ source }: Form): boolean {
   return /^common practice/i.test(source?.title ?? '');
 }
 
-function noteOf(context: ViewContext, form: Form): Block | undefined {
+/** What the form says of itself, above its lines. */
+export function formNote(context: ViewContext, form: Form): Block | undefined {
   const note = form.note === undefined ? undefined : ours(context, form.at, form.note);
   const common = isCommon(form) ? `${ours(context, form.at, form.source?.title ?? '')}.` : undefined;
   const text = joined([note, common], ' ');

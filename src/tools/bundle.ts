@@ -4,9 +4,10 @@ import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync }
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { checkBeside, checkInto, keepCheckCode } from './check-alone.ts';
+import { keepCode } from './keep-code.ts';
+import { keptScripts, scriptInto, scriptsBeside } from './kept-scripts.ts';
 import { kerningPlugin } from './kerning.ts';
-import { siteGeneratorBeside, siteGeneratorInto } from './bundled-site-generator.ts';
+import { siteGeneratorBeside, siteGeneratorFile, siteGeneratorInto } from './bundled-site-generator.ts';
 import { packedManualPlugin, writePackedManual } from './packed-manual.ts';
 import { compiledTemplatesPlugin } from './templates.ts';
 import { withoutUnused } from './without-unused.ts';
@@ -33,11 +34,10 @@ const shared = {
 export async function bundle(into: string): Promise<void> {
   rmSync(into, { recursive: true, force: true });
   await build(programInto(into));
-  await build(checkInto(into, ours()));
+  for (const script of Object.values(keptScripts)) await build(scriptInto(into, script, ours()));
   await build(yamlInto(into));
-  await build(siteGeneratorInto(into, root, shared, banner));
+  await build(siteGeneratorInto(into, root, shared));
   writePackedManual(into);
-  await keepCheckCode(into, root, join(root, 'demo-bike'));
   // The printer looks for its typefaces beside its own code.
   const fonts = join(root, 'src/pdf/fonts');
   mkdirSync(join(into, 'fonts'));
@@ -45,6 +45,7 @@ export async function bundle(into: string): Promise<void> {
     copyFileSync(join(fonts, file), join(into, 'fonts', file));
   }
   chmodSync(join(into, 'splitpin.js'), 0o755);
+  await keepCode(into, root, join(root, 'demo-bike'), siteGeneratorFile);
 }
 
 /** The packages whose code the compiled program carries, by their folders below node_modules. */
@@ -52,9 +53,9 @@ export async function bundledPackages(): Promise<readonly string[]> {
   const nowhere = { write: false, metafile: true } as const;
   const parts = [
     programInto('dist'),
-    checkInto('dist', ours()),
+    ...Object.values(keptScripts).map((script) => scriptInto('dist', script, ours())),
     yamlInto('dist'),
-    siteGeneratorInto('dist', root, shared, banner),
+    siteGeneratorInto('dist', root, shared),
   ];
   const made = await Promise.all(parts.map((part) => build({ ...part, ...nowhere })));
   const files = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
@@ -75,7 +76,8 @@ function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
       yamlInOneFile,
       packedManualPlugin,
       kerningPlugin(join(root, 'src/pdf/fonts')),
-      siteGeneratorBeside,
+      siteGeneratorBeside(root),
+      scriptsBeside(root),
       withoutUnused,
     ],
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
@@ -85,9 +87,8 @@ function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
 }
 
 function programInto(folder: string): BuildOptions {
-  const all = ours();
   return {
-    ...all,
+    ...ours(),
     // The others are what threads run: one that prints, one that reads a filled form, one that makes binders of a workshop.
     entryPoints: {
       splitpin: 'src/command/splitpin.ts',
@@ -98,7 +99,6 @@ function programInto(folder: string): BuildOptions {
     outdir: folder,
     splitting: true,
     format: 'esm',
-    plugins: [...all.plugins, checkBeside],
     banner: { js: banner },
     chunkNames: '[name]-[hash]',
   };

@@ -2,21 +2,22 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BuildOptions, Plugin } from 'esbuild';
+import { asScript, standIn } from './kept-scripts.ts';
 import { siteGeneratorAlone } from './site-generator-alone.ts';
 
 /** Name of the file beside the compiled program. */
-const file = 'eleventy.js';
+export const siteGeneratorFile = 'eleventy.cjs';
 
 /** Loaded by name, and only to serve or to watch, which we never ask of it. */
 const never = ['@11ty/eleventy-dev-server', '@11ty/chokidar-with-glob-support', 'chokidar', 'supports-color'];
 
 /** How the file is made from the package; `shared` is what all parts of the program have in common. */
-export function siteGeneratorInto(folder: string, root: string, shared: BuildOptions, banner: string): BuildOptions {
+export function siteGeneratorInto(folder: string, root: string, shared: BuildOptions): BuildOptions {
   return {
     ...shared,
+    ...asScript(shared),
     stdin: { contents: "export { default } from '@11ty/eleventy';", resolveDir: root },
-    outfile: join(folder, file),
-    format: 'esm',
+    outfile: join(folder, siteGeneratorFile),
     external: never,
     plugins: [
       ownPackageFile(join(root, 'node_modules/@11ty/eleventy/package.json')),
@@ -24,19 +25,25 @@ export function siteGeneratorInto(folder: string, root: string, shared: BuildOpt
       noLoaderHooks,
       noDebugging,
     ],
-    banner: { js: banner },
     minifySyntax: true,
     minifyWhitespace: true,
   };
 }
 
 /** For the program: Eleventy is the file beside it. */
-export const siteGeneratorBeside: Plugin = {
-  name: 'site-generator-beside',
-  setup(building) {
-    building.onResolve({ filter: /^@11ty\/eleventy$/ }, () => ({ path: './' + file, external: true }));
-  },
-};
+export function siteGeneratorBeside(root: string): Plugin {
+  return {
+    name: 'site-generator-beside',
+    setup(building) {
+      building.onResolve({ filter: /^@11ty\/eleventy$/ }, ({ path }) => ({ path, namespace: 'site-generator-beside' }));
+      building.onLoad({ filter: /.*/, namespace: 'site-generator-beside' }, () => ({
+        contents: standIn(siteGeneratorFile, 'const { default: Eleventy } =') + 'export default Eleventy;\n',
+        loader: 'js',
+        resolveDir: join(root, 'src/command'),
+      }));
+    },
+  };
+}
 
 /** Eleventy looks for its package.json above its own code, where now ours would be found. */
 function ownPackageFile(path: string): Plugin {

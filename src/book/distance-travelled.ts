@@ -88,9 +88,9 @@ function leg(
   return { travelled, ahead, end: Number.isFinite(last) ? last : (start ?? 0) };
 }
 
-/** Adds up all periods, oldest first; linear in the readings. */
+/** Adds up all periods, oldest first; linear in the readings. Of a clock that nobody described only differences hold. */
 export function distanceTravelled(periods: readonly InstrumentPeriod[], readings: readonly ClockReading[]): Distance {
-  if (periods.length === 0) return { travelled: readings.map((one) => travelledAt(one, one.reads.quantity, false)) };
+  if (periods.length === 0) return { travelled: readings.map((one) => travelledAt(one, one.reads.quantity, true)) };
   const own = byPeriod(periods, readings);
   const travelled: Travelled[] = [];
   let start: number | undefined;

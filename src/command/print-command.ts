@@ -152,14 +152,14 @@ async function photosFor(
   return { path, problems: made.problems };
 }
 
-/** A sheet by its name; each once by `all`; every sheet of a job by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
+/** A sheet by its name; each once by `all`; every sheet of a job, and of the machine those its record keeps, by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
 function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
   if (wanted === 'all') return binder.sheets.filter((sheet) => sheet.byName !== true);
   const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
   const { jobs } = binder.book;
   const exact = binder.sheets.filter((sheet) => sheet.id === name);
   if (exact.length > 0) return exact;
-  if (jobs.has(name)) return binder.sheets.filter((sheet) => sheet.id.endsWith('-' + name));
+  if (jobs.has(name)) return binder.sheets.filter((sheet) => keepingJob(sheet, binder.book)?.id === name);
   const begun = name + '-';
   return binder.sheets.filter((sheet) => sheet.id.startsWith(begun) && jobs.has(sheet.id.slice(begun.length)));
 }

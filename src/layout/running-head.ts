@@ -19,7 +19,7 @@ const most = 3;
 /** The head takes the same height on every page; over-long names are cut with a visible mark. */
 export function runningHead(sheet: Sheet, setting: Setting): RunningHead {
   const width = setting.width - right - 12;
-  const frame = sheet.frame === '' ? '' : 'frame ' + sheet.frame;
+  const frame = sheet.frame === '' ? '' : 'frame …' + sheet.frame;
   const records = sheet.recordsDate === '' ? 'no record yet' : 'records of ' + sheet.recordsDate;
   const about = [sheet.machine, frame, records, sheet.recordsVersion].filter((part) => part !== '').map(unparted);
   const left = [

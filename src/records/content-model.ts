@@ -170,6 +170,8 @@ export interface SheetDefinition {
   readonly foot: 'none' | 'sign off';
   /** Kinds of job whose record keeps what is written on it, of a sheet of the machine. */
   readonly keptBy?: readonly JobKind[];
+  /** Kinds of planned job that get none of it: nothing is taken apart at an intake. */
+  readonly notFor?: readonly JobKind[];
   /** What its file carries besides its pages. */
   readonly carries?: 'data';
   readonly applies: Applies;

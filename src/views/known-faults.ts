@@ -78,7 +78,7 @@ function unknown(context: ViewContext): readonly Block[] {
   const never = neverRecorded(book.due);
   const overdue = book.due.filter(({ state }) => state === 'overdue');
   const names = (list: typeof never): string =>
-    list.map(({ service }) => ours(context, service.at, service.item)).join('; ');
+    [...new Set(list.map(({ service }) => ours(context, service.at, service.item)))].join('; ');
   const first = book.records.jobs.find(({ state }) => state !== 'planned');
   const texts = [
     ...(first === undefined ? [] : [`${say('No record from before')} ${dayText(first.date.from)}.`]),

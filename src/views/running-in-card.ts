@@ -25,8 +25,9 @@ function cards(context: ViewContext): CardsBlock {
   const form = formNamed(context, 'running-in');
   const steps: readonly Text[] =
     form === undefined ? [] : linesOf(context, form).map((line) => ours(context, form.at, line.text));
-  const unit = book.records.machine.clock.at(-1)?.unit.symbol ?? '';
-  const begins: Text = [{ kind: 'strong', text: `${say('Begins at, on the clock')} (${unit}):` }];
+  const unit = book.records.machine.clock.at(-1)?.unit.symbol;
+  const inUnit = unit === undefined ? '' : ` (${unit})`;
+  const begins: Text = [{ kind: 'strong', text: `${say('Begins at, on the clock')}${inUnit}:` }];
   const foot = cardFoot(book);
   return {
     type: 'cards',

@@ -54,7 +54,7 @@ describe('the query', () => {
   it('finds the number of a key wherever it is repeated, and asks for its mark', () => {
     const key = ', key: {stamped: K 4127, private: yes}';
     expect(asked('state left: [spare key k4127 under the seat]', key)).toEqual([
-      'k4127: the key number in open text; it would go into a copy for the next owner',
+      'k4127: the key number in open text; whoever is given the records or the printed history reads it',
     ]);
     expect(asked('state left: [spare key under the seat]', key)).toEqual([]);
     expect(asked('kind: repair', ', key: {stamped: K4127}')).toEqual([
@@ -64,7 +64,7 @@ describe('the query', () => {
 
   it('tells a name once, with how often it stands elsewhere', () => {
     expect(asked('hands: [Ada Finch]\nsigned: {by: Ada Finch, date: 2026-05-01}')).toEqual([
-      'Ada Finch: a name in open text (and in 1 more place); it would go into a copy for the next owner',
+      'Ada Finch: a name in open text (and in 1 more place); whoever is given the records or the printed history reads it',
     ]);
   });
 

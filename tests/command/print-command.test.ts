@@ -67,6 +67,15 @@ describe('print', () => {
     expect([kind.code, readdirSync(join(dirname(machine), 'kind'))]).toEqual([0, ['measuring-2024-06-08-rings.pdf']]);
   });
 
+  test('prints with a planned intake the sheet that its record keeps, and nothing to take apart', async () => {
+    const planned =
+      '---\ntitle: First look\ndate: 2024-06-08\nkind: intake\nstate: planned\nreadings: [{item: tread}]\n---\n';
+    const machine = smallMachine({ 'jobs/2024-06-08-look.md': planned });
+    const { code } = await run(machine, ['print', 'bike', '2024-06-08-look', '--out', 'tonight', ...day]);
+    const files = readdirSync(join(dirname(machine), 'tonight')).toSorted();
+    expect([code, files]).toEqual([0, ['intake.pdf', 'measuring-2024-06-08-look.pdf']]);
+  });
+
   test('names the sheets, the nearest first, when there is none of that name', async () => {
     const machine = smallMachine();
     const { code, err } = await run(machine, ['print', 'bike', 'torque-tabel', ...day]);

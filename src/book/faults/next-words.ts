@@ -48,7 +48,8 @@ export function workingOf(found: Diagnosis, one: LeadingCause): string {
   const factors = one.parts.map(
     ({ from, times }) => `× ${formatDecimal(times, times < 1 ? 3 : 0)} (${partWords(found, from)})`,
   );
-  return [`odds ${odds(one.before)}`, ...factors, `= ${odds(one.now)}`].join(' ');
+  const result = factors.length === 0 ? [] : [`= ${odds(one.now)}`];
+  return [`odds ${odds(one.before)}`, ...factors, ...result].join(' ');
 }
 
 function odds(value: number): string {

@@ -37,17 +37,19 @@ function nameOf(book: Book, thing: string): string {
   return (book.fasteners.get(thing)?.name ?? fluids.find(({ id }) => id === thing)?.name ?? thing).trim();
 }
 
-/** `Head nuts to 22 N·m, threads dry, crosswise`; without a value in the book the blank stays a blank. */
+/** `tighten Head nuts: 22 N·m, threads dry, crosswise`; without a value in the book the blank stays a blank. */
 function tightenText(row: TorqueRow): string {
-  const { fastener, basis } = row;
-  const value = fastener.torque === undefined ? undefined : printRange(fastener.torque);
+  return `tighten ${row.fastener.name}: ${torqueText(row)}`;
+}
+
+function torqueText({ fastener, basis, value }: TorqueRow): string {
   const threads = fastener.threads === undefined ? '' : `, threads ${fastener.threads}`;
   const order = fastener.order === undefined ? '' : `, ${fastener.order}`;
-  if (basis === 'maker' && row.value !== undefined && value !== undefined)
-    return `tighten ${fastener.name}: ${value}${threads}${order}`;
-  if (basis === 'computed' && row.value !== undefined)
-    return `tighten ${fastener.name}: no value in the book; computed band ${printFigure(row.value.low)}${row.value.high === undefined ? '' : ` to ${printFigure(row.value.high)}`}`;
-  return `tighten ${fastener.name}: no value in the book, the blank stays open`;
+  if (basis === 'maker' && value !== undefined && fastener.torque !== undefined)
+    return `${printRange(fastener.torque)}${threads}${order}`;
+  if (basis === 'computed' && value !== undefined)
+    return `no value in the book; computed band ${printFigure(value.low)}${value.high === undefined ? '' : ` to ${printFigure(value.high)}`}`;
+  return 'no value in the book, the blank stays open';
 }
 
 /** `650 ml, SAE 10W-30`; what the book does not say is said to be unknown. */
@@ -78,8 +80,9 @@ export function backText(book: Book, step: BackStep): readonly string[] {
   const { line, tighten, needs, because } = step;
   const { entry, state } = line;
   const lost = entry.verb === 'lost';
+  const name = nameOf(book, entry.thing);
   return [
-    `${doing[state]} ${nameOf(book, entry.thing)}`,
+    `${doing[state]} ${name}`,
     ...(lost ? ['it is lost: to get first'] : []),
     ...(entry.bag === undefined || lost ? [] : [`from bag ${entry.bag}`]),
     ...(entry.to === undefined
@@ -87,7 +90,7 @@ export function backText(book: Book, step: BackStep): readonly string[] {
       : [`at ${entry.to}${entry.promised === undefined ? '' : `, promised for ${entry.promised}`}`]),
     ...(entry.wayRound === undefined ? [] : [entry.wayRound]),
     ...needs.map(needText),
-    ...tighten.map(tightenText),
+    ...tighten.map((row) => (state === 'loose' && row.fastener.name === name ? torqueText(row) : tightenText(row))),
     ...(because === undefined ? [] : [`before what follows: ${because}`]),
   ];
 }

@@ -93,6 +93,6 @@ function openKey({ records: { machine } }: Ground): readonly Problem[] {
 
 function asked(what: string, { at, more, hint }: Said): Problem {
   const elsewhere = more === 0 ? '' : ` (and in ${String(more)} more ${more === 1 ? 'place' : 'places'})`;
-  const message = `${what} in open text${elsewhere}; it would go into a copy for the next owner`;
+  const message = `${what} in open text${elsewhere}; whoever is given the records or the printed history reads it`;
   return query('private-in-open-text', at, message, hint);
 }

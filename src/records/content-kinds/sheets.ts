@@ -73,6 +73,7 @@ export const sheetsKind = defineRecord<SheetDefinition>({
       keptBy: may(list(choice(...jobKinds)), 'kinds of job whose record keeps what is written on it', {
         example: '[intake]',
       }),
+      notFor: may(list(choice(...jobKinds)), 'kinds of planned job that get none of it', { example: '[intake]' }),
       carries: may(choice('data'), 'what its file carries besides its pages: the binder’s data'),
       applies: or(applies, {}, 'machines it is for'),
       views: need(list(viewUse), 'the views, in order'),

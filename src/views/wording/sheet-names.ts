@@ -35,7 +35,10 @@ export function sheetsOf(book: Book, asked = false): readonly NamedSheet[] {
     (one) => (asked || !waits(one, book)) && appliesTo(one.applies, book.records.machine.features),
   );
   return fitting.flatMap((definition): readonly NamedSheet[] => {
-    if (definition.per === 'planned job') return book.plans.map((plan) => forPlan(definition, plan));
+    if (definition.per === 'planned job')
+      return book.plans
+        .filter(({ job }) => definition.notFor?.includes(job.kind) !== true)
+        .map((plan) => forPlan(definition, plan));
     if (definition.per === 'job') return book.records.jobs.map((job) => forJob(definition, job));
     return [{ id: definition.id, title: definition.title, definition }];
   });

@@ -6,7 +6,14 @@ import { ours } from './ours.ts';
 
 /** A step or the line of a form, in its own words where content still has it; else the id, which says what it can. */
 export function sheetPlace(context: ViewContext, blank: string): Text {
-  return ofStep(context, blank) ?? formLine(context, blank)?.words ?? blank.replaceAll('/', ', ');
+  return (
+    ofStep(context, blank) ?? formLine(context, blank)?.words ?? ofHead(context, blank) ?? blank.replaceAll('/', ', ')
+  );
+}
+
+/** The place in the head of a sheet; what else is written there has a key of its own. */
+function ofHead({ say }: ViewContext, blank: string): Text | undefined {
+  return blank === 'today/1/3' ? say('Where') : undefined;
 }
 
 function ofStep(context: ViewContext, blank: string): Text | undefined {

@@ -30,8 +30,8 @@ function durationText(seconds: number): string {
   return words.join('\u00a0');
 }
 
-/** `11/64 in`, `2 1/2 turns`: as a rule or a book says it, and not in decimals. */
-const isFraction = /^\s*(?:\d+\s+)?\d+\/\d+\s/u;
+/** `11/64 in`, `7/16"`, `2½ turns`: as a rule or a book says it, and not in decimals. */
+const isFraction = /^\s*(?:(?:\d+\s+)?\d+\/\d+(?!\d)|(?:\d+\s*)?[¼½¾⅐-⅞])/u;
 const isMetricVolume = /^(?:m?l|cc|cm³|m³)$/u;
 
 /** A reading: the value, the words that could not be read in full, or nothing where it is not known. */

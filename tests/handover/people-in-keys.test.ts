@@ -68,7 +68,7 @@ test('each word of a name is covered wherever it stands; the trade stays named, 
   const records = readRecords(asFiles(folder), []).value;
   if (records === undefined) throw new Error('it cannot be read');
   const said = whatGoes(copy, records, false).join('\n');
-  expect(said).toMatch(/^ {2}a name “Odalys Brenner” \(jobs\/2024-05-09-seat\.md: parts \/ 0\)/mu);
+  expect(said).toMatch(/^ {2}a name “Odalys Brenner” \(jobs\/2024-05-09-seat\.md: parts, entry 1\)/mu);
   expect(said).toContain('firms named in it: tyre shop');
   expect(said).toContain('What this program cannot find, and only you can');
 });

@@ -131,7 +131,7 @@ function sayAdopted(work: Adopting, { binder, read, fixed, left }: Done): void {
     `${machine.name}: adopted into ${way}, ${count(jobs.length, 'job record')} and ${count(read.folder.assets.length, 'photo')}`,
   );
   terminal.say(
-    `  ${count(fixed, 'file')} of history stay as they came, and so do the photos: adopted.yaml lists them, and check tells when one is changed.`,
+    `  ${count(fixed, 'file')} of history ${fixed === 1 ? 'stays as it' : 'stay as they'} came, and so do the photos: adopted.yaml lists them, and check tells when one is changed.`,
   );
   if (plans.length > 0)
     terminal.say(`  Not finished, and yours to go on with: ${plans.map(({ job }) => job.id).join(', ')}`);

@@ -9,6 +9,7 @@ import type { PrivateValue } from '../../handover/private-value.ts';
 import { ownWords } from './own-words.ts';
 import { pdfWords } from './pdf-words.ts';
 import { pictureNotes } from './picture-notes.ts';
+import { placeInWords } from './place-in-words.ts';
 
 export interface LookedThrough {
   /** Sentences, one for each thing that must not be there; the private value itself is not in them. */
@@ -51,7 +52,9 @@ export async function lookThroughPackage(
   const found: string[] = [];
   for (const [index, file] of files.entries()) {
     progress(index);
-    found.push(...looker.inName(file).map(({ value }) => `${file}: its name holds ${value.what} (${placeOf(value)})`));
+    found.push(
+      ...looker.inName(file).map(({ value }) => `${file}: its name holds ${value.what} (${placeInWords(value.at)})`),
+    );
     if (typefaces.test(file)) continue;
     const bytes = readFileSync(join(folder, file));
     if (pictures.test(file)) found.push(...pictureNotes(bytes).map((note) => `${file}: it carries ${note}`));
@@ -63,7 +66,7 @@ export async function lookThroughPackage(
       found.push(
         ...looker
           .inText(file, text, isOurs(file))
-          .map(({ value }) => `${file}: it holds ${value.what} (${placeOf(value)})`),
+          .map(({ value }) => `${file}: it holds ${value.what} (${placeInWords(value.at)})`),
       );
   }
   const notTold = looker.notTold.map(
@@ -71,8 +74,4 @@ export async function lookThroughPackage(
       `“${text}” (${what}) is also a word of this program’s own pages; the records were looked through for it, those pages cannot be.`,
   );
   return { found, notTold };
-}
-
-function placeOf({ at }: PrivateValue): string {
-  return at.path.length === 0 ? at.file : `${at.file}: ${at.path.join(' / ')}`;
 }

@@ -3,6 +3,7 @@ import type { BuyersCopy, LeftOut } from '../../handover/buyers-copy.ts';
 import { patternOf } from '../../handover/private-value.ts';
 import type { Records } from '../../records/model.ts';
 import { count } from '../count.ts';
+import { placeInWords } from './place-in-words.ts';
 
 /** The lines, what stays first: that is what has to be read. */
 export function whatGoes(copy: BuyersCopy, records: Records, withoutPrices: boolean): readonly string[] {
@@ -32,8 +33,7 @@ function stays(copy: BuyersCopy, withoutPrices: boolean): readonly string[] {
 
 function line({ what, text, at, covered }: LeftOut): string {
   const times = covered > 1 ? `, ${String(covered)} times in all` : '';
-  const place = at.path.length === 0 ? at.file : `${at.file}: ${at.path.join(' / ')}`;
-  return `${what}${text === '' ? '' : ` “${short(text)}”`} (${place}${times})`;
+  return `${what}${text === '' ? '' : ` “${short(text)}”`} (${placeInWords(at)}${times})`;
 }
 
 function short(text: string): string {

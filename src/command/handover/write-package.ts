@@ -31,6 +31,7 @@ import { writeZip } from '../zip/write-zip.ts';
 import { writeCopy } from './copy-on-disk.ts';
 import { filesBelow } from './files-below.ts';
 import { lookThroughPackage } from './look-through-package.ts';
+import { keyInWords } from './place-in-words.ts';
 import { writeTagFiles } from './tag-files.ts';
 
 export interface PackageWork {
@@ -87,11 +88,12 @@ async function fillPackage(aside: Aside, work: PackageWork): Promise<ExitCode> {
   if (!(await isClean(folder, work))) return exitCodes.problems;
   step('zip');
   terminal.progress('Packing');
-  await writeZip(join(aside.folder, `${name}.zip`), { folder, files: filesBelow(folder), name, day: work.today });
+  const files = filesBelow(folder);
+  await writeZip(join(aside.folder, `${name}.zip`), { folder, files, name, day: work.today });
   step('swap');
   terminal.progress('');
   swapIn(aside, emptyMark);
-  sayDone(payload.length, binder, work);
+  sayDone(files.length, binder, work);
   return exitCodes.fine;
 }
 
@@ -146,7 +148,7 @@ function writeTables(folder: string, binder: Binder, { copy }: PackageWork): voi
     writeFileSync(join(folder, tablesFolder, file), text, { flag: 'wx' });
   mkdirSync(join(folder, tablesFolder), { recursive: true });
   for (const { file, text } of recordTables(binder.book)) put(file, text);
-  const left = copy.leftOut.map(({ what, at }) => [at.file, at.path.join(' / '), what]);
+  const left = copy.leftOut.map(({ what, at }) => [at.file, keyInWords(at), what]);
   put('left-out.csv', csvText(['file', 'key', 'what'], left));
   cpSync(join(packageFolder(), 'content/pages'), join(folder, formatsFolder), {
     recursive: true,
@@ -179,9 +181,9 @@ async function isClean(folder: string, { copy, name, terminal }: PackageWork): P
   return false;
 }
 
-function sayDone(payload: number, { book }: Binder, { out, name, terminal }: PackageWork): void {
+function sayDone(files: number, { book }: Binder, { out, name, terminal }: PackageWork): void {
   const at = basename(out);
-  terminal.say(`${at}/${name}/  ${count(payload, 'file')}: begin with read-me.txt`);
+  terminal.say(`${at}/${name}/  ${count(files, 'file')}: begin with read-me.txt`);
   terminal.say(`${at}/${name}.zip  the same in one file`);
   if (book.fingerprint !== undefined) terminal.say(`Fingerprint of the records: ${fingerprintText(book.fingerprint)}`);
   terminal.say('Every file was looked through for what stays with you; none of it was found.');

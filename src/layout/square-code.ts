@@ -1,5 +1,5 @@
 // A square code as runs of dark modules, with its quiet zone, never with modules too small to read.
-import { create } from 'qrcode/lib/core/qrcode.js';
+import { squareModules } from '../sheet/square-modules.ts';
 import type { ModulesItem, PlacedItem, Tag } from './placed.ts';
 
 export interface SquareCode {
@@ -17,12 +17,12 @@ const quiet = 4;
 /** A code of about `wanted` points; larger where its text is long; nothing where the text is too long for a code. */
 export function squareCode(text: string, wanted: number): SquareCode | undefined {
   if (text === '' || text.length > 300) return undefined;
-  const { modules } = create(text, { errorCorrectionLevel: 'M' });
+  const modules = squareModules(text);
   const module = Math.max(leastModule, wanted / (modules.size + 2 * quiet));
   return {
     side: module * (modules.size + 2 * quiet),
     module,
-    runs: runsOf(modules.size, (row, column) => modules.get(row, column) === 1),
+    runs: runsOf(modules.size, modules.dark),
     alt: 'Square code: ' + text,
   };
 }

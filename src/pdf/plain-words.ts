@@ -2,7 +2,7 @@
 // such a word is kerning, and that goes by pairs. Asking the font for every word is most of the cost of a first sheet.
 import type { Font } from 'fontkit';
 import type { ShapedGlyph } from './faces.ts';
-import { kerning } from './kern-table.ts';
+import { kerning, type Kerning } from './kern-table.ts';
 
 /** No mark that joins another character, no sign that is hidden, no script that is shaped by rules of its own. */
 const plain = /^[\x20-\x7e\xa0-\xac\xae-\xff\u03a9\u2002\u2010-\u2027\u202f\u2080-\u2089\u2212]+$/u;
@@ -15,20 +15,38 @@ export function plainWords(font: Font): PlainWords {
   const glyphOf = glyphAsker(font);
   const ask = kernAsker(font, glyphOf);
   const table = kerning[font.postscriptName];
-  const known = new Set(table?.characters);
-  const kernOf = (pair: string): number | undefined =>
-    known.has(pair.charAt(0)) && known.has(pair.charAt(1)) ? (table?.pairs[pair] ?? 0) : ask(pair);
+  const known = table && knownKerns(table);
 
   return (word) => {
     if (!plain.test(word)) return undefined;
     const shaped: ShapedGlyph[] = [];
     for (let index = 0; index < word.length; index += 1) {
       const glyph = glyphOf(word.charAt(index));
-      const kern = index + 1 === word.length ? 0 : kernOf(word.slice(index, index + 2));
+      const kern = index + 1 === word.length ? 0 : (known?.(word, index) ?? ask(word.slice(index, index + 2)));
       if (glyph === undefined || kern === undefined) return undefined;
-      shaped.push(kern === 0 ? glyph : { ...glyph, kern });
+      const { id, width, codePoints } = glyph;
+      shaped.push(kern === 0 ? glyph : { id, width, kern, codePoints });
     }
     return shaped;
+  };
+}
+
+/** What stands behind the character at a place of a word; undefined where the table does not know the pair. */
+type KnownKern = (word: string, index: number) => number | undefined;
+
+/** The table by numbers: it is asked for every letter that is set, and a pair as a word of its own would have to be looked up as one. */
+function knownKerns({ characters, pairs }: Kerning): KnownKern {
+  const places = new Map(Array.from(characters, (character, place) => [character.charCodeAt(0), place]));
+  const breadth = places.size;
+  const kerns = new Float64Array(breadth * breadth);
+  for (const [pair, kern] of Object.entries(pairs)) {
+    const [first, second] = [places.get(pair.charCodeAt(0)), places.get(pair.charCodeAt(1))];
+    if (first !== undefined && second !== undefined) kerns[first * breadth + second] = kern;
+  }
+  return (word, index) => {
+    const first = places.get(word.charCodeAt(index));
+    const second = places.get(word.charCodeAt(index + 1));
+    return first === undefined || second === undefined ? undefined : kerns[first * breadth + second];
   };
 }
 

@@ -1,18 +1,13 @@
 // A square code as one SVG path: each run of dark modules is a stroke of one module's breadth.
-import { createRequire } from 'node:module';
-import type { create as createCode } from 'qrcode/lib/core/qrcode.js';
+import { squareModules, type SquareModules } from '../sheet/square-modules.ts';
 import { escapeHtml } from './escape.ts';
 
 /** Quiet modules that a reader needs on each side. */
 const quiet = 4;
 
-// Loaded when the first code is drawn: most pages have none.
-const require = createRequire(import.meta.url);
-
 /** The SVG of a square code for `text`, error correction level M. Dark on a white ground in either colour scheme. */
 export function squareCodeSvg(text: string): string {
-  const { create }: { create: typeof createCode } = require('qrcode/lib/core/qrcode.js');
-  const { modules } = create(text, { errorCorrectionLevel: 'M' });
+  const modules = squareModules(text);
   const side = modules.size + 2 * quiet;
   let path = '';
   for (let row = 0; row < modules.size; row += 1) path += rowPath(modules, row);
@@ -22,17 +17,12 @@ export function squareCodeSvg(text: string): string {
   );
 }
 
-interface Modules {
-  readonly size: number;
-  get(row: number, column: number): number | boolean;
-}
-
-function rowPath(modules: Modules, row: number): string {
+function rowPath(modules: SquareModules, row: number): string {
   let path = '';
   let from = -1;
   let pen = 0;
   for (let column = 0; column <= modules.size; column += 1) {
-    const dark = column < modules.size && Boolean(modules.get(row, column));
+    const dark = column < modules.size && modules.dark(row, column);
     if (dark && from < 0) from = column;
     if (dark || from < 0) continue;
     path += path === '' ? `M${from + quiet} ${row + quiet}.5` : `m${from - pen} 0`;

@@ -23,7 +23,7 @@ const front: readonly Plain[] = [
   {
     file: 'index.html',
     title: 'The machine',
-    views: ['whose-copy', 'standing', 'portrait', 'machine-head'],
+    views: ['whose-copy', ['standing', { sheets: 'yes' }], 'portrait', 'machine-head'],
     sheet: 'machine-card',
   },
   {

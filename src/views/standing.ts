@@ -10,6 +10,7 @@ import { neverRecorded } from './service-due.ts';
 import { ours } from './wording/ours.ts';
 import { recordsUpTo } from './wording/records-up-to.ts';
 import { workThing } from './wording/work.ts';
+import { nextSheets } from './next-sheets.ts';
 import { partsIn } from './still-holds.ts';
 import { gravestFindings } from './known-findings.ts';
 import { defineView } from './view.ts';
@@ -20,9 +21,10 @@ const mostNamed = 6;
 
 export const standing = defineView({
   id: 'standing',
-  purpose: 'How the machine stands today: what is off, held, due, to look at, next.',
+  purpose:
+    'How the machine stands today: what is off, held, due, to look at, next; `sheets` names the sheets to print next as well.',
   needs: 'machine',
-  options: [],
+  options: ['sheets'],
   blocks: (context) => stack(heading(2, context.say('How it stands'), 'how-it-stands'), facts(context)),
 });
 
@@ -39,7 +41,7 @@ function listed({ say }: ViewContext, names: readonly string[], page: string): T
 }
 
 function facts(context: ViewContext): Block {
-  const { book, say } = context;
+  const { book, say, options } = context;
   const { off, due, queries } = book;
   const dueNames = due
     .filter((one) => one.state === 'overdue' || one.state === 'due')
@@ -64,6 +66,7 @@ function facts(context: ViewContext): Block {
       ...fact(say('Ordered'), named(context, partsIn(book, 'ordered'), 'parts.html')),
       ...fact(say('Next'), next(context)),
       ...fact(say('Planned'), joined(book.plans.map(({ job }): Text => [jobTitle(job)]))),
+      ...fact(say('Next sheets to print'), options['sheets'] === 'yes' ? nextSheets(context) : undefined),
       ...fact(
         say('Clear on the records'),
         points(context, (hold) => hold.clear),

@@ -6,6 +6,7 @@ import { column, heading, joined, lines, row, stack } from './wording/blocks.ts'
 import { capped, moreOfThem } from './wording/capped.ts';
 import { jobTitle } from './wording/job.ts';
 import { manualPlace } from './wording/manual-parts.ts';
+import { writtenKeys } from './wording/written-keys.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -23,7 +24,7 @@ export const queries = defineView({
         type: 'table',
         columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
         rows: capped(book.queries, (rest) => moreOfThem(say, rest), rows).map((one) =>
-          'kind' in one ? one : row(one.message, one.hint ?? '', where(context, one)),
+          'kind' in one ? one : row(writtenKeys(one.message), writtenKeys(one.hint ?? ''), where(context, one)),
         ),
         empty: say('Nothing in the records asks for a second look.'),
         use: 'read',

@@ -19,14 +19,14 @@ export const wrenchAdaptor = defineView({
 
 const sizes = {
   metric: {
-    wanted: '10 N·m',
-    wrenches: ['250 mm', '350 mm', '450 mm', '600 mm'],
-    extensions: ['25 mm', '50 mm', '75 mm', '100 mm'],
+    wanted: '10\u00a0N·m',
+    wrenches: ['250\u00a0mm', '350\u00a0mm', '450\u00a0mm', '600\u00a0mm'],
+    extensions: ['25\u00a0mm', '50\u00a0mm', '75\u00a0mm', '100\u00a0mm'],
   },
   imperial: {
-    wanted: '10 lbf·ft',
-    wrenches: ['10 in', '14 in', '18 in', '24 in'],
-    extensions: ['1 in', '2 in', '3 in', '4 in'],
+    wanted: '10\u00a0lbf·ft',
+    wrenches: ['10\u00a0in', '14\u00a0in', '18\u00a0in', '24\u00a0in'],
+    extensions: ['1\u00a0in', '2\u00a0in', '3\u00a0in', '4\u00a0in'],
   },
 } as const;
 

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { backText } from '../../src/book/plan/way-back-text.ts';
 import { wayBack } from '../../src/book/plan/way-back.ts';
+import { writtenKeys } from '../../src/views/wording/written-keys.ts';
 import { machineFile, makerFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const withoutClock = machineFile.replace(/clock:\n.*\n/u, '');
@@ -96,5 +97,13 @@ work: [{loosened: rear-spindle-nut}, {removed: barrel}]`);
       .split('; ');
     expect(things.length).toBeGreaterThan(3);
     expect(things.filter((one, index) => things.indexOf(one) !== index)).toEqual([]);
+  });
+});
+
+describe('what to write', () => {
+  it('stands out, and a text without it or with a lone sign stays as it is', () => {
+    expect(writtenKeys('write `page:`, so')).toEqual(['write ', { kind: 'code', text: 'page:' }, ', so']);
+    expect(writtenKeys('`a` or `b`')).toEqual([{ kind: 'code', text: 'a' }, ' or ', { kind: 'code', text: 'b' }]);
+    for (const plain of ['look again', '5` long']) expect(writtenKeys(plain)).toBe(plain);
   });
 });

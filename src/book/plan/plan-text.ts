@@ -53,7 +53,7 @@ function freeingText(one: Obstacle): string {
   }
   if (one.kind === 'waiting') return one.of;
   return one.minutes === undefined
-    ? 'how long it takes, written under `takes`'
+    ? 'how long it takes, written under “takes”'
     : `${minutesText(one.minutes)} at one go`;
 }
 

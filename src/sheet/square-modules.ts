@@ -13,10 +13,11 @@ export function squareModules(text: string): SquareModules {
   const { modules } = create(text, { errorCorrectionLevel: 'M', maskPattern: 0 });
   const { size } = modules;
   const flips = flipsOf(size, modules.reservedBit);
+  const bare = flipped(modules.data, flips[0]);
   let best: Uint8Array = modules.data;
   let least = Infinity;
   for (const [mask, flip] of flips.entries()) {
-    const worn = modules.data.map((module, at) => module ^ (flips[0]?.[at] ?? 0) ^ (flip[at] ?? 0));
+    const worn = flipped(bare, flip);
     nameMask(worn, size, mask);
     const penalty = penaltyOf(worn, size);
     if (penalty >= least) continue;
@@ -51,6 +52,12 @@ function flipsOf(size: number, reserved: Uint8Array): readonly Uint8Array[] {
   return flips;
 }
 
+function flipped(modules: Uint8Array, flip: Uint8Array | undefined): Uint8Array {
+  const turned = new Uint8Array(modules.length);
+  for (let at = 0; at < turned.length; at += 1) turned[at] = (modules[at] ?? 0) ^ (flip?.[at] ?? 0);
+  return turned;
+}
+
 /** Writes, twice, which mask is worn: five bits, ten more that correct them, and a mask of their own. Level M is named by two noughts. */
 function nameMask(modules: Uint8Array, size: number, mask: number): void {
   let rest = mask << 10;
@@ -68,7 +75,7 @@ function nameMask(modules: Uint8Array, size: number, mask: number): void {
 /** Long runs, squares of one shade, what looks like a corner mark, and too much of one shade. */
 function penaltyOf(modules: Uint8Array, size: number): number {
   let dark = 0;
-  for (const module of modules) dark += module;
+  for (let at = 0; at < modules.length; at += 1) dark += modules[at] ?? 0;
   let points = Math.abs(Math.ceil((dark * 20) / modules.length) - 10) * 10;
   for (let line = 0; line < size; line += 1) {
     points += lineAt(modules, line * size, 1, size) + lineAt(modules, line, size, size);
@@ -78,7 +85,10 @@ function penaltyOf(modules: Uint8Array, size: number): number {
 }
 
 function lineAt(modules: Uint8Array, from: number, step: number, size: number): number {
-  let [points, last, run, seen] = [0, -1, 0, 0];
+  let points = 0;
+  let last = -1;
+  let run = 0;
+  let seen = 0;
   for (let index = 0, at = from; index < size; index += 1, at += step) {
     const module = modules[at] ?? 0;
     if (module !== last && run >= 5) points += run - 2;

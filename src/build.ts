@@ -21,7 +21,7 @@ export { withoutPrivate } from './binder/without-private.ts';
 export { dueCalendar } from './binder/due-calendar.ts';
 export { askNext, listNext } from './book/faults/ask-next.ts';
 export { binderSchema } from './binder/binder-schema.ts';
-export { aboutLines, calculationIds, groupedLines } from './calc/list-text.ts';
+export { aboutLines, calculationIds, calculationsThatSay, groupedLines } from './calc/list-text.ts';
 export type { Doubt } from './calc/calculation.ts';
 export { eveningData, eveningLines } from './book/plan/evening-lines.ts';
 export { shoppingData, shoppingLines } from './book/shopping/shopping-lines.ts';

@@ -30,6 +30,14 @@ export function aboutLines(id: string): readonly string[] | undefined {
   ];
 }
 
+/** Ids of the calculations that say a word of themselves, in their name or in what they are for: `sprocket`. */
+export function calculationsThatSay(word: string): readonly string[] {
+  const small = word.toLowerCase();
+  return calculations
+    .filter(({ name, purpose }) => `${name} ${purpose}`.toLowerCase().includes(small))
+    .map(({ id }) => id);
+}
+
 /** Ids of all calculations. */
 export function calculationIds(): readonly string[] {
   return calculations.map((one) => one.id);

@@ -6,6 +6,11 @@ export function nearest(typed: string, names: readonly string[]): readonly strin
   return [...names].sort((a, b) => (distances.get(a) ?? 0) - (distances.get(b) ?? 0) || (a < b ? -1 : 1));
 }
 
+/** Those that may have been meant: they hold the typed text, or no more than a third of its letters is changed. */
+export function likely(typed: string, names: readonly string[]): readonly string[] {
+  return nearest(typed, names).filter((name) => distance(typed, name) <= Math.max(1, typed.length / 3));
+}
+
 function distance(typed: string, name: string): number {
   const small = typed.toLowerCase();
   return name.toLowerCase().includes(small) ? -1 : changes(small, name.toLowerCase());

@@ -162,6 +162,8 @@ function describe(terminal: Terminal, actions: Actions): Command {
   describeHandover(program, command, today, actions);
   describeAdopt(program, today, actions.adopt);
   describeWork(program, actions);
+  for (const one of program.commands)
+    one.showHelpAfterError(`Write \`splitpin help ${one.name()}\` for what goes with it, with examples.`);
   return program;
 }
 

@@ -1,11 +1,19 @@
 // `work`: one calculation, worked out at the bench, with values given or taken from a machine.
-import { aboutLines, calculationIds, cautionsOfCalculations, groupedLines, stops, workLines } from '../build.ts';
+import {
+  aboutLines,
+  calculationIds,
+  calculationsThatSay,
+  cautionsOfCalculations,
+  groupedLines,
+  stops,
+  workLines,
+} from '../build.ts';
 import type { Binder, Doubt } from '../build.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { oneMachine } from './one-machine.ts';
 import { readManual } from './manual.ts';
-import { nearest } from './nearest.ts';
+import { likely, nearest } from './nearest.ts';
 import type { Options } from './program.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportProblems } from './report-problems.ts';
@@ -44,8 +52,9 @@ function sayAll(lines: readonly string[], terminal: Terminal): ExitCode {
 }
 
 function unknown(id: string, terminal: Terminal): ExitCode {
-  terminal.tell(`calculation-unknown: “${id}” is not a calculation. The nearest names:`);
-  for (const name of nearest(id, calculationIds()).slice(0, 6)) terminal.tell('  ' + name);
+  const near = [...new Set([...likely(id, calculationIds()), ...calculationsThatSay(id)])].slice(0, 8);
+  terminal.tell(`calculation-unknown: “${id}” is not a calculation.${near.length === 0 ? '' : ' Likely ones:'}`);
+  for (const name of near) terminal.tell('  ' + name);
   terminal.tell('splitpin work lists all.');
   return exitCodes.usage;
 }

@@ -42,6 +42,15 @@ describe('the list', () => {
     for (const one of calculations)
       expect(out.split('\n').filter((line) => line.startsWith('  ' + one.id + ' '))).toHaveLength(1);
   });
+  test('an unknown name is answered with what it may mean: near in letters, or a word of what it is for', async () => {
+    const meant = async (name: string): Promise<readonly string[]> =>
+      (await work(name)).err
+        .split('\n')
+        .filter((line) => line.startsWith('  '))
+        .map((line) => line.trim());
+    expect(await meant('sprocket')).toEqual(['sprocket-diameter', 'clock-factor']);
+    expect(await meant('xqzv')).toEqual([]);
+  });
   test('an unknown name is answered with the nearest', async () => {
     const { code, err } = await work('displacment');
     expect([code, err.split('\n')[1]?.trim()]).toEqual([2, 'displacement']);

@@ -93,3 +93,8 @@ test('the list names every outcome once with its words', () => {
   expect(refs).toContain('spark=none');
   expect(JSON.stringify(data)).toContain('cut-out-wire');
 });
+
+test('asks what a test showed when only its name was written', async () => {
+  const { code, told } = await run('demo-bike', { saw: ['spark'] });
+  expect([code, told.split('\n')[0]]).toEqual([2, expect.stringContaining('What did “spark” show?')]);
+});

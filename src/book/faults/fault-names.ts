@@ -25,7 +25,11 @@ export function nameOutcome(tests: readonly FaultTest[], test: string, saw: stri
   const outcome = found.outcomes.find((one) => one.saw === saw) ?? found.outcomes.find((one) => one.also.includes(saw));
   if (outcome !== undefined) return { ok: true, value: { test: found, outcome } };
   const ids = found.outcomes.map((one) => one.saw);
-  return { ok: false, message: `“${found.id}” has no outcome “${saw}”.`, near: [...new Set([...ids, silent])] };
+  const message =
+    saw === ''
+      ? `What did “${found.id}” show? Write it after the name, as ${found.id}=${ids[0] ?? silent}.`
+      : `“${found.id}” has no outcome “${saw}”.`;
+  return { ok: false, message, near: [...new Set([...ids, silent])] };
 }
 
 /** A test by its id, its mark or another name of it; ids go first. */

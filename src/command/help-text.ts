@@ -67,7 +67,7 @@ ${exits}`,
   print: `
 Examples
   splitpin print my-bike torque-table
-  splitpin print my-bike 2026-11-top-end       every sheet of that job
+  splitpin print my-bike top-end               every sheet of that job
   splitpin print my-bike all --both-sides      every sheet, for a printer that turns the leaf
   splitpin print my-bike teardown --form       to fill in on a screen; splitpin take reads it back
   splitpin print my-bike tags --paper tag      each tag on a tag of 60 by 120 mm; card: a bank card

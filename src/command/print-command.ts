@@ -18,6 +18,7 @@ import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
 import type { Form } from '../pdf/form.ts';
 import { formOf, keepingJob } from './sheet-form.ts';
+import { sheetsAsked } from './sheets-asked.ts';
 import { noTypeface } from './no-typeface.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems } from './report-problems.ts';
@@ -39,8 +40,8 @@ export async function printCommand(
   const read = readMachine(machine, dayFor(options.today, around), { ...options, workings: true });
   if (read.binder === undefined) return cannot(read, terminal);
   if (wanted === 'list') return listSheets(read.binder.sheets, terminal);
-  const asked = sheetsFor(wanted, read.binder);
-  const workings = options.workings === true && asked.length > 0 ? sheetsFor('workings', read.binder) : [];
+  const asked = sheetsAsked(wanted, read.binder);
+  const workings = options.workings === true && asked.length > 0 ? sheetsAsked('workings', read.binder) : [];
   const sheets = [...new Set([...asked, ...workings])];
   if (sheets.length === 0) return unknownSheet(wanted, read, terminal);
   const fitting = sheets.filter((sheet) => fitsPaper(sheet));
@@ -150,18 +151,6 @@ async function photosFor(
     return photo && { path: join(into, photo.large), width: photo.width, height: photo.height };
   };
   return { path, problems: made.problems };
-}
-
-/** A sheet by its name; each once by `all`; every sheet of a job, and of the machine those its record keeps, by the job's name; or, by the name of a kind of job sheet (`teardown`), that of every planned job. */
-function sheetsFor(wanted: string, binder: Binder): readonly Sheet[] {
-  if (wanted === 'all') return binder.sheets.filter((sheet) => sheet.byName !== true);
-  const name = wanted.replace(/^jobs\//, '').replace(/\.(md|pdf)$/, '');
-  const { jobs } = binder.book;
-  const exact = binder.sheets.filter((sheet) => sheet.id === name);
-  if (exact.length > 0) return exact;
-  if (jobs.has(name)) return binder.sheets.filter((sheet) => keepingJob(sheet, binder.book)?.id === name);
-  const begun = name + '-';
-  return binder.sheets.filter((sheet) => sheet.id.startsWith(begun) && jobs.has(sheet.id.slice(begun.length)));
 }
 
 function listSheets(sheets: readonly Sheet[], terminal: Terminal): ExitCode {

@@ -139,7 +139,7 @@ function describe(terminal: Terminal, actions: Actions): Command {
     .addHelpText('after', helpAfter.check)
     .action(actions.check);
   command('print', 'make the PDF of one sheet, or of every sheet of one job, whatever else is wrong')
-    .argument('<sheet-or-job>', 'name of a sheet or of a job record, or `all`')
+    .argument('<sheet-or-job>', 'name of a sheet, of a job record or a part of it, or `all`')
     .option('-o, --out <folder>', 'where to (default: out/<machine>-print in the current folder)')
     .addOption(paper(['tag', 'card']))
     .addOption(today())

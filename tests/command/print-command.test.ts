@@ -74,6 +74,8 @@ describe('print', () => {
     const { code } = await run(machine, ['print', 'bike', '2024-06-08-look', '--out', 'tonight', ...day]);
     const files = readdirSync(join(dirname(machine), 'tonight')).toSorted();
     expect([code, files]).toEqual([0, ['intake.pdf', 'measuring-2024-06-08-look.pdf']]);
+    const byPart = await run(machine, ['print', 'bike', 'look', '--out', 'by-part', ...day]);
+    expect([byPart.code, readdirSync(join(dirname(machine), 'by-part')).toSorted()]).toEqual([0, files]);
   });
 
   test('names the sheets, the nearest first, when there is none of that name', async () => {

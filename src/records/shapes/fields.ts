@@ -98,13 +98,10 @@ function isFilled<T extends object, F extends Fields>(found: T, fields: F): foun
 
 function fill(found: Record<string, unknown>, keys: Group, tree: Tree, spot: Spot | undefined, desk: Desk): boolean {
   if (!isBranch(tree)) {
-    refuse(
-      desk,
-      spot,
-      'value-not-keys',
-      'Keys with values are expected here.',
-      `Keys here: ${[...keys.byKey.keys()].slice(0, 8).join(', ')}.`,
-    );
+    const names = [...keys.byKey.keys()];
+    const first = keys.needed[0]?.[1] ?? names[0] ?? '';
+    const hint = `Write {${first}: …}. Keys here: ${names.slice(0, 8).join(', ')}.`;
+    refuse(desk, spot, 'value-not-keys', 'Keys with values are expected here.', hint);
     return false;
   }
   const before = desk.problems.length;

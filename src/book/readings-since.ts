@@ -61,10 +61,9 @@ export const readingsSince = keptOfBook(since);
 function since(book: Book): readonly ReadingSince[] {
   const { touched, order, key } = lastTouches(book);
   return book.series.flatMap((series): readonly ReadingSince[] => {
-    const counting = series.points.filter((one) => one.corrected === undefined && one.value.kind !== 'unknown');
-    const newest = counting.at(-1);
+    const points = newestOf(series);
+    const newest = points.at(-1);
     if (newest === undefined) return [];
-    const points = counting.filter((one) => one.job === newest.job && one.side === newest.side);
     const moment = (order.get(newest.job) ?? 0) * 4 + inside[newest.side];
     const renewed = series.basis.at(-1);
     const touch = touched.get(key(series.item));
@@ -74,4 +73,17 @@ function since(book: Book): readonly ReadingSince[] {
     if (renewed === undefined || renewed.from < newest.day || newest.side === 'left') return [{ series, points }];
     return [{ series, points, undone: { job: newest.job, what: renewed.what } }];
   });
+}
+
+/** From the end on: what one record read stands together, and long series are not walked through. */
+function newestOf({ points }: Series): readonly SeriesPoint[] {
+  const newest: SeriesPoint[] = [];
+  for (let at = points.length - 1; at >= 0; at -= 1) {
+    const point = points[at];
+    if (point === undefined || point.corrected !== undefined || point.value.kind === 'unknown') continue;
+    const [last] = newest;
+    if (last !== undefined && last.job !== point.job) break;
+    if (last === undefined || last.side === point.side) newest.push(point);
+  }
+  return newest.toReversed();
 }

@@ -12,6 +12,7 @@ import { ask } from './fill/ask.ts';
 import { closingQuestions } from './fill/closing.ts';
 import { countOpen, openBlanks } from './fill/open-blanks.ts';
 import { openJob } from './fill/open-job.ts';
+import { wholeRows } from './fill/whole-rows.ts';
 import { questionsFor, type Question } from './fill/questions.ts';
 import { blanksIn, keep, sessionFor, type Session } from './fill/session.ts';
 import type { Options } from './program.ts';
@@ -151,7 +152,8 @@ function put(work: Work, answers: readonly Answer[]): Put {
   const { session, options, around } = work;
   const { terminal } = around;
   try {
-    const kept = keep(session, answers, { instead: options.again === true });
+    const instead = options.again === true;
+    const kept = keep(session, instead ? wholeRows(blanksIn(session), answers) : answers, { instead });
     if (kept.kind === 'aside') return aside(work, answers, kept.why, exitCodes.problems);
     if (kept.metAnother)
       terminal.tell('The record was changed by another hand meanwhile; what you write goes beside it.');

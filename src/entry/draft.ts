@@ -30,13 +30,25 @@ export interface Draft {
   readonly problems: Problem[];
   /** Lines of `work` of a planned job, by index, that the answers say are done. */
   readonly doneLines: Set<number>;
+  /** Places at which these answers put words already. */
+  readonly remarked: Set<string>;
 }
 
 /** A draft without any answer. */
 export function draftOf(given: Pick<Draft, 'book' | 'job' | 'today' | 'hand' | 'instead'>, tree: Branch): Draft {
   const key = makeNamer(given.book.records.maker);
   const planned = textIn(tree, 'state') === 'planned';
-  return { ...given, key, planned, tree, edits: [], changes: [], problems: [], doneLines: new Set() };
+  return {
+    ...given,
+    key,
+    planned,
+    tree,
+    edits: [],
+    changes: [],
+    problems: [],
+    doneLines: new Set(),
+    remarked: new Set(),
+  };
 }
 
 /** Takes an edit into the draft; what does not fit is a problem at the blank. */
@@ -92,13 +104,19 @@ export function textsOf(draft: Draft, key: string): readonly string[] {
   return isList(list) ? list.filter((one) => typeof one === 'string') : [];
 }
 
-/** Words kept under `remarks`, once. */
+/** Words kept under `remarks`, once; where an answer takes the place of what stands there, in that of the newest words. */
 export function remark(draft: Draft, blank: Pick<Blank, 'id' | 'asks'>, at: string, says: string): void {
   const where = inRecord(draft.job.id, at);
-  const there = linesOf(draft, 'remarks').some(
-    ([, line]) => textIn(line, 'at') === where && textIn(line, 'says') === says,
-  );
-  if (there) return;
+  const there = linesOf(draft, 'remarks').filter(([, line]) => textIn(line, 'at') === where);
+  const isFirst = !draft.remarked.has(where);
+  draft.remarked.add(where);
+  if (there.some(([, line]) => textIn(line, 'says') === says)) return;
+  const last = there.at(-1);
+  if (last !== undefined && draft.instead && isFirst) {
+    const was = textIn(last[1], 'says') ?? '';
+    edit(draft, blank, { kind: 'set', path: ['remarks', last[0]], key: 'says', value: says }, { was, becomes: says });
+    return;
+  }
   const by = draft.hand === undefined ? {} : { by: draft.hand };
   add(draft, blank, 'remarks', { at: where, says, ...by }, says);
 }

@@ -1,4 +1,4 @@
-// What can be done to the keys of a record: a key set in a map, an item added to a list. Done to the tree here; edit-record.ts does it to the text.
+// What can be done to the keys of a record: a key set in a map, an item added to a list or taken out of it. Done to the tree here; edit-record.ts does it to the text.
 import { isBranch, isList, type Branch, type Tree } from '../source/tree.ts';
 
 type Step = string | number;
@@ -12,7 +12,8 @@ export type RecordEdit =
       readonly key: string;
       readonly item: Tree;
       readonly oneALine?: boolean;
-    };
+    }
+  | { readonly kind: 'remove'; readonly path: readonly Step[]; readonly key: string; readonly index: number };
 
 /** The value at a path; undefined where nothing stands. */
 export function treeAt(tree: Tree, path: readonly Step[]): Tree | undefined {
@@ -39,8 +40,15 @@ export function afterEdit(tree: Tree, edit: RecordEdit): Tree | undefined {
 function changed(tree: Branch, edit: RecordEdit): Tree | undefined {
   const before = treeAt(tree, [edit.key]);
   if (edit.kind === 'set') return { ...tree, [edit.key]: edit.value };
+  if (edit.kind === 'remove') return without(tree, edit.key, edit.index);
   if (before === undefined || before === null || before === 'none') return { ...tree, [edit.key]: [edit.item] };
   return isList(before) ? { ...tree, [edit.key]: [...before, edit.item] } : undefined;
+}
+
+function without(tree: Branch, key: string, index: number): Tree | undefined {
+  const list = treeAt(tree, [key]);
+  if (!isList(list) || index < 0 || index >= list.length) return undefined;
+  return { ...tree, [key]: list.filter((_, at) => at !== index) };
 }
 
 /** Whether two trees say the same. */

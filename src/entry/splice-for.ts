@@ -3,6 +3,7 @@ import type { Node, Pair, Scalar, YAMLMap, YAMLSeq } from 'yaml';
 import { parseWithPlaces, yamlPackage } from '../source/slow-parser.ts';
 import { flowText, scalarText } from './flow-text.ts';
 import type { RecordEdit } from './record-edit.ts';
+import { spliceOut } from './splice-out.ts';
 import { isBranch, type Tree } from '../source/tree.ts';
 
 /** `remove` characters at `at` give way to `insert`. */
@@ -12,20 +13,31 @@ export interface Splice {
   readonly insert: string;
 }
 
+/** An edit that puts something in. */
+type Putting = Exclude<RecordEdit, { readonly kind: 'remove' }>;
+
 /** The splice for an edit of `yaml`; undefined where the text is written in a way that this does not know. */
 export function spliceFor(yaml: string, edit: RecordEdit): Splice | undefined {
   const yamls = yamlPackage();
   const top: unknown = parseWithPlaces(yaml).document.contents;
+  if (edit.kind === 'remove') {
+    const at = pairOf(walk(top, edit.path), edit.key);
+    return at !== undefined && yamls.isSeq(at.value) ? spliceOut(yaml, at, at.value, edit.index) : undefined;
+  }
   if (top === null && edit.path.length === 0) return { at: yaml.length, remove: 0, insert: `${lineOf(edit)}\n` };
   const map = walk(top, edit.path);
   if (!yamls.isMap(map)) return undefined;
-  const pair = map.items.find((one) => keyOf(one) === edit.key);
+  const pair = pairOf(map, edit.key);
   if (pair === undefined) return newKey(yaml, map, edit);
   const { value } = pair;
   if (isEmpty(value)) return afterColon(yaml, pair, edit);
   if (edit.kind === 'set') return yamls.isScalar(value) ? replaced(value, edit.value) : undefined;
   if (yamls.isScalar(value)) return replaced(value, [edit.item]);
   return yamls.isSeq(value) ? added(yaml, value, edit.item) : undefined;
+}
+
+function pairOf(map: unknown, key: string): Pair<unknown, unknown> | undefined {
+  return yamlPackage().isMap(map) ? map.items.find((one) => keyOf(one) === key) : undefined;
 }
 
 function walk(top: unknown, path: RecordEdit['path']): unknown {
@@ -53,26 +65,26 @@ function replaced(value: Scalar, by: Tree): Splice | undefined {
   return range === undefined ? undefined : { at: range[0], remove: range[1] - range[0], insert: flowText(by) };
 }
 
-function afterColon(yaml: string, pair: Pair<unknown, unknown>, edit: RecordEdit): Splice | undefined {
+function afterColon(yaml: string, pair: Pair<unknown, unknown>, edit: Putting): Splice | undefined {
   const key = yamlPackage().isNode(pair.key) ? rangeOf(pair.key) : undefined;
   const colon = key === undefined ? -1 : yaml.indexOf(':', key[1]);
   if (key === undefined || colon < 0 || yaml.slice(key[1], colon).trim() !== '') return undefined;
   return { at: colon + 1, remove: 0, insert: ` ${valueOf(edit)}` };
 }
 
-function valueOf(edit: RecordEdit): string {
+function valueOf(edit: Putting): string {
   return edit.kind === 'set' ? flowText(edit.value) : flowText([edit.item]);
 }
 
 /** A new list of maps begins one item a line, as a person would write it. */
-function lineOf(edit: RecordEdit, indent = ''): string {
+function lineOf(edit: Putting, indent = ''): string {
   const key = scalarText(edit.key);
   if (edit.kind === 'add' && (edit.oneALine === true || isBranch(edit.item)))
     return `${key}:\n${indent}  - ${flowText(edit.item)}`;
   return `${key}: ${valueOf(edit)}`;
 }
 
-function newKey(yaml: string, map: YAMLMap, edit: RecordEdit): Splice | undefined {
+function newKey(yaml: string, map: YAMLMap, edit: Putting): Splice | undefined {
   const last = map.items.at(-1);
   if (map.flow === true) {
     const insert = `${scalarText(edit.key)}: ${valueOf(edit)}`;

@@ -6,6 +6,7 @@ import { refuse, remark, type Draft } from './draft.ts';
 import { readBoxValue } from './read-value.ts';
 import type { FootField } from './foot-blanks.ts';
 import type { Target } from './target.ts';
+import { takeBack } from './take-back.ts';
 import { otherTarget, targetsOf } from './targets.ts';
 import { writeFoot } from './write-foot.ts';
 import { writeMinute, writeService } from './write-run.ts';
@@ -28,7 +29,7 @@ const longest = 1900;
 const tooLong = 'Say it shortly here, and the rest in the text below the keys of the record.';
 
 /** Takes the answers into the draft. */
-export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answers): void {
+export function takeAll(draft: Draft, printed: readonly Blank[], given: Answers): void {
   const { book, job } = draft;
   const targets = targetsOf(book, job);
   const foot = unprinted.map(([field, asks]): Blank => ({
@@ -39,11 +40,13 @@ export function takeAll(draft: Draft, printed: readonly Blank[], answers: Answer
   }));
   const blanks = [...printed, ...foot];
   const ids = new Set(blanks.map(({ id }) => id));
-  const left = new Set(answers.keys());
   const aimed = blanks.map((blank) => ({
     blank,
     target: targets.get(blank.id) ?? otherTarget(book, job.id, blank.id, blank.kind),
   }));
+  const ticks = aimed.flatMap(({ blank, target }) => (target.kind === 'tick' ? [blank] : []));
+  const answers = takeBack(draft, blanks, ticks, given);
+  const left = new Set(answers.keys());
   for (const { blank, target } of aimed.toSorted((a, b) => turn(a.target) - turn(b.target))) {
     for (const said of answers.get(blank.id) ?? []) {
       if (said.length <= longest) take(draft, { blank, target, said, answers });

@@ -129,6 +129,11 @@ function writeReached(
   const known = lines.find(same);
   if (known !== undefined) return;
   const open = lines.find(([, line]) => textIn(line, 'result') === undefined);
+  const standing = lines.at(-1);
+  if (open === undefined && draft.instead && standing !== undefined) {
+    again(draft, blank, standing, reached);
+    return;
+  }
   if (open === undefined) {
     const beside = lines.length === 0 ? {} : { note: `second answer, ${draft.hand ?? 'second sheet'}` };
     add(draft, blank, 'work', { tightened: fastener, ...reached, ...beside }, becomes);
@@ -145,4 +150,19 @@ function writeReached(
   set('result', reached.result);
   if (reached.to !== undefined && aimed !== undefined && aimed !== '?' && aimed !== reached.to)
     set('note', `reached ${reached.to}`);
+}
+
+/** What was reached takes the place of what stands there; the torque aimed at stays where none was read. */
+function again(
+  draft: Draft,
+  blank: Blank,
+  [index, line]: readonly [number, Branch],
+  reached: { readonly to?: string; readonly result: string },
+): void {
+  for (const key of ['to', 'result'] as const) {
+    const [value, was] = [reached[key], textIn(line, key)];
+    if (value === undefined || value === was) continue;
+    const said = { ...(was === undefined ? {} : { was }), becomes: value };
+    edit(draft, blank, { kind: 'set', path: ['work', index], key, value }, said);
+  }
 }

@@ -2,7 +2,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { fillCommand, type FillOptions } from '../../src/command/fill-command.ts';
 import { gradesSaid } from '../../src/command/fill/grade-words.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
@@ -113,4 +113,66 @@ test('a bare number in a box that no reading keeps has the unit beside it', asyn
 test('what is not known is written so that every reader of YAML takes it', async () => {
   const { text } = await fill(freshMachine(), (question) => (question.startsWith('front tread') ? '?' : ''));
   expect(text).toContain('{item: front tread, found: "?"}');
+});
+
+describe('asked again', () => {
+  const said =
+    (answers: Readonly<Record<string, string>>) =>
+    (question: string): string =>
+      Object.entries(answers).find(([item]) => question.includes(item))?.[1] ?? '';
+  const seat = 'form/intake-completeness/seat';
+
+  test('another grade takes the place of the one that stands, and other words that of the words', async () => {
+    const folder = freshMachine('ticks: [mine/step-1] # kept\n');
+    const first = await fill(folder, said({ Mirrors: '3; never had any', 'Seat, strap': 'harmed' }));
+    expect(first.text).toContain(`${seat}/Harmed`);
+    const { asked, text } = await fill(folder, said({ 'Seat, strap': '1', Mirrors: '3; one in the shed' }), {
+      again: true,
+    });
+    expect(asked.find((one) => one.includes('Seat, strap'))).toContain('now harmed');
+    expect(text).not.toContain(`${seat}/Harmed`);
+    expect(text.split(seat)).toHaveLength(2);
+    expect(text).toContain('form/intake-completeness/mirrors/Not');
+    expect(text).toContain('says: one in the shed');
+    expect(text).not.toContain('never had any');
+    expect(text).toContain('mine/step-1');
+    expect(text).toContain('# kept');
+    expect(readMachine(folder, '2026-11-25', {}).binder?.book.jobs.get(job)?.ticks).toContain(seat);
+  });
+
+  test('more than one grade, none of them, and one after none', async () => {
+    const folder = freshMachine();
+    await fill(folder, said({ 'Seat, strap': '1' }));
+    const two = await fill(folder, said({ 'Seat, strap': '1 2' }), { again: true });
+    expect(two.text.split(seat)).toHaveLength(3);
+    const none = await fill(folder, said({ 'Seat, strap': '-' }), { again: true });
+    expect(none.text.split(seat)).toHaveLength(2);
+    expect(none.text).toContain(`{at: ${seat}, says: not done}`);
+    const one = await fill(folder, said({ 'Seat, strap': '3' }), { again: true });
+    expect(one.text).toContain(`${seat}/Not`);
+    expect(one.text).not.toContain('not done');
+  });
+
+  test('words alone, or an answer without --again, take no tick back', async () => {
+    const folder = freshMachine();
+    const before = await fill(folder, said({ 'Seat, strap': '2' }));
+    const words = await fill(folder, said({ 'Seat, strap': '; strap gone' }), { again: true });
+    expect(words.text).toContain(`${seat}/Harmed`);
+    expect(words.text).toContain('says: strap gone');
+    const list = join(folder, 'answers.txt');
+    writeFileSync(list, `${seat}: yes\n`);
+    const beside = await fill(folder, () => '', { answers: list });
+    expect(beside.text).toContain(`${seat}/Harmed`);
+    expect(before.text).not.toBe(beside.text);
+  });
+
+  test('in a file of answers a tick that is cleared is taken back where its row has another', async () => {
+    const folder = freshMachine();
+    await fill(folder, said({ 'Seat, strap': '2' }));
+    const list = join(folder, 'answers.txt');
+    writeFileSync(list, `${seat}: yes\n${seat}/Harmed:\n`);
+    const { text } = await fill(folder, () => '', { answers: list, again: true });
+    expect(text).not.toContain(`${seat}/Harmed`);
+    expect(text).toContain(seat);
+  });
 });

@@ -164,6 +164,22 @@ describe('one record', () => {
     expect(better.changes).toMatchObject([{ was: '24 mm', becomes: '25 mm' }]);
   });
 
+  test('told so, what was reached takes the place of what was, and a tick that is none is taken out', () => {
+    const nut = 'rear-spindle-nut/reached';
+    const text = put({ [nut]: '60', 'wheel-rear-out/step-1': 'yes' }).value.text;
+    const better = put({ [nut]: '70', 'wheel-rear-out/step-1': 'no' }, { instead: true, text }).value;
+    expect(better.text).toContain('{tightened: rear-spindle-nut, to: 70 N·m, result: reached}');
+    expect(better.text).not.toContain('second answer');
+    expect(better.text).toContain('{at: wheel-rear-out/step-1, says: not done}');
+    expect(better.text).not.toContain('- wheel-rear-out/step-1');
+    expect(better.changes.map(({ was }) => was)).toEqual(expect.arrayContaining(['ticked', '60 N·m']));
+    const back = put({ 'wheel-rear-out/step-1': 'yes' }, { instead: true, text: better.text }).value;
+    expect(back.text).not.toContain('not done');
+    const beside = put({ [nut]: '70' }, { text }).value.text;
+    expect(beside).toContain('to: 60 N·m');
+    expect(beside).toContain('second answer');
+  });
+
   test('what cannot be kept is a problem that names it, and the rest is written', () => {
     const out = put({
       'chain-slack//found': 'about right',

@@ -35,6 +35,12 @@ const edits: fc.Arbitrary<RecordEdit> = fc.oneof(
     key: fc.constantFrom('found', 'left', 'next', 'title', 'note', 'bag'),
     value,
   }),
+  fc.record({
+    kind: fc.constant('remove' as const),
+    path: fc.constant([]),
+    key: fc.constantFrom('readings', 'work', 'ticks'),
+    index: fc.nat({ max: 2 }),
+  }),
 );
 
 describe('edits of a record', () => {
@@ -60,7 +66,9 @@ describe('edits of a record', () => {
             expect(readDocument({ file: 'jobs/a.md', text: made.value }).value?.data).toEqual(
               afterEdit(before?.data ?? {}, edit),
             );
-            expect(rest(now, made.value, replaced(before?.data, edit))).toBe(true);
+            expect(
+              edit.kind === 'remove' ? isLess(now, made.value) : rest(now, made.value, replaced(before?.data, edit)),
+            ).toBe(true);
             now = made.value;
           }
           expect(now.endsWith(`---\nBody: text\n\n`.replaceAll('\n', end))).toBe(true);
@@ -91,6 +99,17 @@ function rest(before: string, after: string, old: string): boolean {
     tail += 1;
   const gone = before.slice(head, before.length - tail);
   return !/[\r\n]/u.test(gone) && count(gone) <= count(old);
+}
+
+/** The text without one stretch, in which no remark stands; where nothing is left of a list it is `[]`. */
+function isLess(before: string, after: string): boolean {
+  const text = after.length > before.length ? '' : after;
+  let head = 0;
+  while (head < text.length && before[head] === text[head]) head += 1;
+  let tail = 0;
+  while (tail < text.length - head && before.at(-1 - tail) === text.at(-1 - tail)) tail += 1;
+  const [gone, put] = [before.slice(head, before.length - tail), text.slice(head, text.length - tail)];
+  return !/(?:^|\s)#/u.test(gone) && /^ ?\[?\]?$/u.test(put);
 }
 
 /** How many signs there are that begin a remark where they stand outside a value. */

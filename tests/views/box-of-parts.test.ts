@@ -61,6 +61,8 @@ describe('a book in inches', () => {
 fasteners:
   - {id: rear-spindle-nut, name: Rear spindle nut, thread: 1/2 BSF, torque: 35 lbf·ft}
   - {id: barrel-nut, name: Barrel nuts, of: barrel, thread: 3/8 BSF, torque: 20 lbf·ft}
+limits:
+  - {id: bore, name: Cylinder bore, unit: in, standard: 2.7950 to 2.7955 in, limit: 2.803 in max}
 services:
   - {id: fork-oil-change, item: Fork oil, do: renew, every: 12 months, uses: [fork-oil]}`);
   const off = record(`title: Off
@@ -73,6 +75,22 @@ work: [{loosened: rear-spindle-nut}, {removed: barrel}]`);
   it('keeps its fractions', () => {
     expect(sheetSays(binder, 'settings')).toContain('7/16"');
     expect(sheetSays(binder, 'settings')).toContain('2½ turns');
+  });
+
+  it('does not say that a reading is nothing past its limit', () => {
+    const measured = (bore: string): string =>
+      pageSays(
+        smallBinder({
+          'maker/book.yaml': maker,
+          'jobs/2026-11-02-bore.md': record(
+            `title: Bore\ndate: 2026-11-02\nkind: measuring\nstate: done\nreadings: [{item: bore, found: ${bore}}]`,
+          ),
+        }),
+        'measurements.html',
+      );
+    expect(measured('71.2 mm')).toContain('at the limit: ');
+    expect(measured('2.805 in')).toContain('0.002 in past');
+    expect(measured('2.801 in')).toContain('0.002 in: ');
   });
 
   it('says the name of a loose fastener once, and of a part what holds it', () => {

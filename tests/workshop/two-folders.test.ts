@@ -52,10 +52,10 @@ test('10: each part appears with its days on both, is on one machine at a time, 
   expect(pageText(join(out, 'rider/costs.html'))).toMatch(/Together:? 0\.00 GBP/u);
   // The donor stands at less, as far as somebody said by how much: the carburettor was set on the rider's side, the tank on neither.
   expect(front).toContain(
-    'Pipit 175: 150.00 GBP paid, fees apart; 40.00 GBP set for parts that left; what is left in it is not known: no worth that counts for petrol tank',
+    'Pipit 175: 150.00 GBP paid, ordered and agreed, fees apart; 40.00 GBP set for parts that left; what is left in it is not known: no worth that counts for petrol tank',
   );
   expect(front).toContain(
-    'Wagtail 125: 0.00 GBP paid, fees apart; 40.00 GBP set for parts that came; 40.00 GBP left in it',
+    'Wagtail 125: 0.00 GBP paid, ordered and agreed, fees apart; 40.00 GBP set for parts that came; 40.00 GBP left in it',
   );
 });
 
@@ -81,14 +81,14 @@ test('10: the donor’s value falls by what was set for each part, and what one 
   expect(code).toBe(0);
   const front = pageText(join(out, 'index.html'));
   expect(front).toContain(
-    'Pipit 175: 150.00 GBP paid, fees apart; 65.00 GBP set for parts that left; 85.00 GBP left in it',
+    'Pipit 175: 150.00 GBP paid, ordered and agreed, fees apart; 65.00 GBP set for parts that left; 85.00 GBP left in it',
   );
   expect(front).toContain(
-    'Wagtail 125: 0.00 GBP paid, fees apart; 65.00 GBP set for parts that came; 65.00 GBP left in it',
+    'Wagtail 125: 0.00 GBP paid, ordered and agreed, fees apart; 65.00 GBP set for parts that came; 65.00 GBP left in it',
   );
   // By itself the donor's binder knows what its own records say.
   expect(pageText(join(out, 'donor/costs.html'))).toMatch(
-    /Parts that moved between machines: 150\.00 GBP paid, fees apart; 25\.00 GBP set for parts that left; what is left in it is not known: no worth that counts for carburettor/u,
+    /Parts that moved between machines: 150\.00 GBP paid, ordered and agreed, fees apart; 25\.00 GBP set for parts that left; what is left in it is not known: no worth that counts for carburettor/u,
   );
   expect(pageText(join(out, 'donor/costs.html'))).toMatch(/Together:? 150\.00 GBP/u);
 });

@@ -1,7 +1,7 @@
 // How far a reading stands from the bound that it will meet first.
 import type { Series, SeriesPoint } from '../../book/book.ts';
 import { printQuantity } from '../../figure/print.ts';
-import { ofSi } from '../../quantity/quantity.ts';
+import { inUnit, ofSi } from '../../quantity/quantity.ts';
 import type { Written, WrittenRange } from '../../quantity/quantity.ts';
 
 interface Nearest {
@@ -38,7 +38,7 @@ function roomOf(value: Written, bound: WrittenRange | undefined): number | undef
   return rooms.length === 0 ? undefined : Math.min(...rooms);
 }
 
-/** `0.09 mm`, or `0.05 mm past`; empty where nothing bounds the reading. */
+/** `0.09 mm`, `0.05 mm past`, or that it is at the limit; empty where nothing bounds the reading. */
 export function roomText(say: (words: string) => string, series: Series, nearest: Nearest): string {
   const bound = boundOf(series);
   const { value } = nearest.point;
@@ -47,6 +47,8 @@ export function roomText(say: (words: string) => string, series: Series, nearest
   // A temperature or a pressure counted from another zero has a difference of its own; only plain scales are told.
   if (unit.offset !== undefined) return '';
   const decimals = Math.max(bound.decimals, value.written.decimals);
-  const size = printQuantity(ofSi(Math.abs(nearest.room)), unit, decimals);
+  const room = ofSi(Math.abs(nearest.room));
+  if (inUnit(room, unit) < 0.5 * 10 ** -decimals) return say('at the limit');
+  const size = printQuantity(room, unit, decimals);
   return nearest.room < 0 ? `${size} ${say('past')}` : size;
 }

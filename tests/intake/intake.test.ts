@@ -174,6 +174,7 @@ describe('answers', () => {
       ['brakes', 'front disc and rear drum', { 'front brake': 'disc', 'rear brake': 'drum' }],
       ['brakes', 'drums both', { 'front brake': 'drum', 'rear brake': 'drum' }],
       ['drive', 'shaft, cast wheels', { 'final drive': 'shaft', wheels: 'cast' }],
+      ['spark', 'mag', { ignition: 'magneto' }],
       ['print-on', 'letter, USD', { paper: 'letter', currency: 'USD' }],
       ['print-on', 'half-letter', { paper: 'half-letter' }],
       ['print-on', 'eur', { currency: 'EUR' }],

@@ -27,7 +27,7 @@ export async function hearAll(
     const one = await hearOne(question, index, given[question.id], asker, tell);
     if (one === 'later') open.push(question.asks);
     else if (one.ok) Object.assign(facts, one.facts);
-    else wrong.push(`${question.id}: ${one.why}`);
+    else wrong.push(`${question.id}: ${one.why} For example: ${question.example}.`);
   }
   return wrong.length > 0 ? { ok: false, why: wrong } : { ok: true, facts, later: open };
 }

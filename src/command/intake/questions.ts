@@ -99,7 +99,7 @@ function engineHeard(answer: string): Heard {
     /\b(?:and|with|cylinders?|strokes?)\b|[\s,;?-]/giu,
     '',
   );
-  if (left !== '') return notHeard(`“${left}” is not understood here. Write for example: two, 2 cylinders.`);
+  if (left !== '') return notHeard(`“${left}” is not understood here.`);
   return heard({
     ...(kind === undefined ? {} : { stroke: kind }),
     ...(count === undefined ? {} : { cylinders: count }),
@@ -119,7 +119,7 @@ function oilHeard(answer: string): Heard {
 
 function sparkHeard(answer: string): Heard {
   return wordsHeard(answer, {
-    ignition: [word('magneto'), word('battery and coil', /\b(?:battery(?: and coil)?|coil)\b/iu)],
+    ignition: [word('magneto', /\bmag(?:neto)?\b/iu), word('battery and coil', /\b(?:battery(?: and coil)?|coil)\b/iu)],
     trigger: [word('points', /\bpoints?\b/iu), word('electronic')],
   });
 }

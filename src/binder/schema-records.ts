@@ -129,7 +129,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
   ),
   limit: object(
     { id: text, name: text, positions: texts, unit: text, condition: texts, disturbs: texts, source, at: place },
-    { standard: measure, limit: measure, instrument: text, of: text },
+    { standard: measure, limit: measure, rule: text, instrument: text, of: text },
   ),
   setting: object(
     { id: text, name: text, value: ref('value'), condition: texts, disturbs: texts, source, at: place },

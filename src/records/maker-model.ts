@@ -57,6 +57,8 @@ export interface Limit {
   readonly standard?: WrittenRange;
   /** `low` is a minimum, `high` a maximum. */
   readonly limit?: WrittenRange;
+  /** How the book takes taper and out-of-round of the diameters of a bore: makers differ. */
+  readonly rule?: 'difference' | 'half the difference';
   readonly instrument?: string;
   readonly condition: readonly string[];
   readonly of?: string;

@@ -1,4 +1,5 @@
 // Bores and pistons: what the newest readings come to for each cylinder, by the rule that is named, and what a rebore would need.
+import { sourceLine } from '../book/torque.ts';
 import type { Block, Cell } from '../sheet/sheet.ts';
 import { column, heading, lines, row } from './wording/blocks.ts';
 import { inlineFigure, resultText } from './wording/figure.ts';
@@ -38,6 +39,8 @@ function blocks({ book, say }: ViewContext): readonly Block[] {
   const all = boresOf(book);
   const shown = parts.filter(({ of }) => all.some((one) => of(one).length > 0));
   const rule = all.find((one) => one.rule !== undefined)?.rule;
+  const limit = book.limits.get('bore');
+  const ofBook = limit?.rule === undefined ? undefined : limit;
   return [
     heading(2, say('Bores and pistons, from the last readings'), 'bores'),
     {
@@ -51,7 +54,7 @@ function blocks({ book, say }: ViewContext): readonly Block[] {
       ...(rule === undefined
         ? []
         : [
-            `${say('Taper and out-of-round')}: ${say(rule)}. ${say('No rule of the book is on record here, and makers differ.')}`,
+            `${say('Taper and out-of-round')}: ${say(rule)}. ${ofBook === undefined ? say('No rule of the book is on record here, and makers differ.') : `${say('The rule of the book')}: ${sourceLine(ofBook.source)}.`}`,
           ]),
       say('Clearance: smallest bore less skirt. A maker’s rule goes before it: look on the page of the limit.'),
       say(

@@ -154,3 +154,11 @@ export const toleranceOfWrench: Taker = (ask) => {
   const origin = { kind: 'written', at: wrench.at } as const;
   return { value: { quantity, unit: percent, decimals: 0, origin }, from: wrench.name + ' (instruments)' };
 };
+
+/** How the maker's book takes taper and out-of-round; without it the calculation says which rule it used. */
+export const boreRule: Taker = ({ book }) => {
+  const limit = book.limits.get('bore');
+  return limit?.rule === undefined
+    ? undefined
+    : { value: limit.rule, from: `${limit.name} (${sourceLine(limit.source)})` };
+};

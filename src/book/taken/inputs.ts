@@ -91,6 +91,7 @@ const takers: Readonly<Record<string, Taker>> = {
   'bore-wear/fore-aft': readings.boreAcross('fore-aft'),
   'bore-wear/across': readings.boreAcross('across'),
   'bore-wear/standard': readings.standardBore,
+  'bore-wear/rule': books.boreRule,
   'next-oversize/largest': readings.largestBore,
   'next-oversize/standard': geometry.bore,
   'piston-clearance/bore': readings.smallestBore,

@@ -5,7 +5,7 @@ import type { Limit, Setting } from '../model.ts';
 import type { Desk, Spot } from '../shapes/desk.ts';
 import { entry, may, need, or } from '../shapes/fields.ts';
 import { readAnyRange, readValue, taken, unit } from '../shapes/measured.ts';
-import { commaWords, id, list, scalar, text } from '../shapes/plain.ts';
+import { choice, commaWords, id, list, scalar, text } from '../shapes/plain.ts';
 import { andThen, type Shape } from '../shapes/shape.ts';
 import { sourceFields, type frames } from './source-of.ts';
 
@@ -43,6 +43,7 @@ export const limit: Shape<Omit<Limit, 'source'> & Cited> = andThen(
     unit: need(unit, 'the unit it is measured in', { example: 'mm' }),
     standard: may(rangeText, 'the maker’s value for a new part'),
     limit: may(rangeText, 'past it the part is not used again', { example: '50.10 mm max' }),
+    rule: may(choice('difference', 'half the difference'), 'of a bore: how the book takes taper and out-of-round'),
     instrument: may(text, 'what to measure with', { example: 'bore gauge' }),
     condition: or(commaWords, [], 'how it must be when measured', { example: 'cold, clean' }),
     of: may(text, 'the part'),

@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { stops } from '../build.ts';
 import type { Answer } from '../entry/answer.ts';
+import { judgeAnswer } from '../entry/judge-answer.ts';
 import type { Asker } from './asker.ts';
 import { count } from './count.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
@@ -81,10 +82,24 @@ function fromFile(work: Work, path: string): ExitCode {
   }
   const { answers, strange } = answersOf(text, blanksIn(session), session.job.id);
   for (const line of strange) around.terminal.tell(`No blank of this job: ${line}`);
+  const doubts = doubtsOf(work, answers);
   const done = put(work, answers);
   if (done.code !== exitCodes.fine) return done.code;
+  for (const doubt of doubts) around.terminal.tell(doubt);
   tellEnd(work, done.written);
   return strange.length > 0 || done.refused > 0 ? exitCodes.problems : exitCodes.fine;
+}
+
+/** What looks like a slip, or lies past its limit: written all the same, and said. What cannot be read is refused elsewhere. */
+function doubtsOf({ session }: Work, answers: readonly Answer[]): readonly string[] {
+  const blanks = new Map(blanksIn(session).map((blank) => [blank.id, blank]));
+  return answers.flatMap(({ blank: id, value }) => {
+    const blank = blanks.get(id);
+    if (blank === undefined) return [];
+    return judgeAnswer(session.book, session.job, blank, value)
+      .filter(({ code }) => code !== 'unreadable')
+      .map(({ text }) => `   ${blank.asks}: ${value}: ${text}`);
+  });
 }
 
 function readText(path: string): string | undefined {

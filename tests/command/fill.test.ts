@@ -112,6 +112,20 @@ describe('through a pipe', () => {
 });
 
 describe('a file of answers', () => {
+  test('takes both sides of a reading in one line, and says what looks like a slip', async () => {
+    const folder = copyOf(finch);
+    const file = join(folder, '..', 'sheet.txt');
+    writeFileSync(file, 'chain-slack//found: 24 > 25\n');
+    const both = await fill(folder, [], { answers: 'sheet.txt' });
+    expect([both.code, both.told]).toEqual([0, []]);
+    expect(both.text).toMatch(/found: 24 mm, left: 25 mm/u);
+    const other = copyOf(finch);
+    writeFileSync(join(other, '..', 'sheet.txt'), 'chain-slack//found: 250 mm\n');
+    const slip = await fill(other, [], { answers: 'sheet.txt' });
+    expect([slip.code, slip.told.join()]).toEqual([0, expect.stringContaining('About 10 times off')]);
+    expect(slip.text).toContain('found: 250 mm');
+  });
+
   test('is what --list prints, filled in', async () => {
     const folder = copyOf(finch);
     const list = (await fill(folder, [], { list: true })).said.join('\n');

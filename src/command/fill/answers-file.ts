@@ -2,6 +2,7 @@
 import type { Answer } from '../../entry/answer.ts';
 import type { Blank } from '../../entry/blank.ts';
 import { promptFor } from './prompt.ts';
+import { sidesOf } from './sides-said.ts';
 
 /** Every blank with what is asked above it; what the record says already stands behind it. */
 export function answersList(blanks: readonly Blank[], job: string): readonly string[] {
@@ -40,9 +41,17 @@ export function answersOf(
     if (words === '' || words.startsWith('#')) continue;
     const found = sorted.find(({ name }) => words.startsWith(`${name}:`));
     if (found === undefined) strange.push(`line ${String(index + 1)}: ${words.slice(0, 60)}`);
-    else answers.push({ blank: found.id, value: words.slice(found.name.length + 1).trim() });
+    else answers.push(...said(found.id, words.slice(found.name.length + 1).trim(), blanks));
   }
   return { answers, strange };
+}
+
+/** One line may say both sides of a reading, `0.50 > 0.35`. */
+function said(id: string, value: string, blanks: readonly Blank[]): readonly Answer[] {
+  const left = blanks.find((blank) => blank.id === id.replace(/\/found$/u, '/left'));
+  return left === undefined || left.id === id || !value.includes('>')
+    ? [{ blank: id, value }]
+    : sidesOf({ id }, left, value);
 }
 
 /** Answers as lines of such a file. */

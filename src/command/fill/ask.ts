@@ -6,6 +6,7 @@ import { askGrades, askTicks } from './ask-ticks.ts';
 import { besideId, line, nothing, showCaution, stopped, type Asking, type Heard } from './asking.ts';
 import { pairPrompt, promptFor, torquePrompt } from './prompt.ts';
 import type { Labelled, Question } from './questions.ts';
+import { sidesOf } from './sides-said.ts';
 
 /** Asks a question to its end. */
 export async function ask(question: Question, asking: Asking): Promise<Heard> {
@@ -70,14 +71,6 @@ async function askPair({ found, left }: Extract<Question, { readonly kind: 'pair
     if (!asker.atTerminal) return { answers: [], stop: false, refused: `${found.asks}: ${value}` };
     if (!unreadable) kept = all;
   }
-}
-
-function sidesOf(found: Blank, left: Blank, value: string): readonly Answer[] {
-  const [first = '', second = ''] = value.split('>').map((one) => one.trim());
-  return [
-    ...(first === '' ? [] : [{ blank: found.id, value: first }]),
-    ...(second === '' ? [] : [{ blank: left.id, value: second }]),
-  ];
 }
 
 /** `y` and `n` are said of a fastener, and are no value to be judged. */

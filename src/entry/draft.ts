@@ -104,7 +104,7 @@ export function textsOf(draft: Draft, key: string): readonly string[] {
   return isList(list) ? list.filter((one) => typeof one === 'string') : [];
 }
 
-/** Words kept under `remarks`, once; where an answer takes the place of what stands there, in that of the newest words. */
+/** Words kept under `remarks`, once; where an answer takes the place of what stands there, in that of the newest words of the same hand. */
 export function remark(draft: Draft, blank: Pick<Blank, 'id' | 'asks'>, at: string, says: string): void {
   const where = inRecord(draft.job.id, at);
   const there = linesOf(draft, 'remarks').filter(([, line]) => textIn(line, 'at') === where);
@@ -112,7 +112,7 @@ export function remark(draft: Draft, blank: Pick<Blank, 'id' | 'asks'>, at: stri
   draft.remarked.add(where);
   if (there.some(([, line]) => textIn(line, 'says') === says)) return;
   const last = there.at(-1);
-  if (last !== undefined && draft.instead && isFirst) {
+  if (last !== undefined && draft.instead && isFirst && textIn(last[1], 'by') === draft.hand) {
     const was = textIn(last[1], 'says') ?? '';
     edit(draft, blank, { kind: 'set', path: ['remarks', last[0]], key: 'says', value: says }, { was, becomes: says });
     return;

@@ -180,6 +180,17 @@ describe('one record', () => {
     expect(beside).toContain('second answer');
   });
 
+  test('told so, words take the place of words of the same hand, and go beside those of another', () => {
+    const note = 'wheel-rear-out/step-3/note';
+    const text = put({ [note]: 'long spacer scored' }, { hand: 'owner' }).value.text;
+    const better = put({ [note]: 'spacer polished' }, { hand: 'owner', instead: true, text }).value.text;
+    expect(better).toContain('says: spacer polished, by: owner');
+    expect(better).not.toContain('scored');
+    const beside = put({ [note]: 'spacer renewed' }, { hand: 'helper', instead: true, text }).value.text;
+    expect(beside).toContain('long spacer scored');
+    expect(beside).toContain('says: spacer renewed, by: helper');
+  });
+
   test('what cannot be kept is a problem that names it, and the rest is written', () => {
     const out = put({
       'chain-slack//found': 'about right',

@@ -58,7 +58,8 @@ export function serviceNeeds(context: ViewContext, service: ServiceLine): string
       return [fluid.name, quantity, fluid.grade].filter((text) => text !== undefined).join(', ');
     }
     const setting = book.settings.get(id);
-    if (setting === undefined) return book.limits.get(id)?.name ?? `${id.replaceAll('-', ' ')} (${say('not in the book')})`;
+    if (setting === undefined)
+      return book.limits.get(id)?.name ?? `${id.replaceAll('-', ' ')} (${say('not in the book')})`;
     const range = setting.range === undefined ? undefined : `(${printRange(setting.range)})`;
     return [setting.name, valueText(setting.value) ?? say('not known'), range]
       .filter((text) => text !== undefined)

@@ -67,7 +67,12 @@ describe.skipIf(!hasBrowser)('a job on a telephone', () => {
     ]);
     await page.getByRole('checkbox').first().check();
     const context = page.context();
+    // The browser takes a value into its store a moment after the page gave it: not to be ended before.
+    const beside = await context.newPage();
+    await beside.goto(addressOf(folder, demo));
+    await beside.waitForFunction('JSON.stringify(localStorage).includes("50,62")');
     await page.close();
+    await beside.close();
     const again = await context.newPage();
     await again.goto(addressOf(folder, demo));
     expect(await field(again, bore).inputValue()).toBe('50,62');

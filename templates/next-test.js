@@ -236,10 +236,14 @@
     const known2 = knownFrom(evidence, ran);
     const isBehind = (test) => (test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran);
     const heldBy = (test) => (isBehind(test) ? [] : test.held);
-    const ranked = table.tests
+    const open = table.tests
       .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running, ran))
       .map((test) => ({ test, rank: rankOf(known2, test) }))
       .filter(({ test, rank }) => test.free || rank.tells > nothing);
+    const apart = open
+      .flatMap(({ test, rank }) => (test.apart === void 0 ? [] : [{ ...rank, apart: test.apart }]))
+      .sort((a, b) => b.worth - a.worth);
+    const ranked = open.filter(({ test }) => test.apart === void 0);
     const free = ranked
       .filter(({ test }) => test.free && heldBy(test).length === 0)
       .sort((a, b) => b.rank.worth - a.rank.worth);
@@ -254,7 +258,7 @@
       }));
     const offered = [...free, ...rest].filter(({ test }) => test.held.length > 0 && isBehind(test));
     const behind = new Map(offered.map(({ test }) => [test.held[0] ?? '', test.held]));
-    return { looks: free.map(({ rank }) => rank), next, held, behind: [...behind.values()] };
+    return { looks: free.map(({ rank }) => rank), next, held, apart, behind: [...behind.values()] };
   }
   function rankOf(known2, test) {
     const expected = expectedOf(known2, test);
@@ -301,7 +305,7 @@
     const impossible = contradictions(data2.table, seen).map(
       ([one, other]) => `${words2(one)} \u2014 and \u2014 ${words2(other)}`,
     );
-    const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], behind: [] };
+    const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], apart: [], behind: [] };
     if (impossible.length > 0) return none;
     const evidence = weigh(data2.table, seen);
     const now = seen.filter((ref) => !data2.seen.includes(ref));
@@ -329,6 +333,9 @@
       looks: named(ranked.looks).slice(0, mostLooks),
       next: named(ranked.next).slice(0, mostTests),
       behind: ranked.behind.map(([point = '']) => point),
+      apart: ranked.apart
+        .slice(0, mostTests)
+        .map(({ id, apart }) => ({ name: tests.get(id)?.short ?? id, off: apart })),
       held: ranked.held
         .slice(0, mostTests)
         .map(({ id, held }) => ({ name: tests.get(id)?.short ?? id, by: held[0] ?? '' })),
@@ -478,6 +485,12 @@
       ...(found.held.length === 0
         ? []
         : [part('h3', 'Held'), listOf(found.held.map(({ name, by }) => `${name}: waits for \u201C${by}\u201D`))]),
+      ...(found.apart.length === 0
+        ? []
+        : [
+            part('h3', 'Put off: not to be tried as it stands'),
+            listOf(found.apart.map(({ name, off }) => `${name}: ${off}`)),
+          ]),
       part('p', 'All strengths are judgement; the maker\u2019s book goes first.'),
     ];
   }

@@ -22,6 +22,8 @@ export interface BenchAnswer {
   readonly looks: readonly BenchTest[];
   readonly next: readonly BenchTest[];
   readonly held: readonly { readonly name: string; readonly by: string }[];
+  /** What the machine is too far apart for, with what is off. */
+  readonly apart: readonly { readonly name: string; readonly off: string }[];
   /** Hold points that the engine is past and the records do not prove. */
   readonly behind: readonly string[];
 }
@@ -41,7 +43,7 @@ export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
       .map((one) => wordsOf(data, one))
       .join(' + ');
   const impossible = contradictions(data.table, seen).map(([one, other]) => `${words(one)} — and — ${words(other)}`);
-  const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], behind: [] };
+  const none = { impossible, stops: [], groups: [], looks: [], next: [], held: [], apart: [], behind: [] };
   if (impossible.length > 0) return none;
   const evidence = weigh(data.table, seen);
   const now = seen.filter((ref) => !data.seen.includes(ref));
@@ -70,6 +72,7 @@ export function answer(data: BenchData, seen: readonly string[]): BenchAnswer {
     looks: named(ranked.looks).slice(0, mostLooks),
     next: named(ranked.next).slice(0, mostTests),
     behind: ranked.behind.map(([point = '']) => point),
+    apart: ranked.apart.slice(0, mostTests).map(({ id, apart }) => ({ name: tests.get(id)?.short ?? id, off: apart })),
     held: ranked.held
       .slice(0, mostTests)
       .map(({ id, held }) => ({ name: tests.get(id)?.short ?? id, by: held[0] ?? '' })),

@@ -129,6 +129,12 @@ function answerParts(found: BenchAnswer, choose: (test: string, outcome: string)
     ...(found.held.length === 0
       ? []
       : [part('h3', 'Held'), listOf(found.held.map(({ name, by }) => `${name}: waits for “${by}”`))]),
+    ...(found.apart.length === 0
+      ? []
+      : [
+          part('h3', 'Put off: not to be tried as it stands'),
+          listOf(found.apart.map(({ name, off }) => `${name}: ${off}`)),
+        ]),
     part('p', 'All strengths are judgement; the maker’s book goes first.'),
   ];
 }

@@ -3,11 +3,12 @@ import type { OrderEdge, OrderStep } from '../records/content-model.ts';
 import type { Job } from '../records/model.ts';
 import { edgesBy } from '../records/order-edges.ts';
 import { appliesTo } from './applies.ts';
-import type { Book } from './book.ts';
+import type { Book, OpenLine } from './book.ts';
 import { inOrder } from './in-order.ts';
 import { keptOfBook } from './kept-of-book.ts';
 import { makeNamer } from './names.ts';
 import type { Namer } from './names.ts';
+import { firstNotOn, takenOffBy } from './not-on-it.ts';
 import { stepsOnRecord } from './steps-on-record.ts';
 import type { OnRecord } from './steps-on-record.ts';
 
@@ -20,6 +21,8 @@ export interface StepToDo {
   readonly waiting: readonly OrderEdge[];
   /** Why an earlier proof of it does not count. */
   readonly but?: string;
+  /** Off, and to be on before it can be done. */
+  readonly notOn?: OpenLine;
 }
 export interface JobInOrder {
   readonly job: Job;
@@ -92,16 +95,41 @@ function allBefore(own: ReadonlySet<string>, edges: readonly OrderEdge[]): Reado
 /** The order of all open jobs. Linear in the records; steps and edges are few. */
 export const workOrder = keptOfBook(orderOf);
 
+/**
+ * A step that had to come before something was taken off cannot be made up for once it is off: the reading of an engine as it
+ * was is gone. Such an edge asks for nothing until all is back on.
+ */
+function edgesNow(
+  book: Book,
+  steps: readonly OrderStep[],
+  edges: readonly OrderEdge[],
+  key: Namer,
+): readonly OrderEdge[] {
+  const byId = new Map(steps.map((step) => [step.id, step]));
+  return edges.filter(({ before, after }) => {
+    const fitted = byId.get(before)?.fitted ?? [];
+    const taker = byId.get(after);
+    if (taker === undefined || firstNotOn(book, fitted) === undefined) return true;
+    const taken = new Set(takenOffBy(book, taker).map(key));
+    return !fitted.some((thing) => taken.has(key(thing)));
+  });
+}
+
 function orderOf(book: Book): WorkOrder {
   const orders = book.content.orders ?? [];
-  const edges = orders.flatMap((order) => order.edges);
+  const key = makeNamer(book.records.maker);
+  const edges = edgesNow(
+    book,
+    orders.flatMap((order) => order.steps),
+    orders.flatMap((order) => order.edges),
+    key,
+  );
   const { features } = book.records.machine;
   const all = sorted(
     orders.flatMap((order) => order.steps),
     edges,
   );
   const here = all.filter((step) => appliesTo(step.applies, features));
-  const key = makeNamer(book.records.maker);
   const onRecord = stepsOnRecord(book, here, key);
   const open = openJobs(book).map((job) => {
     const words = wordsOf(job, key);
@@ -116,7 +144,9 @@ function orderOf(book: Book): WorkOrder {
       const record: OnRecord = onRecord.get(step.id) ?? {};
       const waiting = edges.filter(({ before, after }) => before === step.id && shown.has(after));
       const but = record.but === undefined ? {} : { but: record.but };
-      return [{ step, jobs: jobsWith.get(step.id) ?? [], waiting, ...but }];
+      const line = firstNotOn(book, step.fitted ?? []);
+      const notOn = line === undefined ? {} : { notOn: line };
+      return [{ step, jobs: jobsWith.get(step.id) ?? [], waiting, ...but, ...notOn }];
     });
   const missing = (own: ReadonlySet<string>): ReadonlySet<string> =>
     new Set([...allBefore(own, edges)].filter((id) => !own.has(id) && onRecord.get(id)?.done === undefined));

@@ -142,6 +142,8 @@ export interface OrderStep {
   readonly by: readonly string[];
   /** Work after which it is to be done again; what undoes a check stands with the check. */
   readonly undoneBy?: readonly string[];
+  /** Things that must be on the machine for it; any of several names of one thing. */
+  readonly fitted?: readonly string[];
   readonly applies: Applies;
   readonly at: Place;
 }

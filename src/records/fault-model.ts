@@ -110,6 +110,8 @@ export interface FaultTest {
   readonly unless: readonly string[];
   /** Offered only when these tests have been done. */
   readonly after: readonly string[];
+  /** Things that must be on the machine for it. */
+  readonly fitted: readonly string[];
   readonly applies: Applies;
   readonly outcomes: readonly FaultOutcome[];
   readonly at: Place;

@@ -5,6 +5,7 @@ import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, sentence } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count, countOf } from './wording/count.ts';
+import { withDates } from './wording/day.ts';
 import { defineView, type ViewContext } from './view.ts';
 
 /** So many tests are offered on the sheet: an evening's worth. */
@@ -34,6 +35,7 @@ export const nextTest = defineView({
       ...nextBlocks(context, found),
       ...behindBlocks(context, found),
       ...heldBlocks(context, found),
+      ...apartBlocks(context, found),
       paragraphs(
         context.say(
           'Several faults at once are the rule on what has stood: after every cure look at the same thing again. All strengths here are judgement, none was counted; the maker’s book goes first.',
@@ -151,8 +153,8 @@ function nextBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
       columns: [column(say('What was seen'), 4), column('', 4), column('', 4)],
       rows: next.flatMap((one, index) => testRows(context, one, index + 1)),
       empty:
-        found.held.length > 0
-          ? say('Every test that would tell more is held; see below.')
+        found.held.length + found.apart.length > 0
+          ? say('Every test that would tell more has to wait; see below.')
           : say('No test is left that would tell more.'),
       use: 'work',
     },
@@ -220,4 +222,20 @@ function heldBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
       lines(because.map((reason) => say(reason))),
     ];
   });
+}
+
+/** Tests that the machine is too far apart for, by what is off. */
+function apartBlocks({ say }: ViewContext, { apart }: Diagnosis): readonly Block[] {
+  if (apart.length === 0) return [];
+  const whys = [...new Set(apart.map((one) => one.apart))];
+  return [
+    heading(3, say('Put off: not to be tried as it stands'), 'put-off'),
+    lines(
+      whys.map((why) => {
+        const mine = apart.filter((one) => one.apart === why).slice(0, most);
+        const names = mine.map(({ test }) => lowerFirst(say(test.short ?? test.test)));
+        return `${withDates(say(why))}: ${names.join('; ')}`;
+      }),
+    ),
+  ];
 }

@@ -1,9 +1,11 @@
 // Odd minutes: what stands in no job and is small enough to need no plan.
 import { calledFor } from '../book/plan/called-for.ts';
 import { oddMinutes as oddMinutesOf } from '../book/plan/odd-minutes.ts';
-import type { ChecklistBlock } from '../sheet/sheet.ts';
-import { heading } from './wording/blocks.ts';
+import { notOnText } from '../book/not-on-it.ts';
+import type { ChecklistBlock, Text } from '../sheet/sheet.ts';
+import { heading, lines, paragraphs, stack } from './wording/blocks.ts';
 import { reasonText } from './wording/called-for.ts';
+import { withDates } from './wording/day.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -17,9 +19,17 @@ export const oddMinutes = defineView({
   needs: 'machine',
   options: [],
   blocks: (context) => {
+    const { say } = context;
     const all = items(context);
-    if (all.length === 0) return [];
-    return [heading(2, context.say('In odd minutes, in no job'), 'odd-minutes'), { type: 'checklist', items: all }];
+    const later = putOff(context);
+    if (all.length === 0 && later.length === 0) return [];
+    return stack(
+      heading(2, say('In odd minutes, in no job'), 'odd-minutes'),
+      all.length === 0 ? undefined : { type: 'checklist', items: all },
+      later.length === 0
+        ? undefined
+        : [paragraphs(`${say('Put off, since something is off that it needs')}:`), lines(later)],
+    );
   },
 });
 
@@ -53,4 +63,9 @@ function tightened({ book, say }: ViewContext): ChecklistBlock['items'] {
     const text = `${row.fastener.name}: ${reason.why === 'run hot since' ? say('tighten again, stone cold') : say('see that it is tight')}`;
     return [{ id: `odd/${row.fastener.id}`, text, why: reasonText(say, reason) }];
   });
+}
+
+function putOff(context: ViewContext): readonly Text[] {
+  const { putOff: later } = oddMinutesOf(context.book);
+  return later.map(({ text, at, line }) => [`${ours(context, at, text)}: ${withDates(context.say(notOnText(line)))}`]);
 }

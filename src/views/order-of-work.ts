@@ -1,8 +1,10 @@
 // The order of work: what must be done before what, over all open jobs, then job by job; nothing here depends on who does it.
+import { notOnText } from '../book/not-on-it.ts';
 import { workOrder } from '../book/work-order.ts';
 import type { JobInOrder, StepToDo } from '../book/work-order.ts';
 import type { Row, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, sentence, stack } from './wording/blocks.ts';
+import { withDates } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
@@ -57,9 +59,13 @@ export const comesFirst = defineView({
 });
 
 /** Why the steps below wait for this one, each reason once. */
-function because(context: ViewContext, { waiting, but }: StepToDo): Text {
+function because(context: ViewContext, { waiting, but, notOn }: StepToDo): Text {
   const whys = [...new Set(waiting.map(({ why, at }) => ours(context, at, why)))];
-  return joined([but === undefined ? undefined : [{ kind: 'strong', text: but }], whys.join('; ')]);
+  const strong = [but, notOn === undefined ? undefined : withDates(context.say(notOnText(notOn)))];
+  return joined([
+    ...strong.map((text): Text | undefined => (text === undefined ? undefined : [{ kind: 'strong', text }])),
+    whys.join('; '),
+  ]);
 }
 
 function stepRow(context: ViewContext, one: StepToDo, id: string): Row {

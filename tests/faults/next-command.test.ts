@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { askNext, listNext } from '../../src/book/faults/ask-next.ts';
 import { nextCommand } from '../../src/command/next-command.ts';
 import type { NextOptions } from '../../src/command/describe-next.ts';
+import { evening, machineFile } from '../evenings/evening.ts';
 import { machineFor, twoStroke } from './cards.ts';
 
 const asked = { looked: true, working: false, standing: 'long stored' } as const;
@@ -72,6 +73,24 @@ test('a test whose hold point is held is not offered, and named with what holds 
   expect(ids(data['held'])).toContain('prime');
   expect(ids(data['next'])).toContain('fuel-flow');
   expect(lines.join('\n')).toMatch(/Before the first live kick is held, so these wait: .*\[prime\]/u);
+});
+
+test('a test that needs a thing fitted which is off is put off with what is off, until it is back on', () => {
+  const off = { '2026-11-02-strip': 'work: [{removed: cylinder head, bag: 6}]' };
+  const on = { '2026-11-03-on': 'work: [{refitted: cylinder head, from bag: 6}]' };
+  const machine = { machine: machineFile({}, twoStroke) };
+  const ask = (jobs: Readonly<Record<string, string>>) =>
+    askNext(evening('2026-11-14', jobs, machine).book, { ...asked, saw: ['spark=fat', 'plug=dry'] });
+  const { data, lines } = ask(off);
+  const offered = [...ids(data['looks']), ...ids(data['next']), ...ids(data['held'])];
+  const needs = ['compression', 'thumb', 'prime', 'pressure-test'];
+  expect(needs.filter((id) => offered.includes(id))).toEqual([]);
+  expect(offered).toContain('fuel-flow');
+  expect(ids(data['apart'])).toEqual(expect.arrayContaining(needs));
+  expect(lines.join('\n')).toMatch(/Put off[^\n]*\n {2}cylinder head off since 2026-11-02: .*\[compression\]/u);
+  const back = ask({ ...off, ...on });
+  expect(ids(back.data['apart'])).toEqual([]);
+  expect(back.lines.join('\n')).not.toContain('Put off');
 });
 
 test('what lies behind an engine that runs holds no test, and is told to be looked at first', () => {

@@ -2,6 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { eveningOf, type Evening } from '../../src/book/plan/evening.ts';
 import { eveningData, eveningLines } from '../../src/book/plan/evening-lines.ts';
+import { notOnText } from '../../src/book/not-on-it.ts';
+import { oddMinutes } from '../../src/book/plan/odd-minutes.ts';
 import { obstacleText } from '../../src/book/plan/plan-text.ts';
 import { evening, machineFile } from '../evenings/evening.ts';
 import { wagtailBook } from '../evenings/wagtail-book.ts';
@@ -95,6 +97,51 @@ describe('ninety minutes, alone', () => {
       true,
     );
     expect(because(one, '2026-05-23-wait')).toEqual(['waits for dry weather']);
+  });
+});
+
+describe('with the head off', () => {
+  const maker = { maker: wagtailBook() };
+  const off = { '2026-05-01-strip': 'work: [{removed: cylinder head}]' };
+  const reading = {
+    '2026-05-21-reading': planned('takes: 20 min\nreadings: [{item: compression}]\nchecks: [turned-by-hand]'),
+  };
+  test('a compression reading is put off until it is back on, and let in after the job that puts it back', () => {
+    const first =
+      'first: cylinder head back on (off since 2026-05-01; in no job yet), for: Compression read, engine assembled';
+    expect(because(ask({ ...off, ...reading }), '2026-05-21-reading')).toContain(first);
+    const freed = ask({ ...off, ...reading }).unlock.flatMap(({ obstacles }) => obstacles);
+    expect(freed.map(({ kind }) => kind)).toContain('not on');
+    expect(because(ask(reading), '2026-05-21-reading').some((text) => text.includes('back on'))).toBe(false);
+    const on = { '2026-05-22-on': planned('takes: 30 min\nwork: [{refitted: cylinder head}]') };
+    const both = ask({ ...off, ...reading, ...on });
+    expect(because(both, '2026-05-21-reading').some((text) => text.includes('back on'))).toBe(false);
+    expect(both.plan.jobs.map(({ job }) => job.id)).toEqual(['2026-05-22-on', '2026-05-21-reading']);
+  });
+  test('a strip that has begun is not held up by a reading that is gone', () => {
+    const strip = { '2026-05-22-strip': planned('takes: 60 min\nprocedures: [top-end-strip-two-stroke]') };
+    expect(because(ask(strip), '2026-05-22-strip').some((text) => text.includes('Compression read'))).toBe(true);
+    expect(because(ask({ ...off, ...strip }), '2026-05-22-strip')).toEqual([]);
+  });
+  test('odd minutes name what is put off, with what is off, and offer it once that is on again', () => {
+    const start = { '2026-05-22-start': planned('kind: first start\ntakes: 30 min') };
+    const carb = { '2026-05-02-carb': 'work: [{removed: carburettor}]' };
+    const { firstSteps, putOff } = oddMinutes(evening('2026-05-20', { ...carb, ...start }, maker).book);
+    expect(firstSteps.map(({ step }) => step.id)).not.toContain('float-valve-tested');
+    expect(putOff.map(({ id, line }) => `${id}: ${notOnText(line)}`)).toEqual([
+      'float-valve-tested: carburettor off since 2026-05-02',
+    ]);
+    const back = { '2026-05-03-carb': 'work: [{refitted: carburettor}]' };
+    const now = oddMinutes(evening('2026-05-20', { ...carb, ...back, ...start }, maker).book);
+    expect(now.putOff).toEqual([]);
+    expect(now.firstSteps.map(({ step }) => step.id)).toContain('float-valve-tested');
+  });
+  test('a step that waits says in the plan what has to be on before it', () => {
+    const start = { '2026-05-22-start': planned('kind: first start\ntakes: 30 min') };
+    const one = ask({ '2026-05-02-carb': 'work: [{removed: carburettor}]', ...start });
+    expect(because(one, '2026-05-22-start')).toContain(
+      'first: Float valve tested for leaks (in no job yet; first back on: carburettor): a leaking float valve floods the crankcase, and burns',
+    );
   });
 });
 

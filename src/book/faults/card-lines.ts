@@ -31,7 +31,9 @@ export const cardLines = keptOfBook(linesOf);
 function linesOf(book: Book): readonly CardLine[] {
   const faults = machineFaults(book.content, book.records.machine.features);
   const nothing = { cured: new Map<string, string>(), moved: new Map<string, string>(), since: () => false };
-  const made = oddsOfMachine(faults, book, 'long stored', nothing);
+  // Its reader stands at the hold point, with the machine together.
+  const together = { ...faults, tests: faults.tests.map((test) => ({ ...test, fitted: [] })) };
+  const made = oddsOfMachine(together, book, 'long stored', nothing);
   const table = { ...made, tests: made.tests.map((test) => ({ ...test, held: [] })) };
   const outcomes = faults.tests.flatMap((test) =>
     test.outcomes.map((one) => ({

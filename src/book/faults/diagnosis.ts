@@ -2,7 +2,7 @@
 import { causeOdds, type CauseOdds } from '../../calc/faults/cause-odds.ts';
 import { contradictions, fits } from '../../calc/faults/contradictions.ts';
 import { weigh, type Evidence } from '../../calc/faults/evidence.ts';
-import { nextTests, saysTurned, type HeldTest, type RankedTest } from '../../calc/faults/next-tests.ts';
+import { nextTests, saysTurned, type ApartTest, type HeldTest, type RankedTest } from '../../calc/faults/next-tests.ts';
 import { silent, type OddsTable } from '../../calc/faults/odds-table.ts';
 import { addMonths } from '../../quantity/day-arithmetic.ts';
 import {
@@ -37,6 +37,7 @@ export interface LeadingCause extends CauseOdds {
 }
 export type NextTest = RankedTest & { readonly test: FaultTest };
 export type NextHeld = HeldTest & { readonly test: FaultTest };
+export type NextApart = ApartTest & { readonly test: FaultTest };
 
 export interface Diagnosis {
   readonly standing: StoodOrRan;
@@ -50,6 +51,8 @@ export interface Diagnosis {
   readonly looks: readonly NextTest[];
   readonly next: readonly NextTest[];
   readonly held: readonly NextHeld[];
+  /** What the machine is too far apart for. */
+  readonly apart: readonly NextApart[];
   /** Hold points that the engine is past, and that are not clear: title, then what is open. */
   readonly behind: readonly (readonly string[])[];
 }
@@ -74,7 +77,7 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
   const evidence = weigh(table, seen.map(refOf));
   const ranked =
     impossible.length > 0
-      ? { looks: [], next: [], held: [], behind: [] }
+      ? { looks: [], next: [], held: [], apart: [], behind: [] }
       : nextTests(evidence, table.runs || saysTurned(table, now.map(refOf)));
   return {
     standing,
@@ -87,6 +90,7 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
     looks: named(faults, ranked.looks),
     next: named(faults, ranked.next),
     held: named(faults, ranked.held),
+    apart: named(faults, ranked.apart),
     behind: ranked.behind,
   };
 }

@@ -20,6 +20,7 @@ export function nextData(book: Book, found: Diagnosis): Readonly<Record<string, 
     looks: found.looks.map(testData),
     next: found.next.map(testData),
     behind: found.behind.map(([point, ...open]) => ({ point, open })),
+    apart: found.apart.map((one) => ({ ...testData(one), because: one.apart })),
     held: found.held.map((held) => ({ ...testData(held), place: held.place, because: held.held })),
   };
 }

@@ -35,6 +35,7 @@ export function nextLines(book: Book, found: Diagnosis, working: boolean): reado
     ...(found.next.length === 0 ? ['  no test that would tell more'] : []),
     ...(found.behind.length === 0 ? [] : ['', 'Look first', ...behindLines(found)]),
     ...(found.held.length === 0 ? [] : ['', 'Held', ...heldLines(found)]),
+    ...(found.apart.length === 0 ? [] : ['', 'Put off: not to be tried as it stands', ...apartLines(found)]),
   ];
 }
 
@@ -93,6 +94,14 @@ function heldLines({ held }: Diagnosis): readonly string[] {
       `  ${point} is held, so these wait: ${mine.map(({ test }) => `${test.short ?? test.test} [${test.id}]`).join('; ')}`,
       ...because.map((reason) => `      held because: ${reason}`),
     ];
+  });
+}
+
+/** By what is off, the ones worth most first. */
+function apartLines({ apart }: Diagnosis): readonly string[] {
+  return [...new Set(apart.map((one) => one.apart))].map((why) => {
+    const mine = apart.filter((one) => one.apart === why);
+    return `  ${why}: ${mine.map(({ test }) => `${test.short ?? test.test} [${test.id}]`).join('; ')}`;
   });
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../../calc/faults/weights.ts';
 import type { FaultCause, FaultTables, FaultTest, Strengths } from '../../records/fault-model.ts';
 import type { Book } from '../book.ts';
+import { firstNotOn, notOnText } from '../not-on-it.ts';
 import type { WorkedOn } from './worked-on.ts';
 
 /** The point that an engine which has been turned is past. */
@@ -48,6 +49,7 @@ export function oddsOfMachine(faults: FaultTables, book: Book, standing: StoodOr
       ...(test.point === beforeTurning ? { heldUntil: 'turned' } : {}),
       ...(test.point === beforeFirstKick ? { heldUntil: 'run' } : {}),
       held: heldBy(book, test.point),
+      ...apartFor(book, test),
       outcomes: test.outcomes.map((one) => ({
         id: one.saw,
         share: one.usual / 100,
@@ -88,6 +90,12 @@ function saysOf(given: Strengths): readonly Says[] {
 function effortOf({ minutes, money, hazard }: FaultTest): number {
   const dangers = hazard.reduce((sum, one) => sum + (hazardMinutes[one] ?? 0), 0);
   return minutesToBegin + minutes + money * minutesPerMoney + dangers;
+}
+
+/** A test that needs a thing fitted waits until it is back on. */
+function apartFor(book: Book, { fitted }: FaultTest): Pick<OddsTable['tests'][number], 'apart'> {
+  const line = firstNotOn(book, fitted);
+  return line === undefined ? {} : { apart: notOnText(line) };
 }
 
 /** Why a test has to wait: its hold point is held, and neither clear nor released by a person. */

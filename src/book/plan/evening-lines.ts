@@ -5,6 +5,7 @@ import { eveningOf } from './evening.ts';
 import { minutesText } from './estimate.ts';
 import { calledFor } from './called-for.ts';
 import { besideTime } from './beside-time.ts';
+import { notOnText } from '../not-on-it.ts';
 import { oddMinutes } from './odd-minutes.ts';
 import { freesText, obstacleText, readyText, unlockText } from './plan-text.ts';
 import { freesAny, nothingByItself, worthSaying } from './unlock.ts';
@@ -61,6 +62,10 @@ function oddLines(book: Book): readonly string[] {
   ];
 }
 
+function putOffLines(book: Book): readonly string[] {
+  return oddMinutes(book).putOff.map(({ text, line }) => `${text}: ${notOnText(line)}`);
+}
+
 /** Head and wheels after heat and rides; the schedule's own stand with the services. */
 function tightenedLines(book: Book): readonly string[] {
   return calledFor(book).flatMap(({ row, reason }) => {
@@ -84,6 +89,7 @@ export function eveningLines(book: Book, asked: Asked): readonly string[] {
       evening.plan.inTwoGoes.map(({ title }) => title),
     ),
     ...section('In odd minutes, in no job', oddLines(book)),
+    ...section('Not in odd minutes either: it needs what is off', putOffLines(book)),
     ...backLines(book),
   ];
 }

@@ -3,9 +3,18 @@ import type { HoldPoint, OrderStep } from '../../records/content-model.ts';
 import type { Job } from '../../records/model.ts';
 import type { OpenLine } from '../book.ts';
 import type { PartLine } from '../shopping/part-lines.ts';
+import type { BackOn } from './back-on-first.ts';
 
 export type Obstacle =
-  | { readonly kind: 'step'; readonly step: OrderStep; readonly jobs: readonly Job[]; readonly why: string }
+  | {
+      readonly kind: 'step';
+      readonly step: OrderStep;
+      readonly jobs: readonly Job[];
+      readonly why: string;
+      /** Off, and to be on before the step can be done. */
+      readonly notOn?: OpenLine;
+    }
+  | BackOn
   | { readonly kind: 'job'; readonly job: Job }
   | { readonly kind: 'hold'; readonly point: HoldPoint; readonly open: number; readonly first: string }
   | { readonly kind: 'part'; readonly line: PartLine }
@@ -20,6 +29,7 @@ export function obstacleKey(one: Obstacle): string {
   if (one.kind === 'job') return `job ${one.job.id}`;
   if (one.kind === 'hold') return `hold ${one.point.id}`;
   if (one.kind === 'part') return `part ${one.line.key}`;
+  if (one.kind === 'not on') return `on ${one.line.entry.thing}`;
   if (one.kind === 'away') return `away ${one.line.entry.thing}`;
   if (one.kind === 'waiting') return `waiting ${one.of.toLowerCase()}`;
   return one.kind === 'time' && one.minutes === undefined ? 'time not known' : one.kind;

@@ -9,6 +9,8 @@ import type { PartLine } from '../shopping/part-lines.ts';
 import { partLines } from '../shopping/part-lines.ts';
 import type { JobInOrder } from '../work-order.ts';
 import { workOrder } from '../work-order.ts';
+import { backOnFirst } from './back-on-first.ts';
+import { chainOf } from './chain-of-records.ts';
 import type { Estimate } from './estimate.ts';
 import { estimator } from './estimate.ts';
 import { inWorkingOrder } from './in-working-order.ts';
@@ -57,17 +59,6 @@ function ownParts(lines: readonly PartLine[]): OwnParts {
   };
 }
 
-/** The records that a job goes on from, itself first. */
-function chainOf(job: Job, book: Book): ReadonlySet<Job> {
-  const chain = new Set([job]);
-  for (let last: Job | undefined = job; last !== undefined;) {
-    const before: Job | undefined = last.continues === undefined ? undefined : book.jobs.get(last.continues);
-    last = before === undefined || chain.has(before) ? undefined : before;
-    if (last !== undefined) chain.add(last);
-  }
-  return chain;
-}
-
 interface Table {
   readonly book: Book;
   readonly order: ReadonlyMap<Job, JobInOrder>;
@@ -84,8 +75,10 @@ function obstaclesOf(job: Job, awaited: readonly PartLine[], { book, order, open
     ...(job.state === 'waiting' ? [{ kind: 'waiting', of: job.waitingFor ?? 'something not named' } as const] : []),
     ...before.map((one) => ({ kind: 'job', job: one }) as const),
     ...(order.get(job)?.first ?? []).map(
-      ({ step, jobs, waiting }) => ({ kind: 'step', step, jobs, why: waiting[0]?.why ?? '' }) as const,
+      ({ step, jobs, waiting, notOn }) =>
+        ({ kind: 'step', step, jobs, why: waiting[0]?.why ?? '', ...(notOn === undefined ? {} : { notOn }) }) as const,
     ),
+    ...backOnFirst(book, job, order.get(job)?.own ?? [], [...open.values()]),
     ...held.map(
       ({ point, because = [] }) => ({ kind: 'hold', point, open: because.length, first: because[0] ?? '' }) as const,
     ),
@@ -97,7 +90,7 @@ function obstaclesOf(job: Job, awaited: readonly PartLine[], { book, order, open
 /** Open jobs that an obstacle waits for. */
 export function jobsBefore(obstacle: Obstacle): readonly Job[] {
   if (obstacle.kind === 'job') return [obstacle.job];
-  return obstacle.kind === 'step' ? obstacle.jobs : [];
+  return obstacle.kind === 'step' || obstacle.kind === 'not on' ? obstacle.jobs : [];
 }
 
 /** The plan of all open jobs: linear in the records, and in the jobs times the steps of the order, which are few. */

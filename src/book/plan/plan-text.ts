@@ -37,7 +37,12 @@ export function obstacleText(one: Obstacle): string {
   if (one.kind === 'time')
     return one.minutes === undefined ? 'nobody has said how long it takes' : `takes about ${minutesText(one.minutes)}`;
   const where = one.jobs.length === 0 ? 'in no job yet' : `in “${one.jobs.map(({ title }) => title).join('”, “')}”`;
-  return `first: ${one.step.step} (${where})${one.why === '' ? '' : `: ${one.why}`}`;
+  if (one.kind === 'not on') {
+    const { entry, since } = one.line;
+    return `first: ${entry.thing} back on (off since ${since}; ${where}), for: ${one.step.step}`;
+  }
+  const off = one.notOn === undefined ? '' : `; first back on: ${one.notOn.entry.thing}`;
+  return `first: ${one.step.step} (${where}${off})${one.why === '' ? '' : `: ${one.why}`}`;
 }
 
 /** What would take it away, as a thing to get or to do. */
@@ -47,6 +52,7 @@ function freeingText(one: Obstacle): string {
   if (one.kind === 'job') return `“${one.job.title}” done`;
   if (one.kind === 'step') return one.step.step;
   if (one.kind === 'hold') return `${one.point.title}: ${checks(one.open)} proved`;
+  if (one.kind === 'not on') return `${one.line.entry.thing} back on`;
   if (one.kind === 'away') {
     const { thing, to } = one.line.entry;
     return `${thing} back${to === undefined ? '' : ` from ${to}`}`;

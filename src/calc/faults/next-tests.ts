@@ -20,11 +20,17 @@ export interface HeldTest extends RankedTest {
   readonly place: number;
 }
 
+export interface ApartTest extends RankedTest {
+  readonly apart: string;
+}
+
 export interface NextTests {
   /** Looks that cost nothing and were not yet done, the one that tells most first. */
   readonly looks: readonly RankedTest[];
   readonly next: readonly RankedTest[];
   readonly held: readonly HeldTest[];
+  /** What cannot be tried with the engine as far apart as it is, the one that tells most first. */
+  readonly apart: readonly ApartTest[];
   /** What would hold tests that are offered, had the engine not been turned or run already: still to be looked at. */
   readonly behind: readonly (readonly string[])[];
 }
@@ -42,10 +48,14 @@ export function nextTests(evidence: Evidence, turned = false): NextTests {
   const isBehind = (test: OddsTest): boolean =>
     test.heldUntil === 'turned' ? turned : test.heldUntil === 'run' && ran;
   const heldBy = (test: OddsTest): readonly string[] => (isBehind(test) ? [] : test.held);
-  const ranked = table.tests
+  const open = table.tests
     .filter((test) => !test.notice && !done.has(test.id) && isOpen(table, test, seen, done, running, ran))
     .map((test) => ({ test, rank: rankOf(known, test) }))
     .filter(({ test, rank }) => test.free || rank.tells > nothing);
+  const apart = open
+    .flatMap(({ test, rank }) => (test.apart === undefined ? [] : [{ ...rank, apart: test.apart }]))
+    .sort((a, b) => b.worth - a.worth);
+  const ranked = open.filter(({ test }) => test.apart === undefined);
   const free = ranked
     .filter(({ test }) => test.free && heldBy(test).length === 0)
     .sort((a, b) => b.rank.worth - a.rank.worth);
@@ -60,7 +70,7 @@ export function nextTests(evidence: Evidence, turned = false): NextTests {
     }));
   const offered = [...free, ...rest].filter(({ test }) => test.held.length > 0 && isBehind(test));
   const behind = new Map(offered.map(({ test }) => [test.held[0] ?? '', test.held]));
-  return { looks: free.map(({ rank }) => rank), next, held, behind: [...behind.values()] };
+  return { looks: free.map(({ rank }) => rank), next, held, apart, behind: [...behind.values()] };
 }
 
 function rankOf(known: ReturnType<typeof knownFrom>, test: OddsTest): RankedTest {

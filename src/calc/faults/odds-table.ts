@@ -45,6 +45,8 @@ export interface OddsTest {
   readonly heldUntil?: 'turned' | 'run';
   /** What holds it; empty when nothing does. */
   readonly held: readonly string[];
+  /** What must be fitted for it and is off, in words; absent: it can be tried as the machine stands. */
+  readonly apart?: string;
   readonly outcomes: readonly OddsOutcome[];
 }
 

@@ -88,6 +88,7 @@ const test: Shape<FaultTest> = entry({
   when: or(list(text), [], '`test=outcome`: offered only when one of these was seen'),
   unless: or(list(text), [], '`test=outcome`: not offered once one of these was seen'),
   after: or(list(id), [], 'tests that come before it'),
+  fitted: or(list(text), [], 'things that must be on the machine for it'),
   applies: or(applies, {}, 'machines it is for'),
   outcomes: need(list(outcome), 'what may be seen'),
 });

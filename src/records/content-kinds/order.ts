@@ -14,6 +14,7 @@ const step = entry({
     'checks, procedures, readings, services, things of work or kinds of record that are this step',
   ),
   undoneBy: may(list(text), 'work after which it is to be done again', { key: 'undone by', example: '[front wheel]' }),
+  fitted: may(list(text), 'things that must be on the machine for it', { example: '[cylinder head]' }),
   applies: or(applies, {}, 'machines it is for'),
 });
 

@@ -126,6 +126,9 @@ const step = (thing: string) => ({
 const wheelOut = content({
   procedureList: [procedure('wheel-out', { steps: [step('rear wheel')] })],
 });
+const headOff = content({
+  procedureList: [procedure('head-off', { steps: [{ ...step('cylinder head'), fasteners: ['cylinder-head-nut'] }] })],
+});
 const plan = (date: string, hand: string): Job =>
   job(date, { state: 'planned', hands: [hand], procedures: ['wheel-out'] });
 const signature = { by: 'owner', date: dayOf('2026-01-02') };
@@ -601,6 +604,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
       ],
     },
   ],
+  'clock-not-described': [
+    { jobs: [job('1968-01-01', { odometer: ridden('120 mi') })] },
+    { jobs: [job('1970-01-01', { odometer: ridden('120 mi') })] },
+  ],
   'too-far-in-a-day': [
     { jobs: [job('2026-01-01', { odometer: ridden('8000 mi') }), job('2026-01-02', { odometer: ridden('9000 mi') })] },
     { jobs: [job('2026-01-01', { odometer: ridden('8000 mi') }), job('2026-01-02', { odometer: ridden('8300 mi') })] },
@@ -658,6 +665,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
     { jobs: [job('2026-01-01', { purpose: 'call the seller, 01632 960 123' })] },
     { jobs: [job('2026-01-01', { purpose: 'call the seller about 12 480 miles, part 0132-45' })] },
   ],
+  'fastener-named-two-ways': [
+    { maker: { fasteners: [fastener('cylinder-head-bolt')] }, content: headOff },
+    { maker: { fasteners: [fastener('cylinder-head-bolt'), fastener('cylinder-head-nut')] }, content: headOff },
+  ],
   'item-named-two-ways': [
     { jobs: [read('2026-01-01', 'chain slack', '25 mm'), read('2026-02-01', 'chian slack', '30 mm')] },
     { jobs: [read('2026-01-01', 'chain slack 1', '25 mm'), read('2026-02-01', 'chain slack 2', '30 mm')] },
@@ -698,6 +709,64 @@ describe('a unit slip', () => {
     expect(slipped('0.40 mm', '4.0 mm')).toBe(true);
     expect(slipped('0.40 mm', '0.70 mm')).toBe(false);
     expect(slipped('0.40 mm')).toBe(false);
+  });
+});
+
+describe('a clock that machine.yaml does not describe', () => {
+  const asked = (more: Case) => raised(more).filter((code) => code === 'clock-not-described').length;
+  const ends = period('first-clock', ['1969-05-01', '0 mi'], { to: ['2020-01-01', '8000 mi'] });
+  const next = period('second-clock', ['2021-01-01', '100 mi']);
+  const at = (date: string, reads: string) => job(date, { odometer: ridden(reads) });
+  it('is asked about once for each time without one', () => {
+    const between = [at('2020-05-01', '8050 mi'), at('2020-06-01', '8060 mi')];
+    expect(asked({ machine: { clock: [ends, next] }, jobs: between })).toBe(1);
+    expect(asked({ machine: { clock: [ends, next] }, jobs: [at('1968-05-01', '50 mi'), ...between] })).toBe(2);
+    expect(
+      asked({ machine: { clock: [ends, next] }, jobs: [at('2020-01-01', '8000 mi'), at('2021-05-01', '150 mi')] }),
+    ).toBe(0);
+    expect(asked({ machine: { clock: [] }, jobs: between })).toBe(1);
+    expect(asked({ machine: { clock: [] }, jobs: [ride('2020-05-01')] })).toBe(0);
+  });
+  it('is a changed one that no period begins with', () => {
+    const changed = job('2021-01-01', { work: [work('replaced', 'speedometer')], parts: [part('Speedometer')] });
+    expect(asked({ jobs: [changed] })).toBe(1);
+    expect(asked({ machine: { clock: [ends, next] }, jobs: [changed] })).toBe(0);
+    expect(asked({ jobs: [job('2021-01-01', { work: [work('replaced', 'speedometer cable')] })] })).toBe(0);
+  });
+  it('is a meter of hours, or a second clock, under a name of its own', () => {
+    expect(
+      asked({ jobs: [read('2021-01-01', 'hour meter', '12.4 h'), read('2021-02-01', 'Hour meter', '13 h')] }),
+    ).toBe(1);
+    expect(asked({ jobs: [read('2021-01-01', 'running-hours', '12.4 h')] })).toBe(0);
+    expect(asked({ jobs: [read('2021-01-01', 'second clock', '812 mi')] })).toBe(1);
+    expect(asked({ jobs: [read('2021-01-01', 'hours of soaking', '12 ml')] })).toBe(0);
+  });
+});
+
+describe('a fastener under two names', () => {
+  const tightened = (thing: string) => [
+    job('2026-01-01', { work: [work('loosened', thing), work('tightened', thing)] }),
+  ];
+  const nut = { fasteners: [fastener('rear-spindle-nut', { name: 'Rear spindle nut' })] };
+  const asked = (more: Case) => raised(more).filter((code) => code === 'fastener-named-two-ways').length;
+  it('is asked once of a record that has its own words for it, in either dialect', () => {
+    const words = content({ words: [{ uk: 'spindle', us: 'axle' }] });
+    expect(asked({ jobs: tightened('rear axle bolts'), maker: nut, content: words })).toBe(1);
+    expect(asked({ jobs: tightened('rear spindle nut'), maker: nut, content: words })).toBe(0);
+    expect(asked({ jobs: tightened('rear axle bolts'), maker: nut })).toBe(0);
+  });
+  it('is not asked of another place, of a plug, or of steps for another kind of machine', () => {
+    expect(asked({ jobs: tightened('front spindle bolt'), maker: nut })).toBe(0);
+    expect(asked({ jobs: tightened('rear spindle'), maker: nut })).toBe(0);
+    const other = content({
+      procedureList: [
+        procedure('head-off', {
+          applies: { stroke: ['four'] },
+          steps: [{ ...step('cylinder head'), fasteners: ['cylinder-head-nut'] }],
+        }),
+      ],
+    });
+    expect(asked({ maker: { fasteners: [fastener('cylinder-head-bolt')] }, content: other })).toBe(0);
   });
 });
 

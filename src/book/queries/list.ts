@@ -3,10 +3,12 @@ import type { Problem } from '../../problem/problem.ts';
 import { moreThanBook, stagesAgainstTorque, torqueAgainstBook } from './against-book.ts';
 import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver } from './bench.ts';
 import { findingNeverAnswered } from './advisories.ts';
+import { clockNotDescribed } from './clocks.ts';
 import { conditionOfReading } from './conditions.ts';
 import { correctedValueWasUsed, correctionOfNothing } from './corrections.ts';
 import { datesAndStates, doneLater } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
+import { fastenerNamedTwoWays } from './fastener-names.ts';
 import { featureNotKnown } from './features.ts';
 import { gearingUpsideDown } from './gearing.ts';
 import { numberDiffers, tooFarInADay } from './numbers.ts';
@@ -47,6 +49,7 @@ export const looks: readonly Look[] = [
   torqueFromGeneralTable,
   torqueDoesNotFit,
   tightenedInOtherUnit,
+  fastenerNamedTwoWays,
   torqueAgainstBook,
   stagesAgainstTorque,
   safetyWorkUnchecked,
@@ -81,6 +84,7 @@ export const looks: readonly Look[] = [
   oilWithoutQuantity,
   itemNamedTwoWays,
   correctionOfNothing,
+  clockNotDescribed,
   tooFarInADay,
   numberDiffers,
   numberReadOtherwise,

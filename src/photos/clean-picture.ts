@@ -1,7 +1,8 @@
 // A picture as it goes to a next owner: upright, whole in size, without a word of what the camera wrote into it, marked parts black.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { decoder, uprightOf } from './shrink-photo.ts';
+import { decoder } from './picture-decoder.ts';
+import { uprightOf } from './shrink-photo.ts';
 import { pictureHead } from './picture-head.ts';
 
 /** A part to be covered, as shares of width and height from 0 to 1. */

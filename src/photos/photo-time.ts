@@ -1,6 +1,6 @@
 // When a picture was taken: as the camera wrote it (EXIF), else as its name says; never the time of the file, which a copy changes.
 import { closeSync, openSync, readSync } from 'node:fs';
-import { decoder } from './shrink-photo.ts';
+import { decoder } from './picture-decoder.ts';
 import { mostPixels } from './check-photo.ts';
 import { pictureHead } from './picture-head.ts';
 

@@ -4,6 +4,7 @@ import { dirname } from 'node:path';
 import type { Sharp, default as sharpFunction } from 'sharp';
 import { mostPixels } from './check-photo.ts';
 import { unpackHeic } from './heic-decoder.ts';
+import { decoder } from './picture-decoder.ts';
 import { pictureHead } from './picture-head.ts';
 import { largeSide, smallSide } from './photo-names.ts';
 
@@ -17,20 +18,6 @@ export interface PhotoSize {
 
 /** Part of every photo's key: raise it when the settings below change. */
 export const shrinkSettings = 'jpeg 80, 1600 and 400, upright, no metadata, 1';
-
-let loaded: Promise<typeof sharpFunction> | undefined;
-
-/** Loads the decoder when first needed, with every loader shut but the three that are ours: it sniffs content, not names. */
-export function decoder(): Promise<typeof sharpFunction> {
-  loaded ??= import('sharp').then(({ default: sharp }) => {
-    sharp.block({ operation: ['VipsForeignLoad'] });
-    sharp.unblock({ operation: ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsForeignLoadWebp'] });
-    sharp.cache(false);
-    sharp.concurrency(1);
-    return sharp;
-  });
-  return loaded;
-}
 
 /**
  * Writes both copies, or only the large one, which paper takes; the small one is made from the large one, which saves a second

@@ -1,6 +1,7 @@
 // The square code in a photograph, if there is one: the picture is made small first, so that size and time stay bounded.
 import { decodeQR } from 'qr/decode.js';
-import { decoder, uprightOf } from './shrink-photo.ts';
+import { decoder } from './picture-decoder.ts';
+import { uprightOf } from './shrink-photo.ts';
 
 /** Longest side in pixels that a code is looked for in; smaller first, for most tags are shot from near. */
 const sides = [800, 1600] as const;

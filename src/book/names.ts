@@ -41,8 +41,12 @@ export function plainName(text: string): string {
   return name;
 }
 
+/** Most keys hold no word for a side, and need not be taken apart. */
+const holdsSide = new RegExp(`(?:^| )(?:${[...sides].join('|')})(?: |$)`);
+
 /** The key without words for a side: `left barrel` is also `barrel` when it comes to what was disturbed. */
 export function withoutSide(key: string): string {
+  if (!holdsSide.test(key)) return key;
   const kept = key.split(' ').filter((word) => !sides.has(word));
   return kept.length === 0 ? key : kept.join(' ');
 }

@@ -12,75 +12,84 @@ export interface OpenText {
   readonly hand?: true;
 }
 
-/** The words of one record, and all of them in one text to be looked over at once. */
-export const wordsOfJob = keptByJob((job): { readonly words: readonly OpenText[]; readonly all: string } => {
-  const words = wordsIn(job);
-  return { words, all: words.map(({ text }) => text).join('\n') };
-});
+/** Tells one text of a record; its place is the key below `at`, or of the record itself. */
+type Tell = (text: string | undefined, at: Place | undefined, key: string, index?: number) => void;
 
-function wordsIn(job: Job): readonly OpenText[] {
+/** The words of one record, each with its place. */
+export function wordsOfJob(job: Job): readonly OpenText[] {
   const { file } = job;
   const found: OpenText[] = [];
-  const add = (text: string | undefined, at: Place): void => {
-    if (text !== undefined && text !== '') found.push({ text, at });
+  const place: (at: Place | undefined, key: string, index?: number) => Place = (at, key, index) => {
+    const path = [...(at?.path ?? []), key];
+    return { ...at, file, path: index === undefined ? path : [...path, index] };
   };
-  const hand = (text: string | undefined, at: Place): void => {
-    if (text !== undefined && text !== '') found.push({ text, at, hand: true });
-  };
-  const key = (...path: (string | number)[]): Place => ({ file, path });
-  const under = (at: Place, name: string): Place => ({ ...at, path: [...at.path, name] });
-  add(job.title, key('title'));
-  add(job.purpose, key('for'));
-  add(job.waitingFor, key('state'));
-  add(job.next, key('next'));
-  job.hands.forEach((one, index) => hand(one, key('hands', index)));
-  job.stateLeft.forEach((one, index) => add(one, key('state left', index)));
-  for (const { thing, verb, to, where, note, at } of job.work) {
-    for (const [name, text] of [
-      [verb, thing],
-      ['to', to],
-      ['where', where],
-      ['note', note],
-    ] as const)
-      add(text, under(at, name));
-  }
-  for (const { note, at } of job.readings) add(note, under(at, 'note'));
-  for (const { part, from, note, at } of job.parts) {
-    for (const [name, text] of [
-      ['part', part],
-      ['from', from],
-      ['note', note],
-    ] as const)
-      add(text, under(at, name));
-  }
-  for (const { saw, became, at } of job.findings) {
-    add(saw, under(at, 'saw'));
-    add(became, under(at, 'became'));
-  }
-  addHands(job, hand, add);
-  for (const one of job.corrections) add(one.why, under(one.at, 'why'));
-  for (const one of job.money) add(one.for, under(one.at, 'for'));
-  for (const one of job.photos) if (!one.private) add(one.caption, under(one.at, 'caption'));
-  job.runLog.forEach((one, index) => add(one.saw, key('run log', index, 'saw')));
-  add(job.ride?.weather, key('ride', 'weather'));
-  add(job.ride?.whatHappened, key('ride', 'what happened'));
+  tellWords(
+    job,
+    (text, at, key, index) => {
+      if (text !== undefined && text !== '') found.push({ text, at: place(at, key, index) });
+    },
+    (text, at, key, index) => {
+      if (text !== undefined && text !== '') found.push({ text, at: place(at, key, index), hand: true });
+    },
+  );
   if (job.body.trim() !== '') found.push({ text: job.body, at: { file, path: [] }, line: job.bodyLine });
   return found;
 }
 
-type Add = (text: string | undefined, at: Place) => void;
+/** All words of one record in one text, to be looked over at once: most hold nothing, and need no places. */
+export function allWordsOfJob(job: Job): string {
+  let all = '';
+  const tell: Tell = (text) => {
+    if (text !== undefined) all += text + '\n';
+  };
+  tellWords(job, tell, tell);
+  return all + job.body;
+}
 
-function addHands(job: Job, hand: Add, add: Add): void {
+function tellWords(job: Job, add: Tell, hand: Tell): void {
+  add(job.title, undefined, 'title');
+  add(job.purpose, undefined, 'for');
+  add(job.waitingFor, undefined, 'state');
+  add(job.next, undefined, 'next');
+  job.hands.forEach((one, index) => hand(one, undefined, 'hands', index));
+  job.stateLeft.forEach((one, index) => add(one, undefined, 'state left', index));
+  for (const { thing, verb, to, where, note, at } of job.work) {
+    add(thing, at, verb);
+    add(to, at, 'to');
+    add(where, at, 'where');
+    add(note, at, 'note');
+  }
+  for (const { note, at } of job.readings) add(note, at, 'note');
+  for (const { part, from, note, at } of job.parts) {
+    add(part, at, 'part');
+    add(from, at, 'from');
+    add(note, at, 'note');
+  }
+  for (const { saw, became, at } of job.findings) {
+    add(saw, at, 'saw');
+    add(became, at, 'became');
+  }
+  tellHands(job, add, hand);
+  for (const { why, at } of job.corrections) add(why, at, 'why');
+  for (const one of job.money) add(one.for, one.at, 'for');
+  for (const one of job.photos) if (!one.private) add(one.caption, one.at, 'caption');
+  job.runLog.forEach((one, index) => add(one.saw, { file: job.file, path: ['run log', index] }, 'saw'));
+  const ride: Place = { file: job.file, path: ['ride'] };
+  add(job.ride?.weather, ride, 'weather');
+  add(job.ride?.whatHappened, ride, 'what happened');
+}
+
+function tellHands(job: Job, add: Tell, hand: Tell): void {
   for (const { by, checkedBy, value, at } of job.checks) {
-    hand(by, { ...at, path: [...at.path, 'by'] });
-    hand(checkedBy, { ...at, path: [...at.path, 'checked by'] });
-    add(value, { ...at, path: [...at.path, 'value'] });
+    hand(by, at, 'by');
+    hand(checkedBy, at, 'checked by');
+    add(value, at, 'value');
   }
   for (const { by, why, at } of [...(job.releases ?? []), ...(job.answers ?? [])]) {
-    hand(by, { ...at, path: [...at.path, 'by'] });
-    add(why, { ...at, path: [...at.path, 'why'] });
+    hand(by, at, 'by');
+    add(why, at, 'why');
   }
-  hand(job.signed?.by, { file: job.file, path: ['signed', 'by'] });
+  hand(job.signed?.by, { file: job.file, path: ['signed'] }, 'by');
 }
 
 /** A value marked private stands one key below the place that it is the value of. */
@@ -88,22 +97,11 @@ function placeWords({ file, path }: Place): string {
   return [file, ...path].join('\n');
 }
 
-/**
- * The words of the records that `worthIt` says yes to, the story last; it is asked of all words of a record at once. A value marked
- * private by itself is not among them.
- */
-export function openTexts(
-  records: Records,
-  jobs: readonly Job[],
-  key: (thing: string) => string,
-  worthIt: (all: string, job: Job) => boolean,
-): readonly OpenText[] {
+/** The words of the records that `worthIt` says yes to, the story last. A value marked private by itself is not among them. */
+export function openTexts(records: Records, jobs: readonly Job[], worthIt: (job: Job) => boolean): readonly OpenText[] {
   const { story } = records;
   const found: OpenText[] = [];
-  for (const job of jobs) {
-    const { words, all } = wordsOfJob(job, key);
-    if (worthIt(all, job)) found.push(...words);
-  }
+  for (const job of jobs) if (worthIt(job)) found.push(...wordsOfJob(job));
   const open = withoutKept(records, found);
   return story === undefined ? open : [...open, { text: story.body, at: { file: story.file, path: [] } }];
 }
@@ -120,7 +118,7 @@ export function handsNamed(
   jobs: readonly Job[],
   key: (thing: string) => string,
 ): readonly OpenText[] {
-  const named = jobs.filter((job) => namesSomebody(job, key)).flatMap((job) => wordsOfJob(job, key).words);
+  const named = jobs.filter((job) => namesSomebody(job, key)).flatMap(wordsOfJob);
   return withoutKept(
     records,
     named.filter((one) => one.hand === true),

@@ -33,12 +33,14 @@ const mostExact = 1e15;
 
 /**
  * The short way for what needs no rounding, as most that is printed was written with just as many decimals: a whole number of the
- * last place, below 15 digits. Undefined where there may be anything to round.
+ * last place, below 15 digits. Undefined where there may be anything to round. The product alone is not asked, for 0.29 × 100 is
+ * not 29; a whole number over a power of ten is the very number that is written so.
  */
 function unroundedText(value: number, places: number): string | undefined {
   const power = powers[places];
-  const last = power === undefined ? Number.NaN : Math.abs(value) * power;
-  if (!Number.isInteger(last) || last >= mostExact) return undefined;
+  if (power === undefined) return undefined;
+  const last = Math.round(Math.abs(value) * power);
+  if (last >= mostExact || last / power !== Math.abs(value)) return undefined;
   const digits = String(last).padStart(places + 1, '0');
   const cut = digits.length - places;
   const text = places === 0 ? digits : digits.slice(0, cut) + '.' + digits.slice(cut);

@@ -62,7 +62,7 @@ function priced(job: Job, key: Namer): OwnLines {
     if (price === undefined || part.state === 'wanted') continue;
     const why = notAdded(part, price, job, whole, key);
     if (why === undefined) lines.push(lineOf(job, part, 'parts', price));
-    else leftOut.push(`${part.part} in ${job.id}: ${why}`);
+    else leftOut.push(`${part.part} (${job.id}): ${why}`);
   }
   return { lines, leftOut };
 }
@@ -70,6 +70,7 @@ function priced(job: Job, key: Namer): OwnLines {
 /** Money and part prices of one record. A planned one has paid nothing yet; what it ordered counts. */
 export const ownLines = keptByJob((job, key): OwnLines => {
   const { lines, leftOut } = priced(job, key);
-  if (job.state !== 'planned') return { lines: [...paid(job), ...lines], leftOut };
+  // Kept with the record: what was put together line by line would keep room for more.
+  if (job.state !== 'planned') return { lines: paid(job).concat(lines), leftOut: leftOut.slice() };
   return { lines: lines.filter(({ entry }) => 'part' in entry && entry.state === 'ordered'), leftOut: [] };
 });

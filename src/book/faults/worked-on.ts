@@ -24,14 +24,17 @@ interface Touch {
 /** Walks the records of what was done since the engine ran last, oldest first: a run after it has proved or disproved a cure. */
 export function workedOn(causes: readonly FaultCause[], jobs: readonly Job[], from: Day): WorkedOn {
   const ran = jobs.findLast(hasRun);
+  const asked = new Set(causes.flatMap((cause) => [...cause.curedBy, ...cause.movedBy].map(plainName)));
   const touches = new Map<string, Touch>();
   for (const job of jobs) {
     if (job.date.to < from || (ran !== undefined && (job === ran || job.date.to < ran.date.to))) continue;
     for (const thing of thingsOf(job)) {
-      const touch = { day: job.date.from, job: job.id, words: `${thing}, ${job.id}` };
       const key = plainName(thing);
+      const bare = withoutSide(key);
+      if (!asked.has(key) && !asked.has(bare)) continue;
+      const touch = { day: job.date.from, job: job.id, words: `${thing}, ${job.id}` };
       touches.set(key, touch);
-      touches.set(withoutSide(key), touch);
+      touches.set(bare, touch);
     }
   }
   const last = (things: readonly string[]): Touch | undefined =>

@@ -1,10 +1,9 @@
 // What a copy for the next owner should not carry: names, addresses, telephone numbers, e-mail and key numbers in open text.
 import type { Place, Problem } from '../../problem/problem.ts';
-import type { Job } from '../../records/model.ts';
+import type { Job, Machine } from '../../records/model.ts';
 import type { OpenText } from '../open-text.ts';
-import { handsNamed, openTexts, wordsOfJob } from '../open-text.ts';
+import { allWordsOfJob, handsNamed, openTexts, wordsOfJob } from '../open-text.ts';
 import { isAPersonsName, mayHoldPrivateWords, privateWords } from '../private-words.ts';
-import { keptByJob } from '../kept-by-job.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -31,10 +30,14 @@ function hintFor({ hand, at }: OpenText): string {
   return at.path.length === 0 ? 'leave it out of the words' : 'say it without, or write `{value: …, private: yes}`';
 }
 
+interface ClosedNumber {
+  readonly gives: string;
+  readonly pattern: RegExp;
+}
+
 /** Numbers that machine.yaml keeps private, or that open a lock. */
-function closedNumbers(ground: Ground): readonly { readonly gives: string; readonly pattern: RegExp }[] {
-  const { numbers } = ground.records.machine;
-  return numbers
+function closedNumbers(machine: Machine): readonly ClosedNumber[] {
+  return machine.numbers
     .filter((one) => one.private || one.name === 'key')
     .filter(({ stamped }) => stamped.length >= fewestCharacters && !stamped.includes('?'))
     .map(({ name, stamped }) => ({
@@ -46,15 +49,34 @@ function closedNumbers(ground: Ground): readonly { readonly gives: string; reado
     }));
 }
 
-/** Whether a record holds any private word at all; most hold none. */
-const holdsPrivateWords = keptByJob((job, key): boolean => {
-  const { words, all } = wordsOfJob(job, key);
-  return mayHoldPrivateWords(all) && words.some(({ text }) => privateWords(text).length > 0);
-});
+const closedOf = new WeakMap<Machine, readonly ClosedNumber[]>();
+
+/** The same list for as long as the machine is the same, so that what was found by it can be kept. */
+function closedNumbersOf(machine: Machine): readonly ClosedNumber[] {
+  const before = closedOf.get(machine);
+  if (before !== undefined) return before;
+  const made = closedNumbers(machine);
+  closedOf.set(machine, made);
+  return made;
+}
+
+const looked = new WeakMap<Job, { readonly closed: readonly ClosedNumber[]; readonly found: boolean }>();
+
+/** Whether a record holds any private word at all; most hold none, and are looked over once. */
+function holdsPrivateWords(job: Job, closed: readonly ClosedNumber[]): boolean {
+  const before = looked.get(job);
+  if (before?.closed === closed) return before.found;
+  const all = allWordsOfJob(job);
+  const found =
+    closed.some(({ pattern }) => pattern.test(all)) ||
+    (mayHoldPrivateWords(all) && wordsOfJob(job).some(({ text }) => privateWords(text).length > 0));
+  looked.set(job, { closed, found });
+  return found;
+}
 
 /** Each word once, at its first place, in the order of the records. */
 export const privateInOpenText: Look = ({ ground }) => {
-  const closed = closedNumbers(ground);
+  const closed = closedNumbersOf(ground.records.machine);
   const found = new Map<string, Said>();
   const say = (gives: string, word: string, one: OpenText, index: number): void => {
     const what = `${word}: ${gives}`;
@@ -62,9 +84,7 @@ export const privateInOpenText: Look = ({ ground }) => {
     if (known === undefined) found.set(what, { at: placeOf(one, index), hint: hintFor(one), more: 0 });
     else known.more += 1;
   };
-  const worthIt = (all: string, job: Job): boolean =>
-    holdsPrivateWords(job, ground.key) || closed.some(({ pattern }) => pattern.test(all));
-  for (const one of openTexts(ground.records, ground.all, ground.key, worthIt)) {
+  for (const one of openTexts(ground.records, ground.all, (job) => holdsPrivateWords(job, closed))) {
     for (const word of privateWords(one.text)) say(word.gives, word.text, one, word.index);
     for (const { gives, pattern } of closed) {
       const match = pattern.exec(one.text);

@@ -56,16 +56,24 @@ export const reading: Shape<Reading> = andThen(
   (line, _spot, desk) => {
     const before = desk.problems.length;
     const dimension = desk.dimensionOf(line.item);
-    const read = { ...line, found: readAll(line.found, dimension, desk), left: readAll(line.left, dimension, desk) };
-    return desk.problems.length > before ? undefined : read;
+    const found = readAll(line.found, dimension, desk);
+    const left = readAll(line.left, dimension, desk);
+    return desk.problems.length > before ? undefined : { ...line, found, left };
   },
 );
 
 function readAll(unread: readonly Unread[], dimension: Dimension | undefined, desk: Desk): readonly ReadingValue[] {
-  const read: ReadingValue[] = [];
-  for (const { position, words: written, spot } of unread) {
-    const value = readValue(written, dimension, spot, desk);
-    if (value !== undefined) read.push({ position, value, at: placeOf(desk, spot) });
-  }
-  return read;
+  // Most have one value; a list that grew would keep room for sixteen more.
+  const [only] = unread;
+  if (unread.length === 1 && only !== undefined) return readOne(only, dimension, desk);
+  return unread.flatMap((one) => readOne(one, dimension, desk)).slice();
+}
+
+function readOne(
+  { position, words: written, spot }: Unread,
+  dimension: Dimension | undefined,
+  desk: Desk,
+): readonly ReadingValue[] {
+  const value = readValue(written, dimension, spot, desk);
+  return value === undefined ? [] : [{ position, value, at: placeOf(desk, spot) }];
 }

@@ -25,9 +25,17 @@ export function deskFor(file: string, dimensionOf: Desk['dimensionOf'] = () => u
 
 /** The place of a spot, with all its keys from the top. */
 export function placeOf(desk: Desk, spot: Spot | undefined): Place {
-  const path: (string | number)[] = [];
-  for (let step = spot; step !== undefined; step = step.up) path.unshift(step.key);
-  return { file: desk.file, path };
+  return { file: desk.file, path: pathTo(spot) };
+}
+
+/** Places stay as long as the record does, and there are dozens in each: a list that grew would keep room for sixteen keys. */
+function pathTo(spot: Spot | undefined): readonly (string | number)[] {
+  if (spot === undefined) return [];
+  const { up, key } = spot;
+  if (up === undefined) return [key];
+  if (up.up === undefined) return [up.key, key];
+  if (up.up.up === undefined) return [up.up.key, up.key, key];
+  return [...pathTo(up), key];
 }
 
 /**

@@ -121,15 +121,16 @@ export function list<T>(of: Shape<T>): Shape<readonly T[]> {
         return refuse(desk, spot, 'value-not-list', 'A list is expected here.', hint);
       }
       const items: T[] = [];
-      for (const [key, item] of tree.entries()) {
+      for (let key = 0; key < tree.length; key += 1) {
         const here = { up: spot, key };
         const before = desk.problems.length;
-        const value = readInside(of, item, here, desk);
+        const value = readInside(of, tree[key] ?? null, here, desk);
         if (value !== undefined) items.push(value);
         else if (desk.problems.length === before)
           refuse(desk, here, 'value-missing', 'This entry of the list is empty.', 'Fill it or take it away.');
       }
-      return items;
+      // A list that grew keeps room for sixteen more, and stays as long as the record does; a copy has none.
+      return items.slice();
     },
     told: { kind: 'list', of: of.told },
   };

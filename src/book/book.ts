@@ -35,7 +35,7 @@ export interface Odometer {
   readonly now: DistanceAt;
   /** `as stated by the owner`: nothing speaks against the clock, and no readings bear it out; with the reason in a sentence. */
   readonly statement: {
-    readonly word: 'actual' | 'as stated by the owner' | 'exceeds mechanical limit' | 'not actual';
+    readonly word: 'actual' | 'as stated by the owner' | 'exceeds mechanical limit' | 'not actual' | 'not known';
     readonly why: string;
   };
   /** Interpolated between readings; undefined outside what is known. */
@@ -97,6 +97,7 @@ export type Verdict =
   | 'past the limit'
   | 'outside the range'
   | 'too close to call with this instrument'
+  | 'too close to call by the digits written'
   | 'limit is for another condition'
   | 'no limit known';
 
@@ -115,6 +116,8 @@ export interface DueLine {
   readonly projected?: { readonly early: Day; readonly likely: Day; readonly late?: Day };
   /** Which bound comes first, and why, in a sentence. */
   readonly why: string;
+  /** What of that sentence stands in no other field: what presses besides the interval, running hours, where it counts from if not from the last time. */
+  readonly besides: readonly string[];
 }
 
 /** Services done together on one day, nothing later than its grace allows. */

@@ -26,12 +26,23 @@ function sameDimension(written: Written, range: WrittenRange | undefined): boole
   return range === undefined || range.unit.dimension === written.unit.dimension;
 }
 
+/** Within the doubt of its reading from a limit: that of the instrument, or of the last digit where none is named. */
+const tooClose = {
+  named: 'too close to call with this instrument',
+  unnamed: 'too close to call by the digits written',
+} as const;
+
+/** Whether another reading, or a better instrument, has to decide. */
+export function isTooClose(verdict: Verdict | undefined): boolean {
+  return verdict === tooClose.named || verdict === tooClose.unnamed;
+}
+
 /** What the sheet says; a value better than new gets no verdict but a query, since the reading itself is in doubt. */
 const printed: Readonly<Record<Judged['verdict'], Verdict | undefined>> = {
   'within standard': 'within standard',
   'worn, usable': 'worn, usable',
   'past the limit': 'past the limit',
-  'too close to call': 'too close to call with this instrument',
+  'too close to call': tooClose.named,
   'better than new': undefined,
   'no limit known': 'no limit known',
 };
@@ -57,7 +68,8 @@ export function verdictOf(
     limit !== undefined && limit === standard
       ? judgeSetting<Dimension>(quantity, half, limit, shown)
       : judge<Dimension>(quantity, half, standard, limit, shown);
-  const verdict = printed[judged.verdict];
+  const said = printed[judged.verdict];
+  const verdict = said === tooClose.named && instrument === undefined ? tooClose.unnamed : said;
   // A setting is set to its mark: it has no limit to wear past.
   return limit !== undefined && limit === standard && verdict === 'past the limit' ? 'outside the range' : verdict;
 }

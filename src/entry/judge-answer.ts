@@ -1,6 +1,6 @@
 // What is said at once of an answer: it cannot be read, one unit was taken for another, it lies past its limit, it is far from the last reading.
 import { slipOf } from '../book/queries/unit-slip.ts';
-import { measureOf, verdictOf } from '../book/verdict.ts';
+import { isTooClose, measureOf, verdictOf } from '../book/verdict.ts';
 import type { Book, Blank as PlanBlank } from '../book/book.ts';
 import { dimensionsOf } from '../records/dimensions-of.ts';
 import type { Job } from '../records/model.ts';
@@ -61,8 +61,10 @@ function ofReading(book: Book, asked: PlanBlank, written: Written): readonly Jud
     return [{ code: 'unit-slip', text: `About ${slip} times off what is to be expected: one unit taken for another?` }];
   if (verdict === 'past the limit') return [{ code: 'past-limit', text: 'Past its limit.' }];
   if (verdict === 'outside the range') return [{ code: 'outside-range', text: 'Outside its range.' }];
-  if (verdict === 'too close to call with this instrument')
-    return [{ code: 'too-close', text: 'Too close to its limit to call with this instrument.' }];
+  if (isTooClose(verdict)) {
+    const by = verdict === 'too close to call with this instrument' ? 'with this instrument' : 'by the digits written';
+    return [{ code: 'too-close', text: `Too close to its limit to call ${by}.` }];
+  }
   const last = lastOf(asked);
   if (last === undefined || verdict === 'within standard' || !isFar(written.quantity, last)) return [];
   return [{ code: 'far-from-last', text: 'Far from the last reading.' }];

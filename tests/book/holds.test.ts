@@ -136,7 +136,7 @@ describe('a check proved by a reading', () => {
   });
   it.each([
     [{ front: '3.5 mm', rear: '1.5 mm' }, '1.5 mm: past the limit'],
-    [{ front: '3.5 mm', rear: '2.0 mm' }, '2.0 mm: too close to call with this instrument'],
+    [{ front: '3.5 mm', rear: '2.0 mm' }, '2.0 mm: too close to call by the digits written'],
     [{ front: '3.5 mm' }, 'not read: rear'],
   ])('is not proved by %j', (found, why) => {
     expect(state(make(lining, read(found), data))).toMatchObject({ state: 'not proved', why });

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { asFound, leftOnBench, likelyPlaces } from '../../src/book/left-over.ts';
 import { makeBook } from '../../src/book/make.ts';
+import { isTooClose } from '../../src/book/verdict.ts';
 import { readDay } from '../../src/quantity/day-arithmetic.ts';
 import { inUnit } from '../../src/quantity/quantity.ts';
 import { mile } from '../../src/quantity/units.ts';
@@ -54,9 +55,7 @@ describe('series', () => {
 
   test('the left bore was past its limit, and begins again at its oversize', () => {
     const bore = series('bore').points;
-    const worn = bore.filter(
-      (point) => point.verdict === 'past the limit' || point.verdict === 'too close to call with this instrument',
-    );
+    const worn = bore.filter((point) => point.verdict === 'past the limit' || isTooClose(point.verdict));
     expect(worn.map((point) => point.position)).toContain('left top fore-aft');
     expect(worn.filter((point) => point.position.startsWith('right'))).toEqual([]);
     const now = bore.filter((point) => point.job.id === '2025-03-12-barrels-back').map((point) => point.verdict);

@@ -3,6 +3,7 @@ import type { ServiceLine } from '../../records/model.ts';
 import type { DueState, SeriesPoint } from '../book.ts';
 import type { Ground } from '../ground.ts';
 import type { SeriesWork } from '../series.ts';
+import { isTooClose } from '../verdict.ts';
 import type { Happened, Moment } from './happened.ts';
 import { severeInterval } from './steps.ts';
 
@@ -71,7 +72,10 @@ function wearWithout(line: ServiceLine, series: SeriesWork, ground: Ground): Tri
   if (renewed !== undefined)
     return { state: atEase(line), why: `renewed ${renewed.from} (${renewed.what}), not measured since` };
   const state = line.unknown === 'due now' ? 'due' : 'not known';
-  return { state, why: `goes by wear and was never measured: measure ${(line.wear ?? 'it').replaceAll('-', ' ')}` };
+  return {
+    state,
+    why: `goes by wear, and no reading is on record: ${(line.wear ?? 'it').replaceAll('-', ' ')} to be looked at`,
+  };
 }
 
 /** Renewed at its limit, by measuring and not by an interval. */
@@ -84,11 +88,11 @@ export function byWear(line: ServiceLine, series: SeriesWork, ground: Ground): T
       state: 'overdue',
       why: `past its limit: ${past.map(printed).join(', ')} on ${past.at(-1)?.day ?? ''}`,
     };
-  const close = points.filter((point) => point.verdict === 'too close to call with this instrument');
+  const close = points.filter((point) => isTooClose(point.verdict));
   if (close.length > 0)
     return {
       state: 'due',
-      why: `too close to its limit to call with this instrument: ${close.map(printed).join(', ')}`,
+      why: `too close to its limit to call: ${close.map(printed).join(', ')}`,
     };
   if (points.length === 0) return wearWithout(line, series, ground);
   return {

@@ -7,6 +7,7 @@ const worstFirst: readonly Verdict[] = [
   'past the limit',
   'outside the range',
   'too close to call with this instrument',
+  'too close to call by the digits written',
   'worn, usable',
   'within standard',
   'limit is for another condition',

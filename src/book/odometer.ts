@@ -109,6 +109,8 @@ function clockFigure(
 ): Figure<'distance ridden'> | undefined {
   if (clock === undefined || clock.period.state === 'wrong drive' || clock.period.state === 'dead') return undefined;
   const shown = figure.quantity - clock.ahead;
+  // Before its digits began: this clock has never shown it.
+  if (shown < 0) return undefined;
   const rounds = Math.floor(shown / clock.round);
   const quantity = of(shown - rounds * clock.round, metreRidden);
   const inputs = [{ symbol: 'd', name: 'distance of the machine', figure }];

@@ -56,6 +56,9 @@ describe('a check', () => {
       by: { day: '2026-01-02' },
     });
     expect(undone.holds[0]?.because?.[0]).toBe('spindle: proved, then undone by Rear Wheel removed');
+    // The first thing that undid it is the reason, not the last.
+    const back = job('2026-01-10', { work: [work('refitted', 'rear wheel')] });
+    expect(state(make(one, [proved, out, back]))?.undoneBy?.what).toBe('Rear Wheel removed');
     const again = job('2026-01-10', { checks: [ticked('spindle')] });
     expect(state(make(one, [proved, out, again]))?.state).toBe('proved');
   });

@@ -59,6 +59,13 @@ describe('distance of the machine', () => {
     const rolled = [period('one', ['1969-05-01', '0 mi'], { state: 'rolled over' })];
     expect(due([served('2025-01-01', '99950 mi')], rolled)).toEqual([100050, 50]);
     expect(due([at('2025-01-01', '99990 mi'), served('2025-02-01', '12 mi')], rolled)).toEqual([100112, 112]);
+    // Due before a clock that began at 40 mi was fitted: it has never shown that, neither below nought nor near its last digits.
+    expect(due([served('2026-01-01', '7900 mi'), at('2026-04-01', '50 mi')], lower)).toEqual([8000, undefined]);
+  });
+  it('takes the same reading twice for no new round of the digits', () => {
+    const rolled = [period('one', ['1969-05-01', '0 mi'], { state: 'rolled over' })];
+    const twice = [at('2025-01-01', '99990 mi'), at('2025-02-01', '12 mi'), at('2025-02-02', '12 mi')];
+    expect(miles(withClock(twice, rolled))).toEqual([0, 99990, 100012, 100012]);
   });
   it('is not known on a clock that began at nothing and that nobody has read since', () => {
     const clock = [period('one', ['1974-05-01', '0 km'])];
@@ -112,6 +119,14 @@ describe('distance of the machine', () => {
       },
     }).due[0];
     expect(due?.left?.distance && Math.round(inUnit(due.left.distance.quantity, mile) * 1.609344)).toBe(900);
+    // Done on the clock that died: how far it is since then nobody knows.
+    const across = book([at('1970-01-01', '50 km', { services: ['oil'] }), at('2026-03-01', '500 km')], '2026-06-01', {
+      records: {
+        machine: machine({ clock }),
+        maker: maker({ services: [service('oil', { every: interval('1000 km') })] }),
+      },
+    }).due[0];
+    expect([across?.state, across?.left?.distance]).toEqual(['not known', undefined]);
   });
   it('does not count what a wrong drive counted', () => {
     const clock = [
@@ -153,6 +168,22 @@ describe('between readings', () => {
       expect(figure && inUnit(figure.quantity, mile)).toBeCloseTo(1000 + days * 10, 6);
     }
   });
+  it('is the reading itself on its day, and the later of two on one day', () => {
+    const two = withClock(
+      [
+        at('2024-02-20', '1000 mi'),
+        at('2024-03-01', '1100 mi'),
+        at('2024-03-01', '1130 mi'),
+        at('2024-03-11', '1200 mi'),
+      ],
+      [period('one', ['2024-02-20', '1000 mi'])],
+    );
+    const on = (text: string): number | undefined => {
+      const figure = two.odometer.machineAt(day(text));
+      return figure && Math.round(inUnit(figure.quantity, mile));
+    };
+    expect(['2024-02-20', '2024-03-01', '2024-03-06', '2024-03-11'].map(on)).toEqual([1000, 1130, 1165, 1200]);
+  });
   it('says nothing before the first and after the last', () => {
     expect(made.odometer.machineAt(day('2024-02-19'))).toBeUndefined();
     expect(made.odometer.machineAt(day('2024-03-12'))).toBeUndefined();
@@ -162,7 +193,7 @@ describe('between readings', () => {
 describe('the statement', () => {
   it.each([
     ['as stated by the owner', [period('one', ['1969-05-01', '0 mi'])], 'the records hold no reading of it'],
-    ['not actual', [], 'no clock is described'],
+    ['not known', [], 'No clock is described'],
     ['not actual', [period('one', ['2024-05-01', '8106 mi'])], 'not known before 2024-05-01'],
     [
       'not actual',

@@ -33,6 +33,9 @@ describe('a verdict', () => {
     [50.105, 0.01, 'too close to call'],
     [50.115, 0.01, 'past the limit'],
     [50.08, 0.01, 'worn, usable'],
+    // As far from the limit as the instrument may be out: both sides are decided there (ISO 14253-1).
+    [50.09, 0.01, 'worn, usable'],
+    [50.11, 0.01, 'past the limit'],
     [49.9, 0, 'better than new'],
   ])('of a bore of %f mm, known to %f', (value, uncertainty, expected) =>
     expect(verdict(value, uncertainty, bore)).toBe(expected),

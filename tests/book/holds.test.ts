@@ -141,6 +141,8 @@ describe('a check proved by a reading', () => {
     [{ front: '3.5 mm', rear: '1.5 mm' }, '1.5 mm: past the limit'],
     [{ front: '3.5 mm', rear: '2.0 mm' }, '2.0 mm: too close to call by the digits written'],
     [{ front: '3.5 mm' }, 'not read: rear'],
+    [{ front: '3.5 mm', rear: '?' }, 'not read: rear'],
+    [{ front: '3.5 mm', rear: '9.0 mm' }, '9.0 mm: better than new, not believed'],
   ])('is not proved by %j', (found, why) => {
     expect(state(make(lining, read(found), data))).toMatchObject({ state: 'not proved', why });
   });

@@ -42,14 +42,15 @@ function meant(lines: readonly Open[], entry: WorkEntry): readonly Open[] {
   return onePiece(found) ? found : found.slice(0, 1);
 }
 
-/** Takes a count off the lines, oldest first; the rest of a line stays open. */
+/** Takes a count off the lines, oldest first; the rest of a line stays open, and so does every line after it. */
 function takeCount(lines: readonly Open[], count: number): ReadonlyMap<Open, number> {
   const rest = new Map<Open, number>();
   let owed = count;
   for (const one of lines) {
+    if (owed <= 0) break;
     const had = one.left ?? owed;
     rest.set(one, Math.max(0, had - owed));
-    owed = Math.max(0, owed - had);
+    owed -= had;
   }
   return rest;
 }

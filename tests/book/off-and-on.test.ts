@@ -59,6 +59,36 @@ describe('off and on', () => {
     );
   });
 
+  it('looks for a lost part in no bag', () => {
+    const off = job('2024-05-04', {
+      work: [work('removed', 'shim', { bag: '3' }), work('removed', 'clip', { bag: '4' })],
+    });
+    const lost = job('2024-05-05', { work: [work('lost', 'shim', { bag: '3' })] });
+    const made = book([off, lost], '2024-06-01');
+    expect(open(made)).toEqual(['off: clip', 'off: shim']);
+    expect(made.off.bags.map(({ bag, contents }) => [bag, contents.length])).toEqual([
+      ['3', 0],
+      ['4', 1],
+    ]);
+  });
+
+  it('takes a count off the oldest lines first, and no more than was counted', () => {
+    const screws = (...counts: readonly (number | undefined)[]) =>
+      job('2024-05-04', {
+        work: counts.map((count) => work('removed', 'cover screw', count === undefined ? {} : { count })),
+      });
+    const left = (off: ReturnType<typeof screws>, count: number) =>
+      book([off, job('2024-05-18', { work: [work('refitted', 'cover screw', { count })] })], '2024-06-01').off.open.map(
+        ({ entry, remaining }) => remaining ?? entry.count ?? 'not counted',
+      );
+    expect(left(screws(3, 2), 2)).toEqual([1, 2]);
+    expect(left(screws(3, 2), 4)).toEqual([1]);
+    // What nobody counted stays open when the count went to the line before it.
+    expect(left(screws(4, undefined), 2)).toEqual([2, 'not counted']);
+    expect(left(screws(4, undefined), 4)).toEqual(['not counted']);
+    expect(left(screws(4, undefined), 5)).toEqual([]);
+  });
+
   it('does not count what is only planned', () => {
     expect(
       open(book([job('2024-05-04', { state: 'planned', work: [work('removed', 'head')] })], '2024-06-01')),

@@ -56,7 +56,7 @@ function changeBetween(before: InstrumentPeriod, after: InstrumentPeriod): strin
 /** Everything that speaks against `actual`, oldest first. */
 function against(machine: Machine): readonly string[] {
   const [first, ...later] = machine.clock;
-  if (first === undefined) return ['no clock is described in machine.yaml'];
+  if (first === undefined) return [];
   const changes = later.map((period, index) => changeBetween(machine.clock[index] ?? first, period));
   return [unknownStart(machine, first), ...machine.clock.map(troubleOf), ...changes].filter((why) => why !== undefined);
 }
@@ -66,6 +66,9 @@ const fromTheBeginning = 366;
 
 /** The statement for a handover, and for every page that prints a distance. `readings` are those of the records, oldest first. */
 export function odometerStatement(machine: Machine, readings: readonly Travelled[]): Statement {
+  // Of what nobody has described, neither the one nor the other can be said.
+  if (machine.clock.length === 0)
+    return { word: 'not known', why: 'No clock is described in machine.yaml, so nothing is said of the distance.' };
   const reasons = against(machine);
   if (reasons.length > 0)
     return { word: 'not actual', why: `The clock does not show the machine's distance: ${reasons.join('; ')}.` };

@@ -75,7 +75,7 @@ const known: readonly System[] = [
   ),
 ];
 
-const elsewhere = system('other', 'In no system by its name', '');
+const elsewhere = system('other', 'Of no one system', '');
 
 /** All systems in their order, the one for the rest last. */
 export const systems: readonly System[] = [...known, elsewhere];

@@ -1,5 +1,6 @@
 // Answers that are neither readings nor work: parts here, checks, words, rows for what nobody foresaw, what went wrong.
 import { readDay } from '../quantity/day-arithmetic.ts';
+import { askedUnit } from '../book/asked-unit.ts';
 import { nameInRecord } from '../book/own-words.ts';
 import { anchorOf } from './anchor.ts';
 import type { Blank } from './blank.ts';
@@ -54,7 +55,8 @@ export function writeCheck(
 /** A bare number is in the unit that the check asks for; words stay as they are. */
 function inUnit(draft: Draft, check: string, value: string): string {
   const asked = draft.book.holds.flatMap((hold) => hold.checks).find((one) => one.check.id === check);
-  const read = readBoxValue(value, asked?.check.unit ?? '', undefined);
+  const unit = askedUnit(draft.book.records.machine.units, asked?.check.unit ?? '');
+  const read = readBoxValue(value, unit, undefined);
   return read.kind === 'refused' ? value : read.text;
 }
 

@@ -57,26 +57,23 @@ export function costFacts({ book, say }: ViewContext): readonly Block[] {
     return [paragraphs(say('No amount goes with this copy, so nothing is summed.'))];
   const outlook = outlookOf(book);
   const per = outlook.perDistance;
+  const facts = [
+    ...(book.costs.entries.length === 0 ? [] : fact(say('Together'), formatMoney(total))),
+    ...some(say('Of it fees'), fees),
+    ...(fees.minor === 0 ? [] : fact(say('The machine, fees apart'), formatMoney(outlook.machine))),
+    ...some(say('Of it ordered or agreed, not here'), committed),
+    ...toCome(say, outlook),
+    ...(limit === undefined ? [] : fact(say('The limit I will spend'), formatMoney(limit), leftText(say, outlook))),
+    ...(per === undefined
+      ? []
+      : fact(
+          `${say('For every')} 100\u00a0${per.unit}`,
+          formatMoney(per.money),
+          `${say('fees apart, over')} ${printFigure(per.over)} ${say('on record')}`,
+        )),
+  ];
   return stack(
-    {
-      type: 'facts',
-      across: 2,
-      facts: [
-        ...fact(say('Together'), formatMoney(total)),
-        ...some(say('Of it fees'), fees),
-        ...(fees.minor === 0 ? [] : fact(say('The machine, fees apart'), formatMoney(outlook.machine))),
-        ...some(say('Of it ordered or agreed, not here'), committed),
-        ...toCome(say, outlook),
-        ...(limit === undefined ? [] : fact(say('The limit I will spend'), formatMoney(limit), leftText(say, outlook))),
-        ...(per === undefined
-          ? []
-          : fact(
-              `${say('For every')} 100\u00a0${per.unit}`,
-              formatMoney(per.money),
-              `${say('fees apart, over')} ${printFigure(per.over)} ${say('on record')}`,
-            )),
-      ],
-    },
+    facts.length === 0 ? undefined : { type: 'facts', across: 2, facts },
     movedLine({ book, say }, outlook),
     hours(say, outlook),
   );

@@ -4,7 +4,7 @@ import { formatMoney } from '../quantity/money-arithmetic.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { costFacts } from './cost-facts.ts';
 import { costYears } from './cost-years.ts';
-import { column, heading, lines, row, stack } from './wording/blocks.ts';
+import { column, heading, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import { capped, olderByYear, olderOnes } from './wording/capped.ts';
 import { dayText, spanText, yearOf } from './wording/day.ts';
 import { jobTitle, withJobs } from './wording/job.ts';
@@ -22,33 +22,39 @@ export const costs = defineView({
     const { book, say, options } = context;
     const whole = options['of'] !== 'sums';
     return stack(
-      sums(context),
+      sums(context, whole),
       moneyPlot(say, book.costs),
       whole ? [heading(2, say('Entries'), 'entries'), costTable(context, costEntries(context))] : undefined,
     );
   },
 });
 
-function sums(context: ViewContext): readonly Block[] {
+function sums(context: ViewContext, whole: boolean): readonly Block[] {
   const { book, say } = context;
-  const { byGroup, leftOut } = book.costs;
+  const { leftOut } = book.costs;
   return stack(
     costFacts(context),
-    sumTable(
-      say('Group'),
-      say('Sum'),
-      byGroup.map((one) => row(one.group, formatMoney(one.total))),
-      say('No money is recorded.'),
-    ),
-    costYears(context),
+    tables(context, whole),
     leftOut.length === 0
       ? undefined
       : [heading(3, say('Left out of the sums'), 'left-out'), lines(leftOut.map((text) => withJobs(book, text)))],
   );
 }
 
-function sumTable(first: string, second: string, rows: readonly Row[], empty: string): Block {
-  return { type: 'table', columns: [column(first, 6), column(second, 3, 'right')], rows, empty, use: 'read' };
+/** By group and by year. Where nothing is recorded the entries say so, and where there are none of them one line does. */
+function tables(context: ViewContext, whole: boolean): readonly Block[] {
+  const { book, say } = context;
+  if (book.costs.entries.length === 0) return whole ? [] : [paragraphs(say('No money is recorded.'))];
+  return [
+    {
+      type: 'table',
+      columns: [column(say('Group'), 6), column(say('Sum'), 3, 'right')],
+      rows: book.costs.byGroup.map((one) => row(one.group, formatMoney(one.total))),
+      empty: say('No money is recorded.'),
+      use: 'read',
+    },
+    costYears(context),
+  ];
 }
 
 type Entry = Costs['entries'][number];
@@ -62,30 +68,39 @@ export function costEntries({ book }: ViewContext): readonly Entry[] {
 export function costTable({ say, rows }: ViewContext, entries: readonly Entry[]): Block {
   const years = entries.map(({ day }) => yearOf(day));
   const telling = rows === undefined ? (rest: number) => olderOnes(say, rest) : olderByYear(say, 'costs', years);
+  const otherwise = entries.some((one) => paidOtherwise(one) !== '');
   return {
     type: 'table',
     columns: [
       column(say('Date'), 3),
       column(say('For'), 6),
       column(say('Kind'), 3),
-      column(say('As paid'), 3, 'right'),
       column(say('Counted'), 3, 'right'),
+      ...(otherwise ? [column(say('Paid as'), 3, 'right')] : []),
       column(say('Record'), 5),
     ],
-    rows: capped(entries, telling, rows).map((one) => ('kind' in one ? one : entryRow(say, one))),
+    rows: capped(entries, telling, rows).map((one) => ('kind' in one ? one : entryRow(say, one, otherwise))),
     empty: say('No money is recorded.'),
     use: 'read',
   };
 }
 
-function entryRow(say: (words: string) => string, { job, day, entry, inOwn, committed }: Entry): Row {
-  const own = inOwn === undefined ? say('not counted') : formatMoney(inOwn);
+/** The amount as it was paid, where the sum counts it otherwise: in another currency, or not at all. What came back counts with a minus only. */
+function paidOtherwise({ entry, inOwn }: Entry): string {
+  const amount = 'part' in entry ? entry.price : entry.amount;
+  if (amount === undefined) return '';
+  const same = inOwn?.currency === amount.currency && Math.abs(inOwn.minor) === Math.abs(amount.minor);
+  return same ? '' : formatMoney(amount);
+}
+
+function entryRow(say: (words: string) => string, one: Entry, otherwise: boolean): Row {
+  const { job, day, entry, inOwn, committed } = one;
   const date = job === undefined ? dayText(day) : spanText(job.date);
   const where = job === undefined ? say('shared, in workshop.yaml') : [jobTitle(job)];
+  const sum = inOwn === undefined ? say('not counted') : formatMoney(inOwn);
+  const money = otherwise ? [sum, paidOtherwise(one)] : [sum];
   if ('part' in entry) {
-    const price = entry.price === undefined ? '' : formatMoney(entry.price);
-    return row(date, entry.part, committed === true ? say('part, not here yet') : say('part'), price, own, where);
+    return row(date, entry.part, committed === true ? say('part, not here yet') : say('part'), ...money, where);
   }
-  const kind = committed === true ? say('agreed, still to pay') : say(entry.kind);
-  return row(date, entry.for, kind, formatMoney(entry.amount), own, where);
+  return row(date, entry.for, committed === true ? say('agreed, still to pay') : say(entry.kind), ...money, where);
 }

@@ -1,10 +1,12 @@
 // One hold point: held, because, or clear on the records; each check with its reason and what proved or undid it. Never a verdict on safety.
+import { askedUnit } from '../book/asked-unit.ts';
 import type { CheckState, HoldState } from '../book/book.ts';
 import type { Block, ChecklistBlock } from '../sheet/sheet.ts';
 import { heading, paragraphs, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { countOf } from './wording/count.ts';
-import { dayText } from './wording/day.ts';
+import { dayText, withDates } from './wording/day.ts';
+import { itemName, plain } from './wording/named.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -43,15 +45,20 @@ function standing({ book, say }: ViewContext, hold: HoldState, asked: readonly C
   if (hold.clear) return say('Clear on the records.');
   if (hold.released !== undefined) return `${releasedText(say, hold.released)}. ${say('Not clear on the records.')}`;
   const open = asked.filter((check) => check.state === 'not proved' || check.state === 'undone');
-  const undone = open.filter((check) => check.state === 'undone').length;
+  const undone = open.filter((check) => check.undoneBy !== undefined).length;
   const reasons = [
     ...(open.length === 0 ? [] : [countOf(open.length, say('check is not proved'), say('checks are not proved'))]),
-    ...(undone === 0
-      ? []
-      : [`${countOf(undone, say('of them undone by later work'), say('of them undone by later work'))}`]),
+    ...undoneWords(say, undone, open.length),
     ...book.records.unread.map((one) => `${one.file} ${say('could not be read')}`),
   ];
   return `${say('Held, because')} ${reasons.join(', ')}.`;
+}
+
+/** How many of the open checks were proved once and undone by work; all of them in a word. */
+function undoneWords(say: ViewContext['say'], undone: number, open: number): readonly string[] {
+  if (undone === 0) return [];
+  if (undone === open) return [say(open === 1 ? 'undone by later work' : 'all of them undone by later work')];
+  return [countOf(undone, say('of them undone by later work'), say('of them undone by later work'))];
 }
 
 /** A caution stands once in a list, at the first check that needs it. */
@@ -72,11 +79,11 @@ function item(
     id: `${hold.point.id}/${check.id}`,
     text: ours(context, check.at, check.text),
     // The id, so that the check can be ticked in a record.
-    why: [`${ours(context, check.at, check.why)} `, { kind: 'code', text: check.id }],
+    why: [`${ours(context, check.at, check.why)} (`, { kind: 'code', text: check.id }, ')'],
     state: stateText(context, state),
     singly: true,
     ...(state.state === 'proved' ? { done: true } : {}),
-    ...(check.unit === undefined ? {} : { blank: { unit: check.unit } }),
+    ...(check.unit === undefined ? {} : { blank: { unit: askedUnit(context.book.records.machine.units, check.unit) } }),
     ...(caution === undefined ? {} : { caution: { grade: caution.grade, text: caution.text } }),
   };
 }
@@ -88,13 +95,24 @@ function releasedText(say: ViewContext['say'], { release }: NonNullable<CheckSta
   return `${say('Released by hand by')} ${release.by}: ${release.why}; ${until}`;
 }
 
-function stateText({ say }: ViewContext, state: CheckState): string {
+/** What undid a proof, by the name that the maker's data gives it, and its days as they are said. */
+function undoneWhat({ book }: ViewContext, what: string): string {
+  const [id = ''] = what.split(' ');
+  const name = itemName(book, id);
+  return withDates(name === plain(id) ? what : name + what.slice(id.length));
+}
+
+function stateText(context: ViewContext, state: CheckState): string {
+  const { say } = context;
   if (state.state === 'each time') return say('each time');
   if (state.released !== undefined) return releasedText(say, state.released);
   if (state.state === 'undone') {
-    const by = state.undoneBy === undefined ? '' : ` ${say('by')} ${state.undoneBy.what} (${state.undoneBy.job.title})`;
+    const by =
+      state.undoneBy === undefined
+        ? ''
+        : ` ${say('by')} ${undoneWhat(context, state.undoneBy.what)} (${state.undoneBy.job.title})`;
     const was = state.by === undefined ? '' : `; ${say('before that')}: ${proofText(say, state.by)}`;
-    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${state.why}`}${was}`;
+    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${withDates(state.why)}`}${was}`;
   }
   if (state.state !== 'proved' || state.by === undefined)
     return [say('not proved'), state.why ?? ''].filter(Boolean).join(': ');

@@ -12,6 +12,7 @@ import { jobReadings } from './job/readings.ts';
 import { jobRemarks } from './job/remarks.ts';
 import { jobRun } from './job/run.ts';
 import { jobWork } from './job/work.ts';
+import { sheetsFor } from './next-sheets.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -42,11 +43,16 @@ export function tellJob(context: ViewContext, job: NonNullable<ViewContext['job'
   );
 }
 
-/** A planned job leads to its sheets. */
+/** A planned job leads to its sheets, in the order in which they are worked down. */
 function planned({ book, plan, say }: ViewContext): readonly Block[] {
   if (plan === undefined) return [];
-  const sheets = sheetsOf(book).filter((sheet) => sheet.plan === plan);
-  const links = sheets.map((sheet) => ({ kind: 'link', text: sheet.title, to: `sheet:${sheet.id}` }) as const);
+  const sheets = sheetsFor(
+    plan,
+    sheetsOf(book).filter(({ definition }) => definition.on.includes('screen')),
+  );
+  const links = sheets.map(
+    ({ id, definition }) => ({ kind: 'link', text: say(definition.title), to: `sheet:${id}` }) as const,
+  );
   const phone = { kind: 'link', text: say('All of it to fill in on a telephone'), to: `phone:${plan.job.id}` } as const;
   return [lines([...links, ...(links.length === 0 ? [] : [phone])].map((link) => [link]))];
 }

@@ -3,7 +3,7 @@ import type { Block, Cell } from '../sheet/sheet.ts';
 import { column, fact, heading, lines, row, stack } from './wording/blocks.ts';
 import { inlineFigure, resultText } from './wording/figure.ts';
 import { engineFigures, headFigures } from './figures/engine.ts';
-import { circumference, gears } from './figures/gearing.ts';
+import { circumference, gears, type GearFigures } from './figures/gearing.ts';
 import type { NamedFigure } from './figures/figure-on.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -40,6 +40,10 @@ function gearing({ book, say }: ViewContext): readonly Block[] {
   const all = gears(book);
   if (all.length === 0) return [];
   const rolled = circumference(book);
+  const kilometres = { head: say('km/h for 1000 rpm'), of: (one: GearFigures) => one.kilometres };
+  const miles = { head: say('mph for 1000 rpm'), of: (one: GearFigures) => one.miles };
+  // Its own unit first: that of its clock.
+  const speeds = book.odometer.now.clock?.unit.symbol === 'mi' ? [miles, kilometres] : [kilometres, miles];
   const told = rolled.map(({ id, name, figure }) => [`${say(name)}: `, inlineFigure(figure, id)]);
   return [
     heading(2, say('Gearing'), 'gearing'),
@@ -48,10 +52,9 @@ function gearing({ book, say }: ViewContext): readonly Block[] {
       columns: [
         column(say('Gear'), 2),
         column(say('Overall'), 4, 'right'),
-        column(say('km/h for 1000 rpm'), 4, 'right'),
-        column(say('mph for 1000 rpm'), 4, 'right'),
+        ...speeds.map(({ head }) => column(head, 4, 'right')),
       ],
-      rows: all.map((one) => row(one.gear, cell(one.ratio), cell(one.kilometres), cell(one.miles))),
+      rows: all.map((one) => row(one.gear, cell(one.ratio), ...speeds.map(({ of }) => cell(of(one))))),
       empty: '',
       use: 'read',
     },

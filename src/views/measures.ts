@@ -1,4 +1,5 @@
 // What is measured in the trade and has no limit or setting in this machine's books: one box a cylinder, so that every engine has a whole sheet.
+import { askedUnit } from '../book/asked-unit.ts';
 import type { FormLine } from '../records/content-model.ts';
 import type { Block, Cell, Row } from '../sheet/sheet.ts';
 import { anchor, column, heading, joined, paragraphs, row } from './wording/blocks.ts';
@@ -8,9 +9,6 @@ import { seriesIndex } from './wording/series-index.ts';
 import { valueText } from './wording/value.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
-
-/** What is measured with inch tools where the machine's units are. */
-const inInches: Readonly<Record<string, string>> = { mm: 'in', bar: 'psi' };
 
 export const measures = defineView({
   id: 'measures',
@@ -78,8 +76,7 @@ function positionOf(place: string, cylinder: string | undefined): string {
 }
 
 function box({ book }: ViewContext, line: FormLine, position: string): Cell {
-  const unit = line.unit ?? '';
-  const own = book.records.machine.units === 'imperial' ? (inInches[unit] ?? unit) : unit;
+  const own = askedUnit(book.records.machine.units, line.unit ?? '');
   const last = valueText(seriesIndex(book).last(line.id, position)?.value);
   return {
     box: 'write',

@@ -29,13 +29,13 @@ export function nextSheets(context: ViewContext): Text {
   ]);
 }
 
-/** The sheets made for a job, and those of the machine that its record keeps. */
-function sheetsFor({ job }: JobPlan, all: readonly NamedSheet[]): readonly NamedSheet[] {
+/** The sheets of the machine that the record of a job keeps, and those made for it. */
+export function sheetsFor({ job }: JobPlan, all: readonly NamedSheet[]): readonly NamedSheet[] {
   const own = all
     .filter(({ plan }) => plan?.job === job)
     .toSorted((one, other) => placeOfSheet(one.definition.id) - placeOfSheet(other.definition.id));
   const kept = all.filter(({ definition }) => definition.per === 'machine' && definition.keptBy?.includes(job.kind));
-  return [...own, ...kept];
+  return [...kept, ...own];
 }
 
 /** Of what presses without a job being planned for it. */

@@ -1,4 +1,5 @@
 // The sheets to print: each as a page and as a PDF, by the part of the job it belongs to.
+import { placeOfSheet } from '../book/order-of-sheets.ts';
 import type { Row } from '../sheet/sheet.ts';
 import { column, row } from './wording/blocks.ts';
 import { sheetsOf } from './wording/sheet-names.ts';
@@ -43,8 +44,13 @@ function rows({ book, say }: ViewContext): readonly Row[] {
   const inOrder = [...groups].toSorted(([, one], [, other]) => orderOf(one) - orderOf(other));
   return inOrder.flatMap(([name, sheets]): readonly Row[] => [
     { kind: 'band', text: [{ kind: 'strong', text: name }] },
-    ...sheets.map((sheet) => sheetRow(say, sheet)),
+    ...sheets.toSorted(asWorked).map((sheet) => sheetRow(say, sheet)),
   ]);
+}
+
+/** The sheets of one job stand as they are worked down; those of the machine stay in their order. */
+function asWorked(one: NamedSheet, other: NamedSheet): number {
+  return placeOfSheet(one.definition.id) - placeOfSheet(other.definition.id);
 }
 
 const sections = [

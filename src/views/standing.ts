@@ -42,7 +42,7 @@ function listed({ say }: ViewContext, names: readonly string[], page: string): T
 
 function facts(context: ViewContext): Block {
   const { book, say, options } = context;
-  const { off, due, queries } = book;
+  const { off, due } = book;
   const dueNames = due
     .filter((one) => one.state === 'overdue' || one.state === 'due')
     .map(({ service }) => `${ours(context, service.at, service.item)}, ${say(service.action)}`);
@@ -57,11 +57,13 @@ function facts(context: ViewContext): Block {
         points(context, (hold) => !hold.clear),
       ),
       ...fact(say('Open findings'), findings(context)),
-      ...fact(say('Due or overdue'), listed(context, dueNames, 'service.html')),
       ...fact(
-        say('To look at'),
-        lead(countOf(queries.length, say('thing in the records'), say('things in the records')), 'problems.html'),
+        say('Due or overdue'),
+        due.length === 0
+          ? lead(say('not known: no schedule is recorded'), 'service.html')
+          : listed(context, dueNames, 'service.html'),
       ),
+      ...fact(say('To look at'), toLookAt(context)),
       ...fact(say('Measure again'), named(context, toMeasureAgain(context), 'measurements.html')),
       ...fact(say('Ordered'), named(context, partsIn(book, 'ordered'), 'parts.html')),
       ...fact(say('Next'), next(context)),
@@ -78,6 +80,16 @@ function facts(context: ViewContext): Block {
       ...fact(say('Records up to'), recordsUpTo(book)),
     ],
   };
+}
+
+/** How many queries the records raise. */
+function toLookAt({ book, say }: ViewContext): Text {
+  const { length } = book.queries;
+  const words =
+    length === 0
+      ? say('nothing, by the records')
+      : countOf(length, say('thing in the records'), say('things in the records'));
+  return lead(words, 'problems.html');
 }
 
 /** As `listed`, and no line at all where there is nothing. */

@@ -1,4 +1,5 @@
 // What a planned job undoes and what must be proved after it, with ticks that its own record keeps: no id is copied by hand.
+import { askedUnit } from '../book/asked-unit.ts';
 import { checkId } from '../book/blank-ids.ts';
 import type { CheckState, JobPlan } from '../book/book.ts';
 import { plainName, withoutSide } from '../book/names.ts';
@@ -63,7 +64,12 @@ function item(
     ...(own === undefined ? {} : { done: true }),
     ...(check.unit === undefined
       ? {}
-      : { blank: { unit: check.unit, ...(own?.value === undefined ? {} : { written: own.value }) } }),
+      : {
+          blank: {
+            unit: askedUnit(context.book.records.machine.units, check.unit),
+            ...(own?.value === undefined ? {} : { written: own.value }),
+          },
+        }),
     ...(caution === undefined ? {} : { caution: { grade: caution.grade, text: caution.text } }),
   };
 }

@@ -112,8 +112,9 @@ function table(context: ViewContext): Block {
   };
 }
 
-function key(context: ViewContext): Block {
+function key(context: ViewContext): Block | undefined {
   const { book, say } = context;
+  if (book.torque.length === 0) return undefined;
   const computed = book.torque.some((one) => one.basis === 'computed');
   const unknown = book.torque.some((one) => one.basis === 'none');
   return lines([

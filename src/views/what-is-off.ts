@@ -1,7 +1,7 @@
 // What is off: everything still open, oldest danger first, and bag by bag what lies in it.
 import type { BagLine, OpenLine } from '../book/book.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
-import { column, heading, row, stack } from './wording/blocks.ts';
+import { column, heading, paragraphs, row, stack } from './wording/blocks.ts';
 import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { workParticulars, workThing } from './wording/work.ts';
@@ -57,28 +57,32 @@ function open(context: ViewContext): Block {
 
 function bagRows({ book, say }: ViewContext, bag: BagLine): readonly Row[] {
   const band: Row = { kind: 'band', text: [{ kind: 'strong', text: `${say('Bag')} ${bag.bag}` }] };
-  const contents = bag.contents.map((line) =>
-    row(workThing(book, line.entry), workParticulars(book, say, line.entry), [jobTitle(line.job)]),
-  );
+  const contents = bag.contents.map(({ entry, job }) => {
+    // Which bag it is stands above its lines.
+    const { bag: _above, ...besides } = entry;
+    return row(workThing(book, entry), workParticulars(book, say, besides), [jobTitle(job)]);
+  });
   return [band, ...contents];
 }
 
-function emptied({ book, say }: ViewContext): readonly Row[] {
+function emptied({ book, say }: ViewContext): Block | undefined {
   const names = book.off.bags.filter((bag) => bag.emptied).map((bag) => bag.bag);
-  return names.length === 0 ? [] : [{ kind: 'band', text: `${say('Emptied')}: ${names.join(', ')}` }];
+  return names.length === 0 ? undefined : paragraphs(`${say('Emptied')}: ${names.join(', ')}.`);
 }
 
 function bags(context: ViewContext): readonly Block[] {
   const { book, say } = context;
   const full = book.off.bags.filter((bag) => !bag.emptied);
-  return [
+  const none = book.off.bags.length > 0 ? say('Nothing lies in a bag, by the records.') : say('No bag is recorded.');
+  return stack(
     heading(2, say('Bags'), 'bags'),
     {
       type: 'table',
       columns: [column(say('In the bag'), 4), column(say('Particulars'), 5), column(say('Record'), 4)],
-      rows: [...full.flatMap((bag) => bagRows(context, bag)), ...emptied(context)],
-      empty: say('No bag is recorded.'),
+      rows: full.flatMap((bag) => bagRows(context, bag)),
+      empty: none,
       use: 'read',
     },
-  ];
+    emptied(context),
+  );
 }

@@ -7,6 +7,9 @@ import { workDone } from '../work-by-verb.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
+/** So many open checks are named; of more it is said how many. */
+const mostNamed = 3;
+
 /** Ridden or started while its hold point was held: the first time per point, with how often after it. */
 export const riddenWhileHeld: Look = ({ holds }) => {
   const first = new Map<string, { readonly one: (typeof holds.ridden)[number]; again: number }>();
@@ -17,7 +20,9 @@ export const riddenWhileHeld: Look = ({ holds }) => {
   }
   return [...first.values()].map(({ one, again }) => {
     const more = again === 0 ? '' : `, and ${String(again)} more after it`;
-    const open = one.open.map((check) => `${inShort(check.text)} (${check.id})`).join('; ');
+    const named = one.open.slice(0, mostNamed).map((check) => `${inShort(check.text)} (${check.id})`);
+    const rest = one.open.length - named.length;
+    const open = [...named, ...(rest > 0 ? [`and ${String(rest)} more, as the hold point lists them`] : [])].join('; ');
     const message = `${one.job.title}: done while “${one.point.title}” was held${more}. Open: ${open}`;
     return query(
       'ridden-while-held',

@@ -24,12 +24,7 @@ export function headFigures(book: Book): readonly NamedFigure[] {
 /** The rest of the engine. */
 export function engineFigures(book: Book): readonly NamedFigure[] {
   return [
-    ...figureOn(book, {
-      id: 'displacement-each',
-      name: 'Displacement of one cylinder',
-      calculation: 'displacement',
-      output: 'per cylinder',
-    }),
+    ...eachCylinder(book),
     ...figureOn(book, {
       id: 'clearance-volume',
       name: 'Clearance volume at the maker’s compression ratio',
@@ -69,6 +64,17 @@ export function engineFigures(book: Book): readonly NamedFigure[] {
       output: 'left',
     }),
   ];
+}
+
+/** A single has said it already. */
+function eachCylinder(book: Book): readonly NamedFigure[] {
+  if (book.records.machine.features.cylinders === 1) return [];
+  return figureOn(book, {
+    id: 'displacement-each',
+    name: 'Displacement of one cylinder',
+    calculation: 'displacement',
+    output: 'per cylinder',
+  });
 }
 
 /** The ratio over the full stroke, where the maker counts from port closing and the height of the port is known. */

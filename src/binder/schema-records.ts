@@ -249,6 +249,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       stateLeft: texts,
       body: text,
       bodyLine: whole,
+      version: text,
     },
     {
       waitingFor: text,

@@ -1,6 +1,6 @@
 // A short fingerprint of all records: two prints with the same one were made from the same words.
 import type { Day } from '../quantity/day.ts';
-import type { Job, Records } from '../records/model.ts';
+import type { Records } from '../records/model.ts';
 import { byText, hasHappened, lastSureDay } from './in-order.ts';
 
 /** Places and units are left out: the written text says both. */
@@ -54,18 +54,10 @@ function print(value: unknown): string {
   return (Math.imul(state ^ (state >>> 16), 0x7feb352d) >>> 0).toString(36).padStart(7, '0');
 }
 
-/** Records are never changed once read, so a record's print is kept for as long as the record is. */
-const known = new WeakMap<Job, string>();
-
-function ofJob(job: Job): string {
-  const before = known.get(job);
-  if (before !== undefined) return before;
-  const made = print(job);
-  known.set(job, made);
-  return made;
-}
-
-/** Seven letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not matter. */
+/**
+ * Seven letters and digits over the machine, its maker's data, instruments, story and all records; the order of files does not
+ * matter. Records are the most by far, and say theirs by themselves.
+ */
 export function recordsVersion(records: Records): string {
   const { machine, maker, instruments, workshop, wiring, story, jobs, unread, own } = records;
   const parts = [
@@ -75,7 +67,7 @@ export function recordsVersion(records: Records): string {
     print(story ?? ''),
     ...(workshop === undefined ? [] : [`workshop.yaml${print(workshop)}`]),
     ...(wiring === undefined ? [] : [`wiring.yaml${print(wiring)}`]),
-    ...jobs.map((job) => job.file + ofJob(job)),
+    ...jobs.map((job) => job.file + job.version),
     ...unread.map((one) => one.file),
     ...(own ?? []).map((one) => one.file + print(one.text)),
   ];

@@ -1,5 +1,5 @@
 // The fingerprint of the records that were read. Texts are kept from reading to reading, so each is hashed once.
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import type { SourceFile } from '../disk.ts';
 import { fingerprintList } from '../records/fingerprint.ts';
 
@@ -7,7 +7,7 @@ const known = new WeakMap<SourceFile, string>();
 
 /** SHA-256 of a text or of bytes, hexadecimal. */
 export function sha256(bytes: string | Uint8Array): string {
-  return createHash('sha256').update(bytes).digest('hex');
+  return hash('sha256', bytes);
 }
 
 /** The list of the hashes of some records, as it is kept beside them. */

@@ -30,17 +30,20 @@ function plusOne(digits: string): string {
 
 const powers = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000];
 const mostExact = 1e15;
+/** Less than half of the fifteenth digit of any number, relative to it. */
+const noise = 4e-16;
 
 /**
  * The short way for what needs no rounding, as most that is printed was written with just as many decimals: a whole number of the
- * last place, below 15 digits. Undefined where there may be anything to round. The product alone is not asked, for 0.29 × 100 is
- * not 29; a whole number over a power of ten is the very number that is written so.
+ * last place, below 15 digits, or so near one that only the fifteenth digit could tell (0.37 mm kept in metres comes back as
+ * 0.37000000000000005). Undefined where there may be anything to round.
  */
 function unroundedText(value: number, places: number): string | undefined {
   const power = powers[places];
   if (power === undefined) return undefined;
-  const last = Math.round(Math.abs(value) * power);
-  if (last >= mostExact || last / power !== Math.abs(value)) return undefined;
+  const size = Math.abs(value);
+  const last = Math.round(size * power);
+  if (last >= mostExact || Math.abs(last / power - size) > size * noise) return undefined;
   const digits = String(last).padStart(places + 1, '0');
   const cut = digits.length - places;
   const text = places === 0 ? digits : digits.slice(0, cut) + '.' + digits.slice(cut);

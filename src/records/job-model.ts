@@ -270,6 +270,8 @@ export interface Job {
   readonly dayFrom?: 'photographs';
   /** The print of the words as they are now, see signed-print.ts; of signed records only. */
   readonly print?: string;
+  /** Seven letters and digits over its file as it was read: another when anything in it is changed. */
+  readonly version: string;
   /** Markdown, as written, and the line it begins on. */
   readonly body: string;
   readonly bodyLine: number;

@@ -6,6 +6,7 @@ import { readMoney } from '../../src/quantity/money-arithmetic.ts';
 import type { Dimension, Read } from '../../src/quantity/quantity.ts';
 import { readAnyQuantity, readQuantity } from '../../src/quantity/read-quantity.ts';
 import { readRange } from '../../src/quantity/read-range.ts';
+import { printOf } from '../../src/records/signed-print.ts';
 import { makeBook } from '../../src/book/make.ts';
 import type { Book } from '../../src/book/book.ts';
 import type { Check, Content, HoldPoint, Procedure } from '../../src/records/content-model.ts';
@@ -88,6 +89,7 @@ export function job(date: string, more: Partial<Job> = {}): Job {
   count += 1;
   const id = more.id ?? `${date}-${String(count).padStart(5, '0')}`;
   return {
+    version: printOf(JSON.stringify([date, more])),
     id,
     file: `jobs/${id}.md`,
     title: id,

@@ -153,6 +153,21 @@ describe('the decimal rounder', () => {
     );
   });
 
+  test('prints what went through another unit as it was written', () => {
+    fc.assert(
+      fc.property(
+        fc.bigInt({ min: 0n, max: 10n ** 12n }),
+        fc.integer({ min: 0, max: 6 }),
+        fc.constantFrom(1e-3, 0.0254, 0.3048, 1609.344, 60, 1e5, 9.80665),
+        (digits, places, factor) => {
+          const through = ((Number(digits) / 10 ** places) * factor) / factor;
+          expect(roundedText(through, places)).toBe(roundedByDigits(digits, places, places));
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
   test.each([
     [2.675, 2, '2.68'],
     [1.005, 2, '1.01'],

@@ -79,7 +79,7 @@ function dividedWork(now: JobState, work: Job['work']): Pick<Job, 'work' | 'toDo
 }
 
 /** A job without what the file gives: its id, its name, its body. */
-export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine' | 'print' | 'dayFrom'>;
+export type JobData = Omit<Job, 'id' | 'file' | 'body' | 'bodyLine' | 'print' | 'version' | 'dayFrom'>;
 
 export const jobKind = defineRecord<JobData>({
   id: 'job',

@@ -1,19 +1,17 @@
 // Values, standards and limits as their writer chose to write them: unit and decimals kept.
-import { printFigure, printQuantity, written } from '../../figure/print.ts';
+import { printQuantity } from '../../figure/print.ts';
 import { formatDecimal } from '../../quantity/decimal.ts';
 import { of, type Dimension, type Written } from '../../quantity/quantity.ts';
 import { millilitre } from '../../quantity/units.ts';
-import type { Place } from '../../problem/problem.ts';
 import type { Value } from '../../records/model.ts';
-
-const nowhere: Place = { file: '', path: [] };
 
 /** A written quantity, printed back with its own unit and decimals: `0.35 mm`. */
 export function writtenText<D extends Dimension>(value: Written<D>): string {
   const isTime = value.unit.dimension === 'duration' || value.unit.dimension === 'running time';
   if (isTime && value.quantity >= 60) return durationText(value.quantity);
-  const plain = printFigure(written(value, nowhere));
-  const asWritten = isFraction.test(value.text) ? value.text.trim().replaceAll(/\s+/gu, '\u00a0') : plain;
+  const asWritten = isFraction.test(value.text)
+    ? value.text.trim().replaceAll(/\s+/gu, '\u00a0')
+    : printQuantity<D>(value.quantity, value.unit, value.decimals);
   return value.unit.dimension === 'volume' && !isMetricVolume.test(value.unit.symbol)
     ? `${asWritten} (${printQuantity(of<'volume'>(value.quantity / millilitre.factor, millilitre), millilitre, 0)})`
     : asWritten;

@@ -18,15 +18,12 @@
 
   // src/bench/photo-view.ts
   var leastSwipe = 48;
-  var shots = [...document.querySelectorAll('.photo a')].map(shotOf);
+  var shots = [...document.querySelectorAll('.photo > a, a.side')].map(shotOf);
   if (shots.length > 0 && typeof HTMLDialogElement === 'function') begin();
   function shotOf(link) {
-    const figure = link.closest('figure');
-    return {
-      link,
-      alt: figure?.querySelector('img')?.alt ?? '',
-      caption: figure?.querySelector('figcaption')?.textContent?.trim() ?? '',
-    };
+    const alt = link.querySelector('img')?.alt ?? '';
+    const caption = link.closest('figure')?.querySelector('figcaption');
+    return { link, alt, caption: caption?.textContent?.trim() ?? alt };
   }
   function begin() {
     const dialog = part('dialog', '', 'full-view');
@@ -34,7 +31,7 @@
     const caption = part('p', '', 'words');
     const place = part('p', '', 'place');
     place.setAttribute('role', 'status');
-    dialog.setAttribute('aria-label', 'Photo');
+    dialog.setAttribute('aria-label', shots[0]?.link.className === 'side' ? 'First side' : 'Photo');
     let at = 0;
     const show = (index) => {
       at = (index + shots.length) % shots.length;

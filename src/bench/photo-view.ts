@@ -1,4 +1,4 @@
-// The full view of photos: by touch and by keyboard, with caption, one after another. Without a script a photo leads to its large picture.
+// The full view of photos and of the first sides of sheets: by touch and by keyboard, with caption, one after another. Without a script each leads to its large picture.
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { button, part } from './elements.ts';
@@ -12,16 +12,14 @@ interface Shot {
 /** A finger that goes less far than this across the screen, in pixels, has not turned the page. */
 const leastSwipe = 48;
 
-const shots = [...document.querySelectorAll<HTMLAnchorElement>('.photo a')].map(shotOf);
+const shots = [...document.querySelectorAll<HTMLAnchorElement>('.photo > a, a.side')].map(shotOf);
 if (shots.length > 0 && typeof HTMLDialogElement === 'function') begin();
 
 function shotOf(link: HTMLAnchorElement): Shot {
-  const figure = link.closest('figure');
-  return {
-    link,
-    alt: figure?.querySelector('img')?.alt ?? '',
-    caption: figure?.querySelector('figcaption')?.textContent?.trim() ?? '',
-  };
+  const alt = link.querySelector('img')?.alt ?? '';
+  const caption = link.closest('figure')?.querySelector('figcaption');
+  // The small picture of a sheet stands in no figure: its words are those that name it.
+  return { link, alt, caption: caption?.textContent?.trim() ?? alt };
 }
 
 function begin(): void {
@@ -30,7 +28,7 @@ function begin(): void {
   const caption = part('p', '', 'words');
   const place = part('p', '', 'place');
   place.setAttribute('role', 'status');
-  dialog.setAttribute('aria-label', 'Photo');
+  dialog.setAttribute('aria-label', shots[0]?.link.className === 'side' ? 'First side' : 'Photo');
   let at = 0;
   const show = (index: number): void => {
     at = (index + shots.length) % shots.length;

@@ -103,7 +103,7 @@ function fieldFor(
   const label = part('label');
   const notes = [
     input.kind === 'words' ? '' : input.unit.symbol,
-    input.kind === 'list' ? say('several, parted by ;') : '',
+    input.kind === 'list' ? say('several, with ; between them') : '',
     input.optional === true ? say('may be left out') : '',
   ].filter((note) => note !== '');
   label.append(part('span', `${sentence(say(input.name))} `, 'asks'));
@@ -139,8 +139,9 @@ function selectOf(among: readonly string[], say: Say): HTMLSelectElement {
   return select;
 }
 
-function isMissing({ code }: Doubt): boolean {
-  return code === 'calculation-value-missing';
+/** A value of its own is wanted; where one set of several is, the doubt itself says which. */
+function isMissing({ code, input }: Doubt): boolean {
+  return code === 'calculation-value-missing' && input !== undefined;
 }
 
 function markWrong(field: Field, doubts: readonly Doubt[], name: string): void {

@@ -93,7 +93,7 @@ const bookParts: Readonly<Record<string, Schema>> = {
     },
   ),
   dueLine: object(
-    { service: text, state: text, why: text },
+    { service: text, state: text, why: text, besides: list(text) },
     {
       lastDone: object({ job: text, day }, { machineDistance: figure }),
       dueDay: day,

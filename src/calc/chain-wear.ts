@@ -19,7 +19,7 @@ export const chainWear = calculation({
   outputs: {
     elongation: result('e', 'elongation', percent, 2),
     'common limit': result('', 'motorcycle practice', percent, 1),
-    'industrial limit': result('', 'industrial rule', percent, 4),
+    'industrial limit': result('', 'industrial rule', percent, 2),
     left: result('', 'left to the maker’s limit', millimetre, 1),
     verdict: saying('verdict'),
   },
@@ -33,7 +33,7 @@ export const chainWear = calculation({
     gives: {
       elongation: '1.00 %',
       'common limit': '2.0 %',
-      'industrial limit': '3.0000 %',
+      'industrial limit': '3.00 %',
       verdict: 'under 2 % (common practice) and under 3 % (industrial rule)',
     },
   },

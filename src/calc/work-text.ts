@@ -97,7 +97,7 @@ export function workText(id: string, words: readonly string[]): WorkText {
 export function inputLines(calculation: Calculation): readonly string[] {
   const lines = Object.entries(calculation.inputs).map(([name, input]) => {
     const unit = input.kind === 'words' ? (input.among ?? []).join(' | ') : input.unit.symbol;
-    const several = input.kind === 'list' ? 'several, parted by ;' : '';
+    const several = input.kind === 'list' ? 'several, with ; between them' : '';
     const notes = [input.name, unit, several, input.optional === true ? 'may be left out' : ''].filter(
       (note) => note !== '',
     );

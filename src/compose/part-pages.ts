@@ -4,7 +4,7 @@ import type { Block } from '../sheet/sheet.ts';
 import { lifeName, partLifeBlocks } from '../views/part-life.ts';
 import { fittedOnly, partList, partsByTelling } from '../views/part-list.ts';
 import type { ViewContext } from '../views/view.ts';
-import { heading, lines } from '../views/wording/blocks.ts';
+import { heading, joined, paragraphs } from '../views/wording/blocks.ts';
 import { count, countOf } from '../views/wording/count.ts';
 import { uniqueAnchors } from '../views/wording/unique-anchors.ts';
 import { turning } from './turning.ts';
@@ -57,6 +57,11 @@ function toFitted({ say }: ViewContext, pages: readonly PageSpec[], many: number
   );
   return [
     heading(2, say('Only fitted'), 'only-fitted'),
-    lines([`${what}:`, ...pages.map((page) => [{ kind: 'link', text: page.title, to: `page:${page.file}` } as const])]),
+    paragraphs(
+      joined(
+        [`${what}: `, ...pages.map((page) => [{ kind: 'link', text: page.title, to: `page:${page.file}` } as const])],
+        '',
+      ),
+    ),
   ];
 }

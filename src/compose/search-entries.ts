@@ -48,7 +48,8 @@ function pageEntries({ say, book }: ViewContext, pages: readonly PageSpec[]): re
   const jobs = new Set(book.records.jobs.map(({ id }) => `jobs/${id}.html`));
   const manual = new Set([...book.content.pages.keys()].map(manualFile));
   const wanted = pages.filter(({ file }) => {
-    return !jobs.has(file) && !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(manualBase(file));
+    if (jobs.has(file) || furtherPage.test(file)) return false;
+    return !file.startsWith(alphabetFolder) && file !== searchFile && !manual.has(manualBase(file));
   });
   return wanted.map(({ file, title, section }) => {
     const folder = kinds[file.split('/')[0] ?? ''];
@@ -56,6 +57,9 @@ function pageEntries({ say, book }: ViewContext, pages: readonly PageSpec[]): re
     return { kind: say(kind), title, file, words: none };
   });
 }
+
+/** `calculations/bolt-strength-2.html`: the rest of what a page before it began. */
+const furtherPage = /^(?:calculations\/.+|workings)-\d+\.html$/u;
 
 /** What the pages of a folder are. */
 const kinds: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
 // Looking things up on the screen: the page of the search, and below it everything from A to Z for the reader without a script.
 import type { Block, Page } from '../sheet/sheet.ts';
 import type { ViewContext } from '../views/view.ts';
-import { heading, lines, paragraphs } from '../views/wording/blocks.ts';
+import { heading, lines, paragraphs, sentence } from '../views/wording/blocks.ts';
 import { count } from '../views/wording/count.ts';
 import type { PageSpec } from './pages.ts';
 import { alphabetFolder, searchEntries, searchFile, type SearchEntry } from './search-entries.ts';
@@ -59,34 +59,37 @@ function searchBlocks({ say }: ViewContext, parts: readonly Part[]): readonly Bl
   ];
 }
 
-/** In the order of the alphabet, large and small letters alike; of the same title, as in the binder. */
+/** In the order of the alphabet, large and small letters alike, numbers as they are counted; of the same title, as in the binder. */
 function alphabet({ say }: ViewContext, entries: readonly SearchEntry[]): readonly Part[] {
   const keyed = entries.map((entry, index) => ({ entry, index, key: keyOf(entry.title) }));
   const sorted = keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.index - b.index));
   const pages = Math.ceil(sorted.length / perPage);
   return Array.from({ length: pages }, (_, page): Part => {
     const those = sorted.slice(page * perPage, (page + 1) * perPage).map(({ entry }) => entry);
-    const [first, last] = [those[0]?.title ?? '', those.at(-1)?.title ?? ''];
-    const title = pages === 1 ? say('From A to Z') : `${begin(first)} – ${begin(last)}`;
+    const title = pages === 1 ? say('From A to Z') : lettersOf(those);
     return { file: fileOf(page), title, entries: those };
   });
 }
 
 const signs = /[^\p{L}\p{N} ]/gu;
-const plainLetters = /^[A-Za-z0-9 ]*$/u;
+const plainLetters = /^[A-Za-z ]*$/u;
 
 function keyOf(title: string): string {
   if (plainLetters.test(title)) return title.toLowerCase();
-  return title.normalize('NFKD').toLowerCase().replaceAll(signs, '');
+  return title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(signs, '')
+    .replaceAll(/\d+/gu, (digits) => digits.padStart(4, '0'));
 }
 
-/** The first two words of a title, which tell the pages of the alphabet apart. */
-function begin(title: string): string {
-  return title
-    .split(/\s+/u)
-    .slice(0, 2)
-    .join(' ')
-    .replace(/[,;:.]$/u, '');
+/** `A to F`: the letters that a page of the alphabet begins and ends with; several of each where one would not tell them apart. */
+function lettersOf(entries: readonly SearchEntry[]): string {
+  const [first = '', last = ''] = [entries[0], entries.at(-1)].map((entry) => keyOf(entry?.title ?? ''));
+  const apart = Array.from(first).findIndex((letter, index) => letter !== last[index]);
+  const letters = apart <= 0 ? 1 : apart + 1;
+  const [from, to] = [first, last].map((key) => sentence(key.slice(0, letters).trim()));
+  return `${from ?? ''} – ${to ?? ''}`;
 }
 
 function listOf(entries: readonly SearchEntry[]): Block {

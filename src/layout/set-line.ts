@@ -25,7 +25,7 @@ export function setLine(set: SetLine, place: Place, out: PlacedItem[]): void {
   for (const [index, stretch] of set.line.stretches.entries()) {
     const text = index === last && !stretch.mark ? stretch.text + ' ' : stretch.text;
     out.push(textItem(stretch, text, start, base, size, place.tag));
-    if (!stretch.struck && !place.struck) continue;
+    if (!stretch.struck) continue;
     const from = start + stretch.at * size;
     const y = base - size * 0.26;
     out.push({
@@ -46,7 +46,6 @@ export interface Place {
   readonly width: number;
   readonly align?: Align;
   readonly tag?: Tag | undefined;
-  readonly struck?: boolean;
 }
 
 /** Sets lines one under the other; gives the y below the last. */

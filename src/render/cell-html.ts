@@ -42,13 +42,13 @@ function cellHtml(cell: Cell, { align, head }: CellSetting, scope: Scope): strin
   return classes === '' ? `<td${head}>${inside}</td>` : `<td class="${classes}"${head}>${inside}</td>`;
 }
 
-/** The small picture of a sheet beside its PDF; A4 or nearly so, which keeps its place while it is loaded. */
+/** The small picture of a sheet, leading to the same at its full size; A4 or nearly so, which keeps its place while it is loaded. */
 function previewHtml({ sheet, alt }: NonNullable<Cell['shows']>, scope: Scope): string {
   const pdf = scope.link(`print:${sheet}`);
   if (pdf === undefined) return '';
   const picture = escapeHtml(pdf.replace(/\.pdf$/, '.svg'));
-  const image = `<img src="${picture}" alt="${escapeHtml(alt)}" width="99" height="140" loading="lazy">`;
-  return `<a class="side" href="${escapeHtml(pdf)}">${image}</a>`;
+  const image = `<img src="${picture}" alt="${escapeHtml(alt)}" width="120" height="170" loading="lazy">`;
+  return `<a class="side" href="${picture}">${image}</a>`;
 }
 
 function boxHtml(cell: Cell, text: string): string {

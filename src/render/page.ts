@@ -1,5 +1,5 @@
 // One page of the site: its blocks in the site's frame.
-import type { Block, Page } from '../sheet/sheet.ts';
+import type { Block, Page, Row } from '../sheet/sheet.ts';
 import { blocksHtml } from './block-html.ts';
 import { framedHtml } from './page-frame.ts';
 import { pageScope } from './scope.ts';
@@ -23,10 +23,17 @@ export function renderPage(page: Page, site: SiteFrame): string {
   );
 }
 
-/** Only pages with photos ask for the script of the full view. */
+/** Only pages with photos, or with small pictures of sheets, ask for the script of the full view. */
 function hasPhoto(block: Block): boolean {
   if (block.type === 'photo') return true;
+  if (block.type === 'table') return showsSides(block.rows);
   return block.type === 'prose' && block.paragraphs.some(({ kind }) => kind === 'photo');
+}
+
+/** A table that shows first sides does so from its first row on. */
+function showsSides(rows: readonly Row[]): boolean {
+  const first = rows.find(({ kind }) => kind === 'cells');
+  return first?.kind === 'cells' && first.cells.some(({ shows }) => shows !== undefined);
 }
 
 /** A first heading that only repeats the title is the title: its anchor goes there, and what is below it follows. */

@@ -51,14 +51,17 @@ function headsHtml(columns: readonly Column[]): string {
 /** A cell of so many letters is a paragraph, for which a third of a telephone is too narrow. */
 const paragraph = 90;
 
+/** A table of so many rows is read through and not compared. */
+const fewRows = 12;
+
 /**
  * Whether a table is set line under line where the screen is narrow. A table to work from always is, from four columns on;
  * one to read only while a row is short, since many like rows are better compared side by side, moving sideways.
- * One of three columns is where a cell of it is a paragraph.
+ * A broad one of few rows, with nothing to compare, is. One of three columns is where a cell of it is a paragraph.
  */
 function stacks({ use, columns, rows }: TableBlock): boolean {
   if (columns.length === 3) return rows.some((row) => row.kind === 'cells' && row.cells.some(isParagraph));
-  return columns.length >= 4 && (use === 'work' || columns.length < 8);
+  return columns.length >= 4 && (use === 'work' || columns.length < 8 || rows.length <= fewRows);
 }
 
 function isParagraph({ text = '' }: Cell): boolean {
@@ -72,7 +75,7 @@ function tableClass(block: TableBlock): string {
   return `${use}${few}${stacks(block) ? ' stacks' : ''}`;
 }
 
-/** Body rows. A band goes across all columns; what is struck out says so to who cannot see the line. */
+/** Body rows. A band goes across all columns. */
 function rowsHtml(block: TableBlock, scope: Scope): string {
   const { rows, columns } = block;
   const settings = cellSettings(columns, stacks(block));
@@ -84,8 +87,7 @@ function rowsHtml(block: TableBlock, scope: Scope): string {
 
 function rowHtml(row: Extract<Row, { kind: 'cells' }>, settings: readonly CellSetting[], scope: Scope): string {
   const id = row.id === undefined ? '' : ` id="${escapeHtml(row.id)}"`;
-  const struck = row.struck === true ? ' class="struck"' : '';
-  return `<tr${id}${struck}>${cellsHtml(row.cells, settings, scope)}</tr>\n`;
+  return `<tr${id}>${cellsHtml(row.cells, settings, scope)}</tr>\n`;
 }
 
 function bandHtml(row: Extract<Row, { kind: 'band' }>, across: number, scope: Scope): string {

@@ -52,7 +52,7 @@ export interface Cell {
 }
 
 export type Row =
-  | { readonly kind: 'cells'; readonly cells: readonly Cell[]; readonly id?: string; readonly struck?: boolean }
+  | { readonly kind: 'cells'; readonly cells: readonly Cell[]; readonly id?: string }
   /** A line across all columns: a caution, a group name, a note. */
   | { readonly kind: 'band'; readonly text: Text; readonly grade?: Grade };
 

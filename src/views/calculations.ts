@@ -35,8 +35,8 @@ export const calculations = defineView({
         columns: [
           column(say('Calculation'), 4),
           column(say('What for'), 9),
-          column(say('Rows'), 2, 'right'),
-          column(say('Uses'), 2, 'right'),
+          column(say('Published rows'), 2, 'right'),
+          column(say('Used here'), 2, 'right'),
         ],
         rows: groups().flatMap((group): readonly Row[] => [
           { kind: 'band', text: say(group.name) },

@@ -60,14 +60,14 @@ function isOnce(context: ViewContext, series: Series): boolean {
   return occasions(context, series).length === 1 && seriesLines(context, series).length === 0;
 }
 
-/** The grid, the bounds and the plot of one series; of more occasions than `shown` the newest. */
+/** The bounds, the plot and what follows from it, then the readings of one series; of more occasions than `shown` the newest. */
 export function seriesBlocks(context: ViewContext, series: Series, shown?: number): readonly Block[] {
   return stack(
     heading(2, sentence(series.name), anchor(series.item)),
     bounds(context, series),
-    seriesGrid(context, series, shown),
     seriesPlot(context.say, series),
     follows(context, series),
+    seriesGrid(context, series, shown),
   );
 }
 

@@ -1,11 +1,12 @@
 // The search for a fault: what is known, which causes lead in each group and why, the next tests with how, cautions and blanks.
-import { diagnose, type Diagnosis, type NextTest } from '../book/faults/diagnosis.ts';
-import { leading, lowerFirst, reasons, seenWords, workingOf } from '../book/faults/next-words.ts';
+import { diagnose, type Diagnosis, type LeadingCause, type NextTest } from '../book/faults/diagnosis.ts';
+import { leading, lowerFirst, moves, reasons, seenWords, workingOf } from '../book/faults/next-words.ts';
 import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, sentence } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count, countOf } from './wording/count.ts';
-import { withDates } from './wording/day.ts';
+import { spanText, withDates } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
 import { defineView, type ViewContext } from './view.ts';
 
 /** So many tests are offered on the sheet: an evening's worth. */
@@ -83,17 +84,15 @@ function knownBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
     ...stops,
     seen.length === 0
       ? paragraphs(say('Nothing is on record that speaks for or against a fault.'))
-      : lines(seen.map((one): Text => [sentence(say(seenWords(one))), ...fromRecord(context, one.record)])),
+      : lines(seen.map((one): Text => [sentence(say(seenWords(one))), ...fromRecord(one.record)])),
     ...(moved.length === 0 ? [] : [paragraphs(say('To be set or proved again:')), lines(moved)]),
   ];
 }
 
-function fromRecord({ say }: ViewContext, record: Diagnosis['seen'][number]['record']): readonly Inline[] {
+function fromRecord(record: Diagnosis['seen'][number]['record']): readonly Inline[] {
   if (record === undefined) return [];
   const { job, words } = record;
-  return job === undefined
-    ? [` (${words})`]
-    : [` (${words}; `, { kind: 'link', text: job.id, to: `job:${job.id}` }, say(')')];
+  return job === undefined ? [` (${words})`] : [` (${words}; `, jobTitle(job), `, ${spanText(job.date)})`];
 }
 
 /** Where one reason holds for all of them, it is said once and has no column. */
@@ -102,8 +101,8 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
   const all = found.groups.map(({ group, causes }) => ({ group, leads: leading(found, causes) }));
   const why = [...new Set(all.flatMap(({ leads }) => leads.map((one) => reasons(found, one).join('; '))))];
   const once = !working && why.length === 1;
-  const whyOf = (one: Parameters<typeof reasons>[1]): string =>
-    say(sentence(reasons(found, one).join('; '))) + (working ? ` — ${workingOf(found, one)}` : '');
+  const whyOf = (one: LeadingCause): string =>
+    working ? withWorking(found, one, say) : say(sentence(reasons(found, one).join('; ')));
   const table: Block = {
     type: 'table',
     columns: [
@@ -125,6 +124,12 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
     use: 'read',
   };
   return once ? [paragraphs(`${say('Of each')}: ${say(why[0] ?? '')}.`), table] : [table];
+}
+
+/** What speaks for a cause stands in its arithmetic already; what does not is said before it. */
+function withWorking(found: Diagnosis, one: LeadingCause, say: ViewContext['say']): string {
+  const said = one.parts.length > 0 ? moves(one) : reasons(found, one);
+  return say(sentence([...said, workingOf(found, one)].join('; ')));
 }
 
 /** Looks that cost nothing, each with a tick. */
@@ -150,7 +155,7 @@ function nextBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
     heading(3, say('Then, what tells most for its effort'), 'tests'),
     {
       type: 'table',
-      columns: [column(say('What was seen'), 4), column('', 4), column('', 4)],
+      columns: [column(say('Tick what was seen'), 4), column('', 4), column('', 4)],
       rows: next.flatMap((one, index) => testRows(context, one, index + 1)),
       empty:
         found.held.length + found.apart.length > 0
@@ -219,7 +224,7 @@ function heldBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
     return [
       heading(3, `${say('Held')}: ${say(point)}`, `held-${mine[0]?.test.point ?? ''}`),
       paragraphs(`${say('These would be tried, and wait for it')}: ${names.join('; ')}.`),
-      lines(because.map((reason) => say(reason))),
+      lines(because.map((reason) => withDates(say(reason)))),
     ];
   });
 }

@@ -2,7 +2,7 @@
 import { photosOf, type LifeLine, type PartLife } from '../book/part-lives.ts';
 import type { Job, PartEntry, Reading } from '../records/model.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
-import { photoBlock } from './job/photos.ts';
+import { thumbnail } from './photographs.ts';
 import { column, fact, heading, joined, row, sentence, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
@@ -42,10 +42,7 @@ export function partLifeBlocks(context: ViewContext, life: PartLife): readonly B
       use: 'read',
     },
     photos.length === 0 ? undefined : heading(2, say('Photos'), 'photos'),
-    photos.map(({ job, photo }) => ({
-      ...photoBlock(job, photo, 'small'),
-      caption: joined([photo.caption, [jobTitle(job)]], '. '),
-    })),
+    photos.map(({ job, photo }) => thumbnail(job, photo)),
   );
 }
 

@@ -20,7 +20,7 @@ export function partList(
     type: 'table',
     columns: [
       column(say('Part'), 5),
-      column(say('Lines'), 1, 'right'),
+      column(say('Entries'), 1, 'right'),
       column(say('Touched last'), 3),
       column(say('Now'), 6),
     ],

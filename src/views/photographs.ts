@@ -22,8 +22,9 @@ export function thumbnail(job: Job, photo: Photo): PhotoBlock {
 }
 
 function named(job: Job, photo: Photo): readonly Inline[] {
+  const ended = /[.!?]$/u.test(photo.caption) ? ' ' : '. ';
   return [
-    ...(photo.caption === '' ? [] : [`${photo.caption} `]),
+    ...(photo.caption === '' ? [] : [`${photo.caption}${ended}`]),
     { kind: 'link', text: job.title, to: `job:${job.id}` },
   ];
 }

@@ -2,7 +2,7 @@
 import { queryPrint } from '../book/answers.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Text } from '../sheet/sheet.ts';
-import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { column, heading, joined, lines, paragraphs, row, stack } from './wording/blocks.ts';
 import { capped, moreOfThem } from './wording/capped.ts';
 import { jobTitle } from './wording/job.ts';
 import { manualPlace } from './wording/manual-parts.ts';
@@ -22,13 +22,20 @@ export const queries = defineView({
       heading(2, say('For a person to look at'), 'queries'),
       {
         type: 'table',
-        columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where'), 4)],
+        columns: [column(say('What'), 8), column(say('What to do'), 6), column(say('Where, code, print'), 4)],
         rows: capped(book.queries, (rest) => moreOfThem(say, rest), rows).map((one) =>
           'kind' in one ? one : row(writtenKeys(one.message), writtenKeys(one.hint ?? ''), where(context, one)),
         ),
         empty: say('Nothing in the records asks for a second look.'),
         use: 'read',
       },
+      book.queries.length === 0
+        ? undefined
+        : paragraphs([
+            `${say('What is right as it stands is let rest in a record')}: `,
+            { kind: 'code', text: 'answers: [{query: …, by: …, why: …}]' },
+            `, ${say('with the print, the last word of its line, as the query')}.`,
+          ]),
       answered(context),
     );
   },

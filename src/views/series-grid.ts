@@ -4,7 +4,7 @@ import { formatDecimal } from '../quantity/decimal.ts';
 import { inUnit } from '../quantity/quantity.ts';
 import type { Unit } from '../quantity/quantity.ts';
 import type { Cell, Column, Row, TableBlock, Text } from '../sheet/sheet.ts';
-import { column, joined, row } from './wording/blocks.ts';
+import { column, joined, row, struck } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
 import { inlineFigure } from './wording/figure.ts';
 import { jobDate } from './wording/job.ts';
@@ -133,18 +133,15 @@ function occasionRows(context: ViewContext, one: Occasion, grid: PositionGrid, s
       ...(shown.distance ? [distance === undefined || index > 0 ? '' : [inlineFigure(distance)]] : []),
       ...(shown.as ? [index > 0 ? '' : one.as] : []),
       ...(lineWords ? [line] : []),
-      ...grid.columns.map((head) =>
-        valuesText(
-          context,
-          points.filter((point) => grid.placeOf(point.position).column === head),
-          shown.unit,
-        ),
-      ),
+      ...grid.columns.map((head) => {
+        const here = points.filter((point) => grid.placeOf(point.position).column === head);
+        const values = valuesText(context, here, shown.unit);
+        return one.corrected ? struck(values) : values;
+      }),
       ...(shown.how ? [index > 0 ? '' : one.how] : []),
       ...(shown.verdict ? [judged(context, points, grid)] : []),
     ];
-    const cells = row(...texts);
-    return cells.kind === 'cells' && one.corrected ? { ...cells, struck: true } : cells;
+    return row(...texts);
   });
 }
 

@@ -42,10 +42,10 @@ export const serviceDue = defineView({
         type: 'table',
         columns: [
           column(say('Item, what to do'), 5),
-          ...(why ? [] : [column(say('Every'), 3)]),
+          column(say('Every'), 3),
           column(say('Last done'), 5),
           column(say('Due'), 5),
-          ...(why ? [column(say('Which bound, and why'), 6)] : []),
+          ...(why ? [column(say('At your pace'), 4)] : []),
         ],
         rows: dueGroups.flatMap(({ state, word }) =>
           group(
@@ -55,7 +55,9 @@ export const serviceDue = defineView({
             why,
           ),
         ),
-        empty: say('No schedule is recorded for this machine.'),
+        empty: say(
+          'No schedule is recorded for this machine. What its book asks for goes under services, in a file of maker/.',
+        ),
         use: 'read',
       },
     ];
@@ -74,17 +76,33 @@ function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const basis = service.basis === 'general' ? say('general, not the maker’s') : undefined;
   return row(
     joined([[{ kind: 'strong', text: ours(context, service.at, service.item) }, `: ${say(service.action)}`], basis]),
-    ...(why ? [] : [unbroken(service.every?.text ?? '')]),
+    unbroken(service.every?.text ?? ''),
     why ? joined([lastDone(context, due), lastRecord(due)], ', ') : lastDone(context, due),
     dueCell(context, due, why),
-    ...(why ? [withDates(due.why)] : []),
+    ...(why ? [atPace(context.say, due)] : []),
   );
 }
 
-/** Day and distance; beside the whole reason that is enough, else with what is left of each. */
+/** Day and distance with what is left of each; on the screen also what presses besides, on paper where there is nothing else. */
 function dueCell(context: ViewContext, due: DueLine, why: boolean): Text {
-  if (due.dueDay === undefined && due.dueAt === undefined) return why ? '' : withDates(due.why);
-  return why ? dueText(context, due) : joined([dueText(context, due), left(context.say, due)]);
+  const known = due.dueDay !== undefined || due.dueAt !== undefined;
+  if (!known) return withDates(due.why);
+  return joined([
+    dueText(context, due),
+    left(context.say, due),
+    ...(why ? due.besides.map((one) => withDates(context.say(one))) : []),
+  ]);
+}
+
+/** `about 19 April 2027, between 25 March 2027 and 24 September 2027`: when the distance is reached as it was ridden until now. */
+function atPace(say: (words: string) => string, { projected }: DueLine): string {
+  if (projected === undefined) return '';
+  const { early, likely, late } = projected;
+  const span =
+    late === undefined
+      ? `${say('not before')} ${dayText(early)}`
+      : `${say('between')} ${dayText(early)} ${say('and')} ${dayText(late)}`;
+  return `${say('about')} ${dayText(likely)}, ${span}`;
 }
 
 /** Numbers keep to their units at the end of a line. */

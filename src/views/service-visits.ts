@@ -1,7 +1,7 @@
 // Services put together: the days on which what falls due near each other is done in one go, nothing later than its grace allows.
 import type { Visit } from '../book/book.ts';
 import type { Row } from '../sheet/sheet.ts';
-import { column, heading, joined, row, stack } from './wording/blocks.ts';
+import { column, heading, joined, row, sentence, stack } from './wording/blocks.ts';
 import { dayText } from './wording/day.ts';
 import { ours } from './wording/ours.ts';
 import { dueText } from './service-due.ts';
@@ -17,7 +17,7 @@ export const serviceVisits = defineView({
     const { book, say } = context;
     return stack(heading(2, say('Done together'), 'done-together'), {
       type: 'table',
-      columns: [column(say('On'), 3), column(say('Item, what to do'), 6), column(say('Due'), 5)],
+      columns: [column(say('Item, what to do'), 6), column(say('Due'), 6)],
       rows: (book.visits ?? []).flatMap((visit) => rowsOf(context, visit)),
       empty: say('No service has a day on which it falls due.'),
       use: 'read',
@@ -25,13 +25,13 @@ export const serviceVisits = defineView({
   },
 });
 
-/** A visit: its day in the first row, then one row a service. */
+/** A visit: its day across the table, then one row a service. */
 function rowsOf(context: ViewContext, visit: Visit): readonly Row[] {
   const { book, say } = context;
-  const day = visit.day === book.today ? say('now') : dayText(visit.day);
-  return visit.lines.map((line, index) => {
+  const day = visit.day === book.today ? sentence(say('now')) : dayText(visit.day);
+  const rows = visit.lines.map((line) => {
     const item = ours(context, line.service.at, line.service.item);
-    const what = joined([[{ kind: 'strong', text: item }], say(line.service.action)], ': ');
-    return row(index === 0 ? [{ kind: 'strong', text: day }] : '', what, dueText(context, line));
+    return row(joined([[{ kind: 'strong', text: item }], say(line.service.action)], ': '), dueText(context, line));
   });
+  return [{ kind: 'band', text: [{ kind: 'strong', text: day }] }, ...rows];
 }

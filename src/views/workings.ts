@@ -4,6 +4,7 @@ import type { Figure, Working } from '../figure/figure.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { column, fact, heading, joined, lines, paragraphs, row, sentence, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
+import { withDates } from './wording/day.ts';
 import { grouped } from './wording/grouped.ts';
 import { resultText } from './wording/figure.ts';
 import { calculationFile } from './calculations.ts';
@@ -137,12 +138,21 @@ function figureRows(context: ViewContext, those: readonly WorkedFigure[], shared
     const result = row('', strong(say(name)), strong(resultText(figure)), same ? say('the same values') : own);
     before = key;
     const named = result.kind === 'cells' ? { ...result, id } : result;
-    return same ? [named] : [named, ...inputs.map((one) => inputRow(context, one))];
+    return same ? [named] : [named, ...inputRows(context, inputs)];
   });
 }
 
-function inputRow({ book, say }: ViewContext, input: Working['inputs'][number]): Row {
-  return row(input.symbol, say(input.name), resultText(input.figure), from(book, say, input.figure));
+/** What went in; values of one name from one place stand in one row, as the readings down a bore. */
+function inputRows({ book, say }: ViewContext, inputs: Working['inputs']): readonly Row[] {
+  const alike = inputs.map(({ symbol, name, figure }) => {
+    const place = from(book, say, figure);
+    return { symbol, name, place, value: resultText(figure), key: JSON.stringify([symbol, name, place]) };
+  });
+  return [...grouped(alike, ({ key }) => key).values()].flatMap((those): readonly Row[] => {
+    const [first] = those;
+    if (first === undefined) return [];
+    return [row(first.symbol, say(first.name), those.map(({ value }) => value).join('; '), first.place)];
+  });
 }
 
 /** A calculation of the list leads to its page; a rule of the book is only named. */
@@ -160,11 +170,11 @@ function from(book: ViewContext['book'], say: (words: string) => string, figure:
     return [`${say('table')} `, link, `, ${say('row')} ${origin.row}`];
   }
   if (origin.kind === 'worked out')
-    return `${say('worked out')}: ${calculationById(origin.working.calculation)?.name ?? origin.working.formula}`;
+    return `${say('worked out')}: ${calculationById(origin.working.calculation)?.name ?? withDates(origin.working.formula)}`;
   const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   // What is common practice stands in no file that its reader has.
   if (origin.source !== undefined && origin.at.file.startsWith('src/')) return say(origin.source);
   const place: Text = job === undefined ? origin.at.file : [{ kind: 'link', text: job.title, to: `job:${job.id}` }];
-  return joined([origin.source, place], ', ');
+  return joined([origin.source === job?.title ? undefined : origin.source, place], ', ');
 }

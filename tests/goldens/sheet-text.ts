@@ -100,8 +100,7 @@ function cellText(cell: Cell): string {
 
 function rowText(row: Row): string {
   if (row.kind === 'band') return `== ${row.grade === undefined ? '' : `${row.grade}: `}${text(row.text)}`;
-  const line = row.cells.map(cellText).join(' | ');
-  return row.struck === true ? `~~ ${line}` : line;
+  return row.cells.map(cellText).join(' | ');
 }
 
 function tableText(caption: string | undefined, heads: readonly string[], rows: readonly Row[], note: string): string {

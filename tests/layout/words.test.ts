@@ -39,8 +39,10 @@ describe('words', () => {
       for (const line of lines) expect(line).not.toMatch(/(11\.2|[ \u00a0]6|24\.5|M8|×)$/);
     }
   });
-  it('strikes a corrected row through with one line a text', () => {
-    const rows: Row[] = [{ kind: 'cells', struck: true, cells: [{ text: 'was' }, { text: '5 kgf·m' }, {}] }];
+  it('strikes what was corrected through with one line a text', () => {
+    const rows: Row[] = [
+      { kind: 'cells', cells: [{ text: 'was' }, { text: [{ kind: 'struck', text: '5 kgf·m' }] }, {}] },
+    ];
     const pages = pagesOf(sheetOf([workTable(rows)]));
     const text = itemsOf(pages, 'text').find((item) => item.text.startsWith('5'));
     const through = itemsOf(pages, 'line').filter(

@@ -223,11 +223,10 @@ export const everyBlock: readonly Block[] = [
       },
       {
         kind: 'cells',
-        struck: true,
         cells: [
           { text: 'Flywheel nut' },
           { text: 'M10 × 1.25' },
-          { text: '49', big: true },
+          { text: [{ kind: 'struck', text: '49' }], big: true },
           { text: '5', big: true },
           { text: '36', big: true },
           { text: 'dry' },

@@ -83,7 +83,6 @@ const row = (columns: number): fc.Arbitrary<Row> =>
       arbitrary: fc.record({
         kind: fc.constant('cells' as const),
         cells: fc.array(cell, { minLength: columns, maxLength: columns }),
-        struck: fc.boolean(),
       }),
     },
     { weight: 1, arbitrary: fc.record({ kind: fc.constant('band' as const), text }) },

@@ -26,7 +26,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
     '<td class="centre" data-head="Off"><span class="tick done" role="img" aria-label="ticked">',
     '<span class="unit">N·m</span>',
     '<strong>CAUTION</strong> Slacken crosswise',
-    '<tr class="struck">',
+    '<s>18</s>',
   ],
   checklist: ['<li data-blank="fuel-off">', '<strong>WARNING</strong> Petrol vapour', 'proved 2026-05-01', '0.5–0.6'],
   blanks: [

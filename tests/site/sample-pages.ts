@@ -86,8 +86,14 @@ export const sampleBlocks: { readonly [Type in Block['type']]: Extract<Block, { 
       { kind: 'band', text: 'Slacken crosswise, a quarter turn at a time, cold.', grade: 'CAUTION' },
       {
         kind: 'cells',
-        struck: true,
-        cells: [{ text: 'Barrel nut' }, { text: 'M8' }, { text: '18' }, {}, {}, { box: 'line' }],
+        cells: [
+          { text: 'Barrel nut' },
+          { text: 'M8' },
+          { text: [{ kind: 'struck', text: '18' }] },
+          {},
+          {},
+          { box: 'line' },
+        ],
       },
     ],
     empty: 'No fasteners are listed.',

@@ -77,7 +77,7 @@ describe('the way to the limit', () => {
       const { rows, columns } = seriesGrid({ book, say, options: {}, prose: () => [] }, one);
       const cells = rows.flatMap((row) => (row.kind === 'cells' ? row.cells : []));
       for (const row of rows) expect(row.kind === 'cells' ? row.cells.length : 0, one.item).toBe(columns.length);
-      const texts = cells.map((cell) => (typeof cell.text === 'string' ? cell.text : ''));
+      const texts = cells.map((cell) => JSON.stringify(cell.text ?? ''));
       for (const { value } of one.points) {
         const number = value.kind === 'read' ? (/^[\d.]+/.exec(value.written.text)?.[0] ?? '') : '';
         expect(

@@ -150,13 +150,13 @@ describe('readings over time', () => {
   });
   test('strike what was corrected and say by what', () => {
     const struck = measured.flatMap((block) =>
-      block.type === 'table' ? block.rows.filter((row) => row.kind === 'cells' && row.struck === true) : [],
+      block.type === 'table' ? block.rows.filter((row) => JSON.stringify(row).includes('"kind":"struck"')) : [],
     );
     const corrected = pipit.book.series.flatMap((series) =>
       series.points.filter((point) => point.corrected !== undefined),
     );
     expect(corrected.length).toBeGreaterThan(0);
-    // Readings taken and corrected together stand in one struck row: each value is there, and the row says by what.
+    // Readings taken and corrected together stand in one row, its values struck: each is there, and the row says by what.
     const texts = struck.map((row) => JSON.stringify(row));
     const rowOf = (point: (typeof corrected)[number]): string | undefined =>
       texts.find(

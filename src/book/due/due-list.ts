@@ -13,7 +13,7 @@ import type { Pace } from './pace.ts';
 import { projectedDays, ridersPace } from './pace.ts';
 import type { Happened } from './happened.ts';
 import { whatHappened } from './happened.ts';
-import { paceWords, stepSentence, unknownHistory } from './sentences.ts';
+import { paceWords, stepBesides, stepSentence, unknownHistory } from './sentences.ts';
 import { graceOf, serviceLines } from './services.ts';
 import type { Next, Step } from './steps.ts';
 import { nextStep } from './steps.ts';
@@ -33,6 +33,8 @@ interface Counted {
   readonly state: DueState;
   /** The sentence, put together when it is asked for: a list of two hundred lines prints a few of them. */
   readonly why?: () => string | undefined;
+  /** What of it no figure says, likewise. */
+  readonly besides?: () => readonly string[];
   readonly figures: Partial<Pick<DueLine, 'dueDay' | 'dueAt' | 'dueOnClock' | 'left' | 'projected'>>;
   /** Share of the interval used; orders lines of one state. */
   readonly used: number;
@@ -45,23 +47,24 @@ function countStep(step: Step, line: ServiceLine, desk: Desk): Counted {
   const projected = projectedDays(left, desk.pace, desk.ground.today);
   const figures = projected === undefined ? known : { ...known, projected };
   const why = (): string => stepSentence(step, bounds, figures, desk.odometer.unit);
+  const besides = (): readonly string[] => stepBesides(step, bounds, figures, desk.odometer.unit);
   const state = bounds.reduce<DueState | undefined>(
     (worst, one) => (worst === undefined ? one.state : worse(worst, one.state)),
     undefined,
   );
-  return { state: state ?? 'not known', why, figures, used: bounds[0]?.used ?? 0 };
+  return { state: state ?? 'not known', why, besides, figures, used: bounds[0]?.used ?? 0 };
 }
 
 function counted(next: Next, line: ServiceLine, desk: Desk): Counted {
   if (next.kind === 'step') return countStep(next.step, line, desk);
-  if (next.kind === 'once') return { state: 'done once', why: () => 'done; once only', figures: {}, used: 0 };
+  if (next.kind === 'once') return said('done once', 'done; once only');
   if (next.kind === 'none') return { state: 'not due', figures: {}, used: 0 };
-  return {
-    state: line.unknown === 'due now' ? 'due' : 'not known',
-    why: () => unknownHistory[line.unknown],
-    figures: {},
-    used: 0,
-  };
+  return said(line.unknown === 'due now' ? 'due' : 'not known', unknownHistory[line.unknown]);
+}
+
+/** No figure, one sentence. */
+function said(state: DueState, words: string): Counted {
+  return { state, why: () => words, besides: () => [words], figures: {}, used: 0 };
 }
 
 function frameNote(line: ServiceLine, desk: Desk): string | undefined {
@@ -103,6 +106,9 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
     ...step.figures,
     get why() {
       return (told ??= sentence());
+    },
+    get besides() {
+      return [...ordered, ...(step.besides?.() ?? []), frameNote(line, desk)].filter((one) => one !== undefined);
     },
   };
   return { line: due, used: step.used };

@@ -54,6 +54,18 @@ export function stepSentence(
   return [lead, then, from, unjudged(step, bounds)].filter((part) => part !== undefined).join('; ');
 }
 
+/** What of the sentence no figure of the line says: running hours, another beginning than the last time, what cannot be judged. */
+export function stepBesides(
+  step: Step,
+  bounds: readonly Bound[],
+  printed: Printed,
+  unit: Unit<'distance ridden'>,
+): readonly string[] {
+  const hours = bounds.filter(({ kind }) => kind === 'hours').map((bound) => boundWords(bound, printed, unit));
+  const from = step.from.words.startsWith('last done') ? undefined : `counted from: ${step.from.words}`;
+  return [...hours, from, unjudged(step, bounds)].filter((part) => part !== undefined);
+}
+
 /** `at your pace about 2027-05-03, between 2027-04-01 and 2027-09-10`. */
 export function paceWords(projected: DueLine['projected']): string | undefined {
   if (projected === undefined) return undefined;

@@ -16,9 +16,11 @@ export function leading({ evidence }: Diagnosis, causes: readonly LeadingCause[]
 const leastToName = 0.1;
 const possible = 0.2;
 
-/** `spark: thin and yellow` of something seen. */
+/** `spark: thin and yellow` of something seen; an outcome that names its test already is enough. */
 export function seenWords({ test, outcome }: Seen): string {
-  return `${test.short ?? test.test}: ${lowerFirst(outcome?.words ?? 'told nothing')}`;
+  const name = test.short ?? test.test;
+  const words = lowerFirst(outcome?.words ?? 'told nothing');
+  return words.startsWith(lowerFirst(name)) ? words : `${name}: ${words}`;
 }
 
 /** The words of an outcome of `test=outcome`, or of several joined with ` + `. */
@@ -36,11 +38,15 @@ export function partWords(found: Diagnosis, from: string): string {
 export function reasons(found: Diagnosis, one: LeadingCause, most = 3): readonly string[] {
   const parts = one.parts.filter(({ times }) => times > 1).map(({ from }) => `${partWords(found, from)}`);
   const against = one.parts.filter(({ times }) => times < 1).map(({ from }) => `against it: ${partWords(found, from)}`);
-  const known = one.known.map(({ why, times }) => (times < 1 ? `worked on since: ${why}` : `moved since: ${why}`));
-  const all = [...parts, ...known, ...against].slice(0, most);
+  const all = [...parts, ...moves(one), ...against].slice(0, most);
   return all.length > 0
     ? all
     : [found.standing === 'long stored' ? 'common on what has stood' : 'nothing speaks against it yet'];
+}
+
+/** Work on a cause, or on what it lies in, since the engine ran last. */
+export function moves({ known }: LeadingCause): readonly string[] {
+  return known.map(({ why, times }) => (times < 1 ? `worked on since: ${why}` : `moved since: ${why}`));
 }
 
 /** The arithmetic of one cause, each observation with its part: odds, not a chance. */

@@ -37,7 +37,6 @@ function rowModel(row: Row, use: TableBlock['use']): RowModel {
   return {
     kind: 'cells',
     cells: row.cells.map((cell) => cellModel(cell, use)),
-    struck: row.struck ?? false,
     ...(row.id === undefined ? {} : { id: row.id }),
   };
 }

@@ -7,7 +7,6 @@ import { type SetCell, type SetTier } from './set-row.ts';
 
 export interface RowStyle {
   readonly work: boolean;
-  readonly struck: boolean;
   readonly width: number;
   readonly uprights: boolean;
   readonly setting: Setting;
@@ -43,7 +42,6 @@ function drawCell(set: SetCell, x: number, y: number, tier: SetTier, style: RowS
     width: set.width - beside,
     align: set.align,
     tag,
-    struck: style.struck,
   };
   if (box === 'tick') drawTick(set, left, y + (tier.row - tickBox) / 2, tag, out);
   const below = setLines(set.lines, place, out);

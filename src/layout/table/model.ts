@@ -33,7 +33,6 @@ export type RowModel =
       readonly kind: 'cells';
       readonly cells: readonly CellModel[];
       readonly id?: string;
-      readonly struck?: boolean;
       readonly keep?: boolean;
     }
   | { readonly kind: 'band'; readonly text: Text; readonly grade?: Grade };

@@ -59,7 +59,6 @@ function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
   for (const [index, part] of parts.entries()) {
     const style = {
       work: table.work,
-      struck: row.struck ?? false,
       width: setting.width,
       uprights: table.uprights ?? false,
       setting,

@@ -103,7 +103,9 @@ function sources({ say }: ViewContext, shown: readonly ProvedRow[]): readonly Bl
     shown.flatMap((row) =>
       row.source.split(' ').map((key) => {
         const source = table(row.table).about.sources?.[key];
-        return source === undefined ? key : `${source.title}; ${source.place}; ${say(source.how)}`;
+        return source === undefined
+          ? key
+          : [source.title, source.place, say(source.how)].filter((one) => one !== '').join('; ');
       }),
     ),
   );

@@ -2,7 +2,7 @@
 import type { SeriesPoint } from '../../book/book.ts';
 import type { Job, Reading, ReadingValue } from '../../records/model.ts';
 import type { Block, Row, Text } from '../../sheet/sheet.ts';
-import { column, heading, joined, lines, row } from '../wording/blocks.ts';
+import { column, heading, joined, lines, row, struck } from '../wording/blocks.ts';
 import { jobTitle } from '../wording/job.ts';
 import { instrumentName, itemName } from '../wording/named.ts';
 import { seriesIndex } from '../wording/series-index.ts';
@@ -41,16 +41,17 @@ function readingRows(context: ViewContext, job: Job, reading: Reading): readonly
   return [...positions].map((position, index) => {
     const found = at(reading.found, position);
     const left = at(reading.left, position);
-    const point = pointOf(context, job, reading.item, position, left === undefined ? 'found' : 'left');
-    const cells = row(
+    const [asFound, asLeft] = (['found', 'left'] as const).map((side) =>
+      pointOf(context, job, reading.item, position, side),
+    );
+    return row(
       index === 0 ? name : '',
       position,
-      textOf(context, found),
-      textOf(context, left),
+      textOf(context, found, asFound),
+      textOf(context, left, asLeft),
       index === 0 ? how : '',
-      verdict(context, point),
+      verdict(context, left === undefined ? asFound : asLeft),
     );
-    return cells.kind === 'cells' && point?.corrected !== undefined ? { ...cells, struck: true } : cells;
   });
 }
 
@@ -58,9 +59,10 @@ function at(values: readonly ReadingValue[], position: string): ReadingValue | u
   return values.find((value) => value.position === position);
 }
 
-function textOf({ say }: ViewContext, value: ReadingValue | undefined): string {
+function textOf({ say }: ViewContext, value: ReadingValue | undefined, point: SeriesPoint | undefined): Text {
   if (value === undefined) return '';
-  return valueText(value.value) ?? say('not read');
+  const text = valueText(value.value) ?? say('not read');
+  return point?.corrected === undefined ? text : struck(text);
 }
 
 function pointOf(

@@ -48,7 +48,7 @@ export function jobWork(context: ViewContext, job: Job, within: string): readonl
         column(say('Particulars'), 6),
         column(say('Since then'), 4),
       ],
-      rows: job.work.map((entry) => workRow(context, entry)),
+      rows: job.work.map((entry) => workRow(context, job, entry)),
       empty: '',
       use: 'read',
     },
@@ -71,20 +71,21 @@ function workToDo({ book, say }: ViewContext, job: Job, within: string): readonl
   ];
 }
 
-function workRow(context: ViewContext, entry: WorkEntry): Row {
+function workRow(context: ViewContext, job: Job, entry: WorkEntry): Row {
   const { book, say } = context;
   return row(
     sentence(say(entry.verb)),
     workThing(book, entry),
     workParticulars(book, say, entry),
-    since(context, entry),
+    since(context, job, entry),
   );
 }
 
-function since({ book, say }: ViewContext, entry: WorkEntry): Text {
+function since({ book, say }: ViewContext, job: Job, entry: WorkEntry): Text {
   const { open, closed } = fateOf(book);
   const still = open.get(entry);
   if (still !== undefined) return [{ kind: 'strong', text: `${say('still')} ${say(still.state)}` }];
   const by = closed.get(entry);
+  if (by?.byJob === job) return say('closed in the same record');
   return by === undefined ? '' : [`${say('closed')} ${dayText(by.byJob.date.from)}, `, jobTitle(by.byJob)];
 }

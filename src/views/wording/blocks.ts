@@ -49,6 +49,11 @@ function isText(of: Text | Cell): of is readonly Inline[] {
   return Array.isArray(of);
 }
 
+/** Struck through: what was read and is corrected elsewhere. */
+export function struck(text: string): Text {
+  return text === '' ? '' : [{ kind: 'struck', text }];
+}
+
 /** A column of a table: head, relative width, and how it is set. */
 export function column(head: string, width: number, align: Column['align'] = 'left'): Column {
   return { head, width, align };

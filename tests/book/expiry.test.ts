@@ -75,6 +75,23 @@ describe('released by hand', () => {
       content: points(),
     });
     expect(made.holds[0]?.checks[1]?.released).toBeUndefined();
+    const lastDay = book([job('2026-01-01', { releases: [release('lamps', '2026-06-01')] })], '2026-06-01', {
+      content: points(),
+    });
+    expect(lastDay.holds[0]?.checks[1]?.released).toBeDefined();
+  });
+  it('holds for the record it is written in and what comes after, never for what came before', () => {
+    const ride = (date: string, releases: readonly Release[] = []) => job(date, { kind: 'ride', ride: {}, releases });
+    const whole = [release('before-road')];
+    const each = [release('insured'), release('lamps')];
+    const codes = (...jobs: readonly ReturnType<typeof ride>[]) =>
+      book([job('2026-01-01'), ...jobs], '2026-06-01', { content: points() }).queries.map((one) => one.code);
+    for (const releases of [whole, each]) {
+      expect(codes(ride('2026-02-01', releases), ride('2026-02-02'))).not.toContain('ridden-while-held');
+      expect(codes(ride('2026-01-31'), ride('2026-02-01', releases))).toContain('ridden-while-held');
+    }
+    const late = book([job('2026-01-01'), job('2026-02-01', { releases: each })], '2026-06-01', { content: points() });
+    expect(late.holds[0]?.checks.map((one) => one.released?.release.of)).toEqual(['insured', 'lamps']);
   });
   it('may be of the whole point, and then a ride under it is not asked about', () => {
     const jobs = (until: string) => [

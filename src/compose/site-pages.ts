@@ -63,7 +63,7 @@ const front: readonly Plain[] = [
   {
     file: 'service.html',
     title: 'Service',
-    views: [['service-due', { of: 'why' }], 'service-visits', ['running-in-plan', { of: 'open' }]],
+    views: ['general-schedules', ['service-due', { of: 'why' }], 'service-visits', ['running-in-plan', { of: 'open' }]],
     sheet: 'service-due',
   },
 ];

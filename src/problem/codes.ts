@@ -140,6 +140,7 @@ export const codes = {
   'feature-not-known': 'query',
   'gearing-upside-down': 'query',
   'data-for-other-frames': 'query',
+  'schedule-for-other-size': 'query',
   'limit-without-page': 'query',
   'part-from-nowhere': 'query',
   'service-without-reading': 'query',

@@ -2,7 +2,7 @@
 import type { Place } from '../problem/problem.ts';
 import type { Grade, Paper } from '../sheet/sheet.ts';
 import type { Day } from '../quantity/day.ts';
-import type { Written } from '../quantity/quantity.ts';
+import type { Written, WrittenRange } from '../quantity/quantity.ts';
 import type { FaultTables } from './fault-model.ts';
 import type { Features, Interval, JobKind, ServiceLine, Source } from './model.ts';
 
@@ -198,6 +198,8 @@ export interface Content {
     readonly id: string;
     readonly title: string;
     readonly applies: Applies;
+    /** Displacement of the engines it was meant for; absent: of any. */
+    readonly meantFor?: WrittenRange<'volume'>;
     readonly services: readonly ServiceLine[];
   }[];
   readonly faults?: FaultTables;

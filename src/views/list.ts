@@ -58,6 +58,7 @@ import { runLog } from './run-log.ts';
 import { runningInCard } from './running-in-card.ts';
 import { runningInPlan } from './running-in-plan.ts';
 import { screwTemplate } from './screw-template.ts';
+import { generalSchedulesUsed } from './general-schedules.ts';
 import { serviceDue } from './service-due.ts';
 import { serviceSheet } from './service-sheet.ts';
 import { serviceVisits } from './service-visits.ts';
@@ -152,6 +153,7 @@ export const views: readonly View[] = [
   runningInCard,
   runningInPlan,
   screwTemplate,
+  generalSchedulesUsed,
   serviceDue,
   serviceSheet,
   serviceVisits,

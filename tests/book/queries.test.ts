@@ -21,6 +21,7 @@ import {
   period,
   procedure,
   quantity,
+  range,
   reading,
   ridden,
   service,
@@ -128,6 +129,22 @@ const wheelOut = content({
 });
 const headOff = content({
   procedureList: [procedure('head-off', { steps: [{ ...step('cylinder head'), fasteners: ['cylinder-head-nut'] }] })],
+});
+const engineOf = (bore: string) => ({
+  gears: [],
+  bore: quantity(bore, 'length'),
+  stroke: quantity('50 mm', 'length'),
+});
+const smallSingles = content({
+  schedules: [
+    {
+      id: 'general',
+      title: 'General',
+      applies: {},
+      meantFor: range('100 to 250 cc', 'volume'),
+      services: [service('plug-look', { basis: 'general' })],
+    },
+  ],
 });
 const plan = (date: string, hand: string): Job =>
   job(date, { state: 'planned', hands: [hand], procedures: ['wheel-out'] });
@@ -619,6 +636,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
   'number-read-otherwise': [
     { jobs: [job('2026-01-01', { readings: [found('frame number', 'KR90-2231')] })] },
     { jobs: [job('2026-01-01', { readings: [found('frame number', 'lp175 -04417')] })] },
+  ],
+  'schedule-for-other-size': [
+    { machine: { geometry: engineOf('80 mm') }, content: smallSingles },
+    { machine: { geometry: engineOf('56 mm') }, content: smallSingles },
   ],
   'data-for-other-frames': [
     { maker: { settings: [setting('idle', '0.5 mm', { source: { ...source, frames: { from: 'LP175-05000' } } })] } },

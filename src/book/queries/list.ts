@@ -29,6 +29,7 @@ import {
   safetyWorkUnchecked,
   tyreCodeOfThreeDigits,
 } from './safety.ts';
+import { scheduleForOtherSize } from './schedules.ts';
 import { oilWithoutQuantity, serviceWithoutReading } from './services.ts';
 import { dataForOtherFrames, limitWithoutPage, torqueFromGeneralTable } from './sources.ts';
 import { headTorqueHot, notTightenedAgain, strippedNotRepaired } from './tightening.ts';
@@ -91,6 +92,7 @@ export const looks: readonly Look[] = [
   featureNotKnown,
   gearingUpsideDown,
   dataForOtherFrames,
+  scheduleForOtherSize,
   limitWithoutPage,
   partFromNowhere,
   partOnTwoMachines,

@@ -58,7 +58,7 @@ const patterns: readonly { readonly gives: Gives; readonly pattern: RegExp }[] =
 
 /** A text that has none of these holds none of them: most records are done with here. */
 const worthALook =
-  /[@+]|\d[ )/-]\d|\d{5}|\d[a-z]?,? \p{Lu}|(?:stra(?:ß|ss)e|weg|gasse|platz) \d|[Pp]olicy|[Ii]nsure[rd]|\b(?:M(?:r|rs|s|iss|onsieur|adame)|Dr|Herr|Frau|Signora?)\.? \p{Lu}|\b(?:[Mm]y|[Oo]ur|[Hh]is|[Hh]er|[Tt]heir|[Tt]he) [a-z ]{3,16} \p{Lu}/u;
+  /[@+]|\d\)?[ /-]+\d|\d{6}|\d[a-z]?,? \p{Lu}|[A-Z]\d[A-Z\d]? \d[A-Z]|(?:stra(?:ß|ss)e|weg|gasse|platz) \d|[Pp]olicy|[Ii]nsure[rd]|\b(?:M(?:r|rs|s|iss|onsieur|adame)|Dr|Herr|Frau|Signora?)\.? \p{Lu}|\b(?:[Mm]y|[Oo]ur|[Hh]is|[Hh]er|[Tt]heir|[Tt]he) [a-z ]{3,16} \p{Lu}/u;
 
 /** Whether a text could hold any of these words; cheap, and asked of whole records. */
 export function mayHoldPrivateWords(text: string): boolean {

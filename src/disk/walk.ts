@@ -22,10 +22,8 @@ export interface Entry extends Asset {
 /** All files that can matter, sorted. A linked record is a problem; a linked photo is marked, for the record that names it to say so. */
 export function walk(folder: string): Found {
   const seen = lookInto(folder);
-  const names = judgeNames(seen.files.map((absolute) => slashed(relative(folder, absolute))));
-  const found = seen.files
-    .filter((absolute) => !names.copies.has(slashed(relative(folder, absolute))))
-    .map((absolute) => sortOut(folder, absolute));
+  const names = judgeNames(seen.files.map(({ onDisk }) => onDisk));
+  const found = seen.files.filter(({ onDisk }) => !names.copies.has(onDisk)).map(sortOut);
   return {
     records: found.flatMap(({ record }) => record ?? []),
     assets: found.flatMap(({ asset }) => asset ?? []),
@@ -34,43 +32,50 @@ export function walk(folder: string): Found {
   };
 }
 
+/** A file by its names: where it is, and below the machine folder as the disk and as records write it (one form of letters). */
+interface Named {
+  readonly absolute: string;
+  readonly onDisk: string;
+  readonly file: string;
+}
+
 interface Seen {
-  /** Absolute paths. */
-  readonly files: readonly string[];
+  readonly files: readonly Named[];
   readonly folders: readonly string[];
   readonly problems: readonly Problem[];
 }
 
 /** Every file in the folders that are looked into; those that begin with a dot are somebody else’s. */
 function lookInto(folder: string): Seen {
-  const files: string[] = [];
+  const files: Named[] = [];
   const folders: string[] = [];
   const problems: Problem[] = [];
-  const visit = (at: string, depth: number): void => {
-    const inside = namesIn(at);
+  const visit = (at: Named, depth: number): void => {
+    const inside = namesIn(at.absolute);
     if (inside === undefined) {
-      problems.push(notOpened(named(folder, at)));
+      problems.push(notOpened(at.file));
       return;
     }
-    folders.push(at);
+    folders.push(at.absolute);
+    // Names are put together from the folder's: there are thousands, and to take each apart again is dear.
+    const before = { absolute: at.absolute + sep, onDisk: at.onDisk === '' ? '' : `${at.onDisk}/` };
     for (const each of inside) {
       if (each.name.startsWith('.') || each.name === 'node_modules') continue;
-      const absolute = join(at, each.name);
-      const file = named(folder, absolute);
-      if (!each.isDirectory()) files.push(absolute);
-      else if (isMachineFolder(file) && depth >= deepest) problems.push(folderTooDeep(file));
-      else if (isMachineFolder(file)) visit(absolute, depth + 1);
+      const onDisk = before.onDisk + each.name;
+      const one: Named = { absolute: before.absolute + each.name, onDisk, file: onDisk.normalize('NFC') };
+      if (!each.isDirectory()) files.push(one);
+      else if (isMachineFolder(one.file) && depth >= deepest) problems.push(folderTooDeep(one.file));
+      else if (isMachineFolder(one.file)) visit(one, depth + 1);
     }
   };
-  visit(folder, 0);
+  visit({ absolute: join(folder), onDisk: '', file: '' }, 0);
   return { files, folders, problems };
 }
 
 /** What a file is: told by its place and its name. */
-function sortOut(folder: string, absolute: string): { record?: Entry; asset?: Entry; problem?: Problem } {
-  const file = named(folder, absolute);
+function sortOut({ absolute, file }: Named): { record?: Entry; asset?: Entry; problem?: Problem } {
   if (!isMachineFolder(file) && !isRecord(file) && !isStray(file)) return {};
-  const entry = entryOf(folder, absolute);
+  const entry = entryNamed(file, absolute);
   if (entry === undefined) return isRecord(file) ? { problem: notAFile(file) } : {};
   if (/^(photos|documents)\//.test(file)) return { asset: entry };
   if (entry.link) return { problem: linkNotFollowed(file) };
@@ -93,11 +98,15 @@ export function namesIn(folder: string): readonly Dirent[] | undefined {
 
 /** A file as it stands; links are told apart so that nobody follows them. */
 export function entryOf(folder: string, absolute: string): Entry | undefined {
+  return entryNamed(named(folder, absolute), absolute);
+}
+
+function entryNamed(file: string, absolute: string): Entry | undefined {
   const stat = lstatSync(absolute, { throwIfNoEntry: false });
   if (stat === undefined) return undefined;
   const link = stat.isSymbolicLink();
   if (!stat.isFile() && !link) return undefined;
-  return { file: named(folder, absolute), absolute, size: stat.size, modified: stat.mtimeMs, link };
+  return { file, absolute, size: stat.size, modified: stat.mtimeMs, link };
 }
 
 /** One name for one file on every system: forward slashes, composed letters. */

@@ -63,16 +63,19 @@ export function partCells(
   parts: readonly PartEntry[],
 ): readonly (Text | Cell)[] {
   const name = part.count === 1 ? part.part : `${times(part.count)}\u00a0${part.part}`;
-  const moved = [
-    part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
-    part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
-    part.worth === undefined ? undefined : `${say('set at')} ${formatMoney(part.worth)}`,
-  ];
   return [
     joined([name, numbers(say, part), insteadText(say, part), part.note]),
     joined([part.class === undefined ? undefined : say(part.class), part.from], ', '),
     part.price === undefined ? '' : formatMoney(part.price),
-    ...(allAlike(parts) ? [] : [joined([say(part.state), ...moved], ', ')]),
+    ...(allAlike(parts) ? [] : [joined([say(part.state), ...moved(say, part)], ', ')]),
+  ];
+}
+
+function moved(say: (words: string) => string, part: PartEntry): readonly (string | undefined)[] {
+  return [
+    part.movedFrom === undefined ? undefined : `${say('moved from')} ${part.movedFrom}`,
+    part.movedTo === undefined ? undefined : `${say('moved to')} ${part.movedTo}`,
+    part.worth === undefined ? undefined : `${say('set at')} ${formatMoney(part.worth)}`,
   ];
 }
 

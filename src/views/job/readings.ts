@@ -37,13 +37,13 @@ function readingRows(context: ViewContext, job: Job, reading: Reading): readonly
   const positions = new Set([...reading.found, ...reading.left].map((value) => value.position));
   const how = joined([conditionText(reading.condition), instrumentName(book, reading.instrument), reading.note]);
   const name = itemName(book, reading.item);
+  const points = seriesIndex(book).ofRecord(job, reading.item);
   if (positions.size === 0) return [row(name, '', context.say('to be read'), '', how, '')];
   return [...positions].map((position, index) => {
     const found = at(reading.found, position);
     const left = at(reading.left, position);
-    const [asFound, asLeft] = (['found', 'left'] as const).map((side) =>
-      pointOf(context, job, reading.item, position, side),
-    );
+    const asFound = points.find((point) => point.position === position && point.side === 'found');
+    const asLeft = points.find((point) => point.position === position && point.side === 'left');
     return row(
       index === 0 ? name : '',
       position,
@@ -63,16 +63,6 @@ function textOf({ say }: ViewContext, value: ReadingValue | undefined, point: Se
   if (value === undefined) return '';
   const text = valueText(value.value) ?? say('not read');
   return point?.corrected === undefined ? text : struck(text);
-}
-
-function pointOf(
-  { book }: ViewContext,
-  job: Job,
-  item: string,
-  position: string,
-  side: 'found' | 'left',
-): SeriesPoint | undefined {
-  return seriesIndex(book).point(job, item, position, side);
 }
 
 function verdict({ say }: ViewContext, point: SeriesPoint | undefined): Text {

@@ -4,7 +4,6 @@ import type { Job } from '../../records/model.ts';
 
 export interface SeriesIndex {
   readonly of: (item: string) => Series | undefined;
-  readonly point: (job: Job, item: string, position: string, side: 'found' | 'left') => SeriesPoint | undefined;
   /** All readings of an item in one record. */
   readonly ofRecord: (job: Job, item: string) => readonly SeriesPoint[];
   /** Newest reading of an item at a position that was read in full and not corrected since. */
@@ -34,8 +33,6 @@ function makeIndex(book: Book): SeriesIndex {
   };
   return {
     of: (item) => series.get(item),
-    point: (job, item, position, side) =>
-      ofRecord(series.get(item), job).find((point) => point.position === position && point.side === side),
     ofRecord: (job, item) => ofRecord(series.get(item), job),
     last: (item, position) => last(item).get(position),
   };

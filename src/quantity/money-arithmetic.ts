@@ -53,8 +53,13 @@ export function readMoney(text: string): Read<Money> {
   const currency = signs[mark] ?? mark.toUpperCase();
   const decimals = currencyDecimals(currency);
   if (decimals === undefined) return refuse('money-unreadable', `“${mark}” is not a currency known here`, how);
-  const number = readNumber(amount);
-  if (!number.ok) return refuse('money-unreadable', number.why.message, number.why.hint);
+  const number = readNumber(amount, ` ${currency}`);
+  if (!number.ok) {
+    // No currency has three decimals here: only the thousands can be proposed.
+    const thousands = number.why.code === 'number-ambiguous' && decimals < 3;
+    const hint = thousands ? `write “${amount.replace(',', ' ')} ${currency}”` : number.why.hint;
+    return refuse('money-unreadable', number.why.message, hint);
+  }
   if (number.value.decimals > decimals) {
     return refuse(
       'money-unreadable',

@@ -77,10 +77,10 @@ function ofFraction(text: string, whole: number, over: number, under: number): R
   return { ok: true, value: { value, decimals: decimalsOfFraction(value) } };
 }
 
-function withComma(text: string, whole: string, part: string): Read<WrittenNumber> {
+function withComma(text: string, whole: string, part: string, after: string): Read<WrittenNumber> {
   const maybeThousands = part.length === 3 && whole.length <= 3 && !whole.startsWith('0');
   if (maybeThousands) {
-    const hint = `write “${whole} ${part}” or “${whole}.${part}”`;
+    const hint = `write “${whole} ${part}${after}” or “${whole}.${part}${after}”`;
     return refuse(
       'number-ambiguous',
       `“${text}” may be ${whole} ${part} (thousands) or ${whole}.${part} (decimals)`,
@@ -90,7 +90,7 @@ function withComma(text: string, whole: string, part: string): Read<WrittenNumbe
   return { ok: true, value: { value: Number(whole + '.' + part), decimals: part.length } };
 }
 
-function readUnsigned(text: string): Read<WrittenNumber> {
+function readUnsigned(text: string, after: string): Read<WrittenNumber> {
   if (plain.test(text)) return { ok: true, value: { value: Number(text), decimals: decimalsOf(text) } };
   if (grouped.test(text)) {
     const joined = text.replace(/[^\d.]/g, '');
@@ -102,9 +102,9 @@ function readUnsigned(text: string): Read<WrittenNumber> {
   const pair = single === null ? undefined : vulgar[single[2] ?? ''];
   if (single !== null && pair !== undefined) return ofFraction(text, Number(single[1] ?? 0), pair[0], pair[1]);
   const comma1 = comma.exec(text);
-  if (comma1 !== null) return withComma(text, comma1[1] ?? '', comma1[2] ?? '');
+  if (comma1 !== null) return withComma(text, comma1[1] ?? '', comma1[2] ?? '', after);
   if (groupedComma.test(text)) {
-    const hint = `write “${text.replaceAll(',', ' ')}”`;
+    const hint = `write “${text.replaceAll(',', ' ')}${after}”`;
     return refuse(
       'number-unreadable',
       `“${text}” has commas for thousands; a comma could also be a decimal sign`,
@@ -112,7 +112,7 @@ function readUnsigned(text: string): Read<WrittenNumber> {
     );
   }
   if (groupedPoint.test(text)) {
-    const hint = `write “${text.replaceAll('.', ' ').replace(',', '.')}”`;
+    const hint = `write “${text.replaceAll('.', ' ').replace(',', '.')}${after}”`;
     return refuse('number-unreadable', `“${text}” has points for thousands; a point is the decimal sign here`, hint);
   }
   return refuse(
@@ -124,16 +124,17 @@ function readUnsigned(text: string): Read<WrittenNumber> {
 
 /**
  * Reads one number: `12`, `.5`, `12.50`, `12 480`, `1/4`, `2 1/2`, `2-1/2`, `½`, `0,35`, with an optional sign.
- * `12,480` is refused as ambiguous with both readings named; exponents are refused.
+ * `12,480` is refused as ambiguous with both readings named; exponents are refused. `after` is what was written behind it, ` mi`:
+ * what is proposed in its place ends with it, so that it can be taken as it stands.
  * @example readNumber('2 1/2') // { ok: true, value: { value: 2.5, decimals: 1 } }
  */
-export function readNumber(text: string): Read<WrittenNumber> {
+export function readNumber(text: string, after = ''): Read<WrittenNumber> {
   const trimmed = text.trim();
   const long = tooLong(trimmed);
   if (long !== undefined) return long;
   const first = trimmed[0];
-  if (first !== '-' && first !== '+' && first !== '−') return readUnsigned(trimmed);
-  const read = readUnsigned(trimmed.slice(1).trimStart());
+  if (first !== '-' && first !== '+' && first !== '−') return readUnsigned(trimmed, after);
+  const read = readUnsigned(trimmed.slice(1).trimStart(), after);
   if (!read.ok || first === '+') return read;
   return { ok: true, value: { value: -read.value.value, decimals: read.value.decimals } };
 }

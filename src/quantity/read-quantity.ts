@@ -93,7 +93,7 @@ function read(text: string, find: Find, dimension: Dimension | undefined): Read<
   const [, hours, minutes] = (dimension === 'duration' ? clockForm.exec(trimmed) : null) ?? [];
   if (hours !== undefined && minutes !== undefined)
     return refuse('number-unreadable', `“${trimmed}” may be hours and minutes`, `write “${hours} h ${minutes} min”`);
-  const number = readNumber(digits);
+  const number = readNumber(digits, unit === undefined ? '' : trimmed.slice(digits.length));
   if (!number.ok) {
     if (!rangeForm.test(trimmed)) return number;
     return refuse('number-unreadable', `“${trimmed}” is a range; one value is wanted here`, 'write one value');

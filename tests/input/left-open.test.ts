@@ -54,10 +54,8 @@ describe('one slip, one message', () => {
           'geometry:\n',
           `geometry:\n  primary: 20:43\n  gears: [14:37, 25:25]\n  final: ${final}\n`,
         ),
-      });
-    expect(geared('46:16').book.queries).toMatchObject([
-      { code: 'gearing-upside-down', message: expect.stringContaining('46:16') },
-    ]);
-    expect(geared('16:46').book.queries).toEqual([]);
+      }).book.queries.filter(({ code }) => code === 'gearing-upside-down');
+    expect(geared('46:16')).toMatchObject([{ message: expect.stringContaining('46:16') }]);
+    expect(geared('16:46')).toEqual([]);
   });
 });

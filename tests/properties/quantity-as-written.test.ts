@@ -189,3 +189,20 @@ describe('money', () => {
     expect(inCurrency({ minor: 1000, currency: 'USD' }, 'GBP', {})).toBeUndefined();
   });
 });
+
+test('what is proposed in place of an odd number ends with the unit that was written, and can be read as it stands', () => {
+  const proposed = (text: string): readonly string[] => {
+    const read = readQuantity(text, 'distance ridden');
+    const hint = read.ok ? '' : (read.why.hint ?? '');
+    return [...hint.matchAll(/“([^”]+)”/gu)].map(([, one = '']) => one);
+  };
+  expect(proposed('12,480 km')).toEqual(['12 480 km', '12.480 km']);
+  expect(proposed('12,480mi')).toEqual(['12 480mi', '12.480mi']);
+  expect(proposed('1,112,480 mi')).toEqual(['1 112 480 mi']);
+  expect(proposed('1.112,5 km')).toEqual(['1 112.5 km']);
+  for (const one of ['12,480 km', '12,480mi', '1,112,480 mi', '1.112,5 km'].flatMap(proposed))
+    expect(readQuantity(one, 'distance ridden').ok, one).toBe(true);
+  const money = readMoney('1,250 GBP');
+  expect(money.ok ? '' : money.why.hint).toBe('write “1 250 GBP”');
+  expect(readMoney('1 250 GBP').ok).toBe(true);
+});

@@ -1,4 +1,4 @@
-// Every form of a calculation on machines other than the demo: as the machine stands, with commas, with a wrong unit, and empty.
+// Machines other than the demo: every form of a calculation as the machine stands, with commas, with a wrong unit, and empty; every sheet on a leaf.
 import { rmSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -78,14 +78,17 @@ function ofAnotherKind(input: Exclude<Input, { kind: 'words' }>): string {
 }
 
 describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/finch-125'])(
-  'the workings of %s',
+  'the pages of %s',
   { timeout: 240_000 },
   (machine) => {
     const book = readMachine(machine, day, {}).binder?.book;
     let browser: Browser;
     let folder: string;
+    let pages: readonly string[];
     beforeAll(async () => {
-      folder = writeSite((await binderSite(machine, day)).files);
+      const site = await binderSite(machine, day);
+      folder = writeSite(site.files);
+      pages = [...site.pages.keys()];
       browser = await openBrowser();
     });
     afterAll(async () => {
@@ -93,7 +96,7 @@ describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/fi
       rmSync(folder, { recursive: true, force: true });
     });
 
-    it('stand as the machine does, take commas, refuse a unit of another kind, and ask when they are empty', async () => {
+    it('work out as the machine stands, take commas, refuse a unit of another kind, and ask when they are empty', async () => {
       if (book === undefined) throw new Error(`${machine} cannot be read`);
       const { page, faults } = await openPage(browser, folder, 'index.html', { width: 360, scheme: 'light' });
       const found: string[] = [];
@@ -126,6 +129,21 @@ describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/fi
       expect(found).toEqual([]);
       expect(faults).toEqual([]);
       expect(standing).toBeGreaterThan(5);
+    });
+
+    it('stay within a leaf, every sheet of them', async () => {
+      const sheets = pages.filter((file) => file.startsWith('sheets/'));
+      // What is left of A4 between its margins.
+      const { page } = await openPage(browser, folder, 'index.html', { width: 658, scheme: 'light', print: true });
+      const broad: string[] = [];
+      for (const file of sheets) {
+        await page.goto(addressOf(folder, file));
+        await page.evaluate('document.fonts.ready.then(() => undefined)');
+        if (await page.evaluate('document.documentElement.scrollWidth > innerWidth')) broad.push(file);
+      }
+      await page.context().close();
+      expect(sheets.length).toBeGreaterThan(20);
+      expect(broad).toEqual([]);
     });
   },
 );

@@ -65,13 +65,15 @@ interface Lot {
   readonly blanks: Blank[];
 }
 
-/** Blanks of one step that differ in their last words only stand together. */
+/** Blanks of one step that differ in their last words only stand together, and with them the line to write on beside them. */
 function lotsOf(blanks: readonly Blank[], places: ReadonlyMap<string, string>): readonly PhoneLot[] {
   const lots: Lot[] = [];
   for (const blank of blanks) {
     const last = lots.at(-1);
     const { shared } = parted(blank);
-    if (last?.shared === shared && last.blanks[0]?.step === blank.step) last.blanks.push(blank);
+    const [before] = last?.blanks ?? [];
+    const alike = last?.shared === shared && before?.step === blank.step;
+    if (alike || (before !== undefined && isBeside(blank, before))) last?.blanks.push(blank);
     else lots.push({ shared, blanks: [blank] });
   }
   return lots.flatMap((lot, index) => {
@@ -79,29 +81,51 @@ function lotsOf(blanks: readonly Blank[], places: ReadonlyMap<string, string>): 
     const [first, second] = lot.blanks;
     if (first === undefined) return [];
     // A caution stands once above all that it is for.
+    const same = lot.blanks.every(({ asks }) => asks === first.asks);
     const again = first.step !== undefined && above?.step === first.step && above.caution?.text === first.caution?.text;
     return [
       {
         step: lot.blanks.some(({ asks }) => /, line \S+$/u.test(asks)) ? '' : (first.step ?? ''),
-        asks: second === undefined ? wholeOf(first) : lot.shared,
+        asks: second === undefined || same ? wholeOf(first) : lot.shared,
         about: aboutOf(first),
         ...(first.caution === undefined || again ? {} : { caution: first.caution }),
-        fields: lot.blanks.map((blank) => fieldOf(blank, parted(blank).label, places.get(blank.id) ?? '')),
+        fields: lot.blanks.map((blank) =>
+          fieldOf(blank, same ? ofKind[blank.kind] : parted(blank).label, places.get(blank.id) ?? ''),
+        ),
       },
     ];
   });
 }
 
+/** What tells a tick from the value beside it, where both ask the same. */
+const ofKind: Readonly<Record<Blank['kind'], string>> = { tick: 'done', value: 'value', text: 'in words' };
+
+/** A line to write on in the row of another blank: it is named by its column, and the row by the other. */
+function isBeside(blank: Blank, before: Blank): boolean {
+  return isNote(blank) && blank.table === before.table && blank.step === before.step && !isNote(before);
+}
+
+function isNote({ kind, asks, step }: Blank): boolean {
+  return kind === 'text' && step !== undefined && asks.startsWith(`Step ${step}: `);
+}
+
 /** The words that several blanks share, and those that tell one from the others. */
-function parted({ asks }: Blank): { readonly shared: string; readonly label: string } {
+function parted(blank: Blank): { readonly shared: string; readonly label: string } {
+  const { asks, kind, column = '' } = blank;
+  if (isNote(blank)) return { shared: `Step ${blank.step ?? ''}`, label: column };
+  // Words that end otherwise than in the head of their column are one sentence, whatever commas it has.
+  const head = column.toLowerCase();
+  const endsInHead = [': ', ', ', ', back '].some((between) => asks.toLowerCase().endsWith(between + head));
+  if (kind === 'tick' && head !== '' && !endsInHead) return { shared: asks, label: head };
   const at = Math.max(asks.lastIndexOf(', '), asks.lastIndexOf(': '));
   return at < 0 ? { shared: asks, label: asks } : { shared: asks.slice(0, at), label: asks.slice(at + 2) };
 }
 
 /** Where the row does not say it, the head of the column says what is to be written. */
-function wholeOf({ asks, column = '', kind, step }: Blank): string {
+function wholeOf(blank: Blank): string {
+  const { asks, column = '', kind } = blank;
   // The number stands before it already.
-  if (kind === 'text' && step !== undefined && asks.startsWith(`Step ${step}: `)) return column;
+  if (isNote(blank)) return column;
   const said = column === '' || kind !== 'text' || asks.toLowerCase().includes(column.toLowerCase());
   return said ? asks : `${asks}: ${column.toLowerCase()}`;
 }

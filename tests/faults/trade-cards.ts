@@ -463,4 +463,15 @@ export const cards: readonly Card[] = [
     next: ['pressure-test'],
     not: ['prime'],
   },
+  ...[twoStroke, fourStroke].flatMap((features) =>
+    ([stored, ran] as const).map((standing) => ({
+      name: `${features.stroke}-stroke, ${standing}: the bowl goes on running, and it fires on priming`,
+      features,
+      ran: standing,
+      saw: ['thumb=strong', 'spark=fat', 'plug=dry', 'bowl=runs', 'prime=fires-and-dies'],
+      causes: ['pilot-jet-gummed', 'bowl-dirty'],
+      next: ['carburettor-strip'],
+      not: ['points', 'head-off'],
+    })),
+  ),
 ];

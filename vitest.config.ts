@@ -15,7 +15,7 @@ const compiledThreads: Plugin = {
 /**
  * Folders whose files only compute: what modules keep hangs on data that a test makes anew, so they are loaded once for all, and
  * loading was most of the time of a short file. Whoever makes pictures, starts processes or changes folders leaves traces in the process
- * that no care of ours takes away, and gets one of its own.
+ * that no care of ours takes away (the decoder of photos stays shut for drawings, for all that use its library), and gets one of its own.
  */
 const computing = [
   'architecture',

@@ -21,9 +21,11 @@ function libraries(): readonly string[] {
 }
 
 test('opening it opens no reader again that was shut a moment before', async () => {
+  vi.resetModules();
+  const begun = await import('../../src/photos/picture-decoder.ts');
   const opened = vi.spyOn(sharp, 'unblock');
   const shut = vi.spyOn(sharp, 'block');
-  await decoder();
+  await begun.decoder();
   expect([opened.mock.calls, shut.mock.calls]).toEqual([[], [[{ operation: shutReaders }]]]);
   vi.restoreAllMocks();
 });

@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bundle, fingerprint } from '../../src/tools/bundle.ts';
 
-const shelf = fileURLToPath(new URL('../../node_modules/.cache/splitpin/', import.meta.url));
+/** In the project's own folder: the program looks for styles and scripts above itself, and packages may be another folder's, by a link. */
+const shelf = fileURLToPath(new URL('../../.cache/compiled/', import.meta.url));
 
 function place(): string {
   return join(shelf, fingerprint());

@@ -1,8 +1,11 @@
-// `npm run audit`: every page of the demo and of all fixture machines in Chromium: accessible in light, dark, at 360 pixels and in print, and no broader than its window.
+// `npm run audit`: every page of the demo and of all fixture machines: in Chromium accessible in light, dark, at 360 pixels and in print, and no broader than its window; in Firefox whole and without complaints.
 import { rmSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { binderSite } from '../site/binder-site.ts';
 import { writeSite } from '../site/site-folder.ts';
+import { wrongOn } from '../firefox/open-all.ts';
+import { openPages } from '../firefox/pages.ts';
+import { hasFirefox } from '../firefox/start-firefox.ts';
 import { hasBrowser, openBrowser } from './chromium.ts';
 import { accessibilityFaults, addressOf, openPage, type View } from './look.ts';
 
@@ -21,7 +24,7 @@ const looks: readonly (View & { readonly rules?: readonly string[] })[] = [
 async function auditMachine(browser: Browser, machine: string): Promise<readonly string[]> {
   const site = await binderSite(machine, day);
   const folder = writeSite(site.files);
-  const files = [...site.pages.keys()];
+  const files = site.files.map(({ file }) => file).filter((file) => file.endsWith('.html'));
   const found: string[] = [];
   try {
     for (const look of looks) {
@@ -38,10 +41,22 @@ async function auditMachine(browser: Browser, machine: string): Promise<readonly
       await page.context().close();
       console.log(`${machine}, ${name}: ${String(files.length)} pages`);
     }
+    if (hasFirefox) found.push(...(await auditInFirefox(folder, files)));
+    if (hasFirefox) console.log(`${machine}, Firefox: ${String(files.length)} pages`);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
   return found.map((fault) => `${machine}: ${fault}`);
+}
+
+async function auditInFirefox(folder: string, files: readonly string[]): Promise<readonly string[]> {
+  const firefox = await openPages(folder);
+  try {
+    await firefox.look({ width: 360, scheme: 'dark' });
+    return (await wrongOn(firefox, files)).map((fault) => `Firefox: ${fault}`);
+  } finally {
+    await firefox.close();
+  }
 }
 
 if (hasBrowser) {

@@ -8,22 +8,12 @@ import { binderSite } from '../site/binder-site.ts';
 import { oneOfEachKind, oneOfEachTemplate } from '../site/kinds-of-page.ts';
 import { writeSite } from '../site/site-folder.ts';
 import { byId, choice, field, named, seenOf, wordsOf } from './on-the-page.ts';
+import { wrongOn } from './open-all.ts';
 import { keys, openPages, type Pages } from './pages.ts';
 import { hasFirefox } from './start-firefox.ts';
 
 const phone = { width: 360, scheme: 'light' } as const;
 const desk = { width: 1280, scheme: 'light' } as const;
-
-/** What a page that opened as it should has none of. A page for a telephone takes the typeface of the telephone. */
-const wrongs = `Promise.all([...document.fonts].slice(0, 1).map((one) => one.load())).then(
-  () => [
-    document.documentElement.scrollWidth > innerWidth && 'sticks out',
-    document.querySelector('h1')?.checkVisibility() !== true && 'has no heading that is seen',
-    getComputedStyle(document.body).margin === '8px' && 'has no style',
-    [...document.images].some((one) => one.src !== '' && one.complete && one.naturalWidth === 0) && 'lacks a picture',
-  ].filter(Boolean),
-  () => ['has not its typeface'],
-)`;
 
 describe.skipIf(!hasFirefox)('the demo in Firefox', () => {
   let firefox: Pages;
@@ -49,15 +39,8 @@ describe.skipIf(!hasFirefox)('the demo in Firefox', () => {
     { ...desk, scheme: 'dark', files: oneOfEachTemplate },
   ] as const)('opens a page of every kind at $width, $scheme, and nothing is wrong with it', async (look) => {
     await firefox.look(look);
-    const found: string[] = [];
-    for (const file of look.files(pages)) {
-      await firefox.open(file);
-      const wrong = await firefox.read(wrongs);
-      found.push(...(Array.isArray(wrong) ? wrong : ['gives no answer']).map((what) => `${file} ${String(what)}`));
-    }
-    expect(found).toEqual([]);
+    expect(await wrongOn(firefox, look.files(pages))).toEqual([]);
     expect(await firefox.read(ground)).toBe(look.scheme === 'dark' ? 'rgb(24, 23, 21)' : 'rgb(255, 255, 255)');
-    expect(await firefox.complaints()).toEqual([]);
   });
 
   it('finds a part by keyboard alone, misspelt and in the other dialect, and goes to its very place', async () => {

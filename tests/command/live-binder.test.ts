@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
 import { openLiveBinder, type LiveBinder } from '../../src/command/live-binder.ts';
-import { put, smallMachine } from './small-machine.ts';
+import { printFile } from '../../src/command/write-prints.ts';
+import { put, small, smallMachine } from './small-machine.ts';
 
 const scratch = mkdtempSync(join(tmpdir(), 'splitpin-snapshots-'));
 const opened: LiveBinder[] = [];
@@ -40,6 +41,20 @@ async function pagesOf(live: LiveBinder, fixed: boolean): Promise<Pages> {
   return pages;
 }
 
+/** Every sheet as its PDF. */
+async function printsOf(live: LiveBinder): Promise<Pages> {
+  const prints: Record<string, string> = {};
+  for (const sheet of live.reading().binder?.sheets ?? []) {
+    const file = printFile(sheet);
+    prints[file] = Buffer.from((await live.file(file))?.body ?? '').toString('latin1');
+  }
+  return prints;
+}
+
+/** Names of files that stand on one side only or say something else there. */
+const differing = (fresh: Pages, served: Pages): readonly string[] =>
+  [...new Set([...Object.keys(fresh), ...Object.keys(served)])].filter((file) => fresh[file] !== served[file]);
+
 const gap = (found: string, title: string, day: string, part: string): string => `---
 title: ${title}
 date: ${day}
@@ -56,6 +71,7 @@ parts:
 The gap was read cold.
 `;
 
+const machineFile = small['machine.yaml'] ?? '';
 const measured = 'jobs/2024-04-20-measured.md';
 const later = 'jobs/2024-05-02-measured.md';
 const before = gap('0.30 mm', 'Rings measured', '2024-04-20', 'piston ring');
@@ -94,6 +110,43 @@ limits:
     told: 'written',
   },
   { name: 'renewed after it', file: later, text: before.replace('2024-04-20', '2024-05-02'), told: 'moved' },
+  {
+    name: 'name of the machine',
+    file: 'machine.yaml',
+    text: machineFile.replace('Test machine', 'Übung'),
+    told: 'written',
+  },
+  {
+    name: 'its units',
+    file: 'machine.yaml',
+    text: machineFile.replace('units: metric', 'units: imperial'),
+    told: 'written',
+  },
+  {
+    name: 'its clock',
+    file: 'machine.yaml',
+    text: machineFile.replace('reads: 900 mi', 'reads: 0 mi'),
+    told: 'written',
+  },
+  { name: 'its story', file: 'story.md', text: 'It stood under a tarpaulin for years.\n', told: 'moved' },
+  {
+    name: 'instruments',
+    file: 'instruments.yaml',
+    text: 'splitpin: 1\ninstruments: [{id: feelers, name: Feeler gauges, accuracy: 0.05 mm}]\n',
+    told: 'moved',
+  },
+  {
+    name: 'instrument used',
+    file: later,
+    text: before.replace('0.30 mm}', '0.31 mm, instrument: feelers}'),
+    told: 'written',
+  },
+  {
+    name: 'plan',
+    file: 'jobs/2024-06-10-wheel.md',
+    text: '---\ntitle: Wheel\ndate: 2024-06-10\nkind: strip\nstate: planned\nprocedures: [wheel-rear-out]\n---\n',
+    told: 'moved',
+  },
 ];
 
 test('gives the pages of a binder opened afresh after every edit', async () => {
@@ -113,10 +166,14 @@ test('gives the pages of a binder opened afresh after every edit', async () => {
     seen.push({ edit, pages: await pagesOf(live, index === edits.length - 1), snapshot, good });
   }
   expect(seen.filter(({ good }) => !good).map(({ edit }) => edit.name)).toEqual(['broken file']);
+  const prints = await printsOf(live);
+  expect(Object.keys(prints).length).toBeGreaterThan(10);
   let last: Pages = first;
   for (const { edit, pages, snapshot, good } of seen) {
     const fixed = edit === edits.at(-1);
-    const fresh = good ? await pagesOf(await openAfresh(snapshot), fixed) : last;
+    const afresh = good ? await openAfresh(snapshot) : undefined;
+    const fresh = afresh === undefined ? last : await pagesOf(afresh, fixed);
+    if (fixed && afresh !== undefined) expect(differing(await printsOf(afresh), prints)).toEqual([]);
     const stale = Object.keys(fresh).filter((file) => file in pages && pages[file] !== fresh[file]);
     expect([edit.name, stale]).toEqual([edit.name, []]);
     if (good) expect([edit.name, Object.keys(pages)]).toEqual([edit.name, Object.keys(fresh)]);

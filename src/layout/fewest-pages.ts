@@ -10,7 +10,7 @@ const mostPages = 16;
 const scarce = 0.34;
 
 /** Shares of the white that are tried, the most first. */
-const shares = [0.75, 0.5, 0.35] as const;
+const shares = [0.75, 0.5, 0.35, 0.2] as const;
 
 /** Pages of the slabs; `set` puts slabs on pages. */
 export function* fewestPages(

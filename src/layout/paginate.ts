@@ -34,10 +34,10 @@ export function* paginate(slabs: Iterable<Slab>, leaves: Leaves, head: RunningHe
         page = done.open;
       }
       group = [];
-      for (const next of turned(page, slab.begins, leaves, head)) {
-        yield finished(page);
-        page = next;
-      }
+      const next = turned(page, slab.begins, leaves, head);
+      if (next === undefined) continue;
+      yield finished(page);
+      page = next;
       continue;
     }
     group.push(slab);
@@ -74,15 +74,11 @@ function finished(page: Open): PlacedPage {
   };
 }
 
-/** The pages that follow when a new page or the back of a leaf is asked for; none where the page is still empty. */
-function turned(page: Open, to: 'page' | 'back', leaves: Leaves, head: RunningHead): readonly Open[] {
-  if (page.empty && (to === 'page' || page.number % 2 === 0)) return [];
-  if (to === 'page') return [begin(page.number + 1, leaves, head)];
-  if (!page.empty && page.number % 2 === 1) return [begin(page.number + 1, leaves, head, leaves.back)];
-  const front = page.empty ? page : begin(page.number + 1, leaves, head);
-  head.blank(front.frame.x, front.frame.y, front.items);
-  const next = begin(front.number + 1, leaves, head, leaves.back);
-  return front === page ? [next] : [front, next];
+/** The page that follows when a new one or the back of a leaf is asked for; none where the page is still empty. A back that is taken already begins a leaf. */
+function turned(page: Open, to: 'page' | 'back', leaves: Leaves, head: RunningHead): Open | undefined {
+  if (page.empty) return undefined;
+  const isBack = to === 'back' && page.number % 2 === 1;
+  return begin(page.number + 1, leaves, head, isBack ? leaves.back : undefined);
 }
 
 interface Turn {

@@ -7,8 +7,6 @@ import { linesOf, type Setting } from './setting.ts';
 
 export interface RunningHead {
   readonly height: number;
-  /** Says of a page that it is meant to be empty. */
-  readonly blank: (x: number, y: number, out: PlacedItem[]) => void;
   readonly draw: (page: number, x: number, y: number, out: PlacedItem[]) => void;
 }
 
@@ -39,10 +37,6 @@ export function runningHead(sheet: Sheet, setting: Setting): RunningHead {
   const height = Math.max(heightOf(left), heightOf(under) + least.leading) + 5;
   return {
     height: height + 12,
-    blank: (x, y, out) => {
-      const lines = linesOf('This page is left blank; the back of the leaf follows.', least, setting.width, setting);
-      setLines(lines, { x, y, width: setting.width }, out);
-    },
     draw: (page, x, y, out) => {
       setLines(left, { x, y, width }, out);
       const edge = x + setting.width;

@@ -58,7 +58,7 @@ export function costFacts({ book, say }: ViewContext): readonly Block[] {
   const outlook = outlookOf(book);
   const per = outlook.perDistance;
   const facts = [
-    ...(book.costs.entries.length === 0 ? [] : fact(say('Together'), formatMoney(total))),
+    ...(book.costs.entries.length + book.costs.leftOut.length === 0 ? [] : fact(say('Together'), formatMoney(total))),
     ...some(say('Of it fees'), fees),
     ...(fees.minor === 0 ? [] : fact(say('The machine, fees apart'), formatMoney(outlook.machine))),
     ...some(say('Of it ordered or agreed, not here'), committed),

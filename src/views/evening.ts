@@ -102,7 +102,8 @@ function notTonight(context: ViewContext, one: Evening): readonly Block[] {
 }
 
 function unlock({ say }: ViewContext, { unlock: all, notTonight: rest }: Evening): readonly Block[] {
-  if (rest.length === 0) return [];
+  // What frees the only job there is stands above it, line by line.
+  if (rest.length < 2) return [];
   const rows = worthSaying(all).map((one) => row(withDates(unlockText(one)), freesText(one)));
   return [
     heading(2, say('What would free most'), 'what-would-free-most'),

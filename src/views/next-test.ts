@@ -95,14 +95,18 @@ function fromRecord(record: Diagnosis['seen'][number]['record']): readonly Inlin
   return job === undefined ? [` (${words})`] : [` (${words}; `, jobTitle(job), `, ${spanText(job.date)})`];
 }
 
-/** Where one reason holds for all of them, it is said once and has no column. */
+/** A reason that most of them share is said once above, and only another one beside its cause; arithmetic has a column. */
 function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): readonly Block[] {
   const { say } = context;
   const all = found.groups.map(({ group, causes }) => ({ group, leads: leading(found, causes) }));
-  const why = [...new Set(all.flatMap(({ leads }) => leads.map((one) => reasons(found, one).join('; '))))];
-  const once = !working && why.length === 1;
-  const whyOf = (one: LeadingCause): string =>
-    working ? withWorking(found, one, say) : say(sentence(reasons(found, one).join('; ')));
+  const reasonOf = (one: LeadingCause): string => reasons(found, one).join('; ');
+  const shared = working ? undefined : mostOf(all.flatMap(({ leads }) => leads.map(reasonOf)));
+  const once = shared !== undefined;
+  const causeOf = (one: LeadingCause): string => {
+    const named = sentence(say(one.cause.cause));
+    return once && reasonOf(one) !== shared ? `${named} (${say(reasonOf(one))})` : named;
+  };
+  const whyOf = (one: LeadingCause): string => (working ? withWorking(found, one, say) : say(sentence(reasonOf(one))));
   const table: Block = {
     type: 'table',
     columns: [
@@ -115,15 +119,18 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
       if (leads.length === 0) return [];
       return [
         { kind: 'band', text: [{ kind: 'strong', text: sentence(say(group)) }] },
-        ...leads.map((one) =>
-          row(sentence(say(one.cause.cause)), say(one.word), ...(once ? [] : [whyOf(one)]), say(one.cause.cure)),
-        ),
+        ...leads.map((one) => row(causeOf(one), say(one.word), ...(once ? [] : [whyOf(one)]), say(one.cause.cure))),
       ];
     }),
     empty: say('No cause leads.'),
     use: 'read',
   };
-  return once ? [paragraphs(`${say('Of each')}: ${say(why[0] ?? '')}.`), table] : [table];
+  return once ? [paragraphs(`${say('Of each, where nothing else is said')}: ${say(shared)}.`), table] : [table];
+}
+
+/** What more than two of three say; undefined where nothing is said so often. */
+function mostOf(texts: readonly string[]): string | undefined {
+  return texts.find((text) => texts.filter((one) => one === text).length * 3 > texts.length * 2);
 }
 
 /** What speaks for a cause stands in its arithmetic already; what does not is said before it. */

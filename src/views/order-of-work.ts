@@ -2,7 +2,7 @@
 import { notOnText } from '../book/not-on-it.ts';
 import { workOrder } from '../book/work-order.ts';
 import type { JobInOrder, StepToDo } from '../book/work-order.ts';
-import type { Row, Text } from '../sheet/sheet.ts';
+import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, sentence, stack } from './wording/blocks.ts';
 import { withDates } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
@@ -34,7 +34,8 @@ export const orderOfWork = defineView({
         empty: say('No open job has a step that something must come before.'),
         use: 'work',
       },
-      told.length === 0 ? undefined : [heading(2, say('Job by job'), 'job-by-job'), jobTable(context, told)],
+      // The order of the only job there is stands above, step by step; what comes after it does not.
+      jobs.length === 1 && told.every(({ after }) => after.length === 0) ? undefined : jobByJob(context, told),
       free.length === 0
         ? undefined
         : [
@@ -45,6 +46,11 @@ export const orderOfWork = defineView({
   },
 });
 
+function jobByJob(context: ViewContext, told: readonly JobInOrder[]): readonly Block[] {
+  if (told.length === 0) return [];
+  return [heading(2, context.say('Job by job'), 'job-by-job'), jobTable(context, told, true)];
+}
+
 export const comesFirst = defineView({
   id: 'comes-first',
   purpose: 'What must come before this job and is not on record, and what must come after it.',
@@ -54,7 +60,7 @@ export const comesFirst = defineView({
     const { book, job, say } = context;
     const found = workOrder(book).jobs.find((one) => one.job.id === job?.id);
     if (found === undefined || (found.first.length === 0 && found.after.length === 0)) return [];
-    return stack(heading(2, say('First, and after it'), 'first'), jobTable(context, [found]));
+    return stack(heading(2, say('First, and after it'), 'first'), jobTable(context, [found], false));
   },
 });
 
@@ -79,10 +85,13 @@ function stepRow(context: ViewContext, one: StepToDo, id: string): Row {
   );
 }
 
-/** A band a job; what must come first with a tick each, then what must come after. */
+function bandOf({ job }: JobInOrder): Row {
+  return { kind: 'band', text: [jobTitle(job)] };
+}
+
+/** What must come first with a tick each, then what must come after. */
 function jobRows(context: ViewContext, { job, first, after }: JobInOrder): readonly Row[] {
   const { say } = context;
-  const band: Row = { kind: 'band', text: [jobTitle(job)] };
   const before = first.map((one) =>
     row(
       { box: 'tick', id: `first/${job.id}/${one.step.id}` },
@@ -99,10 +108,11 @@ function jobRows(context: ViewContext, { job, first, after }: JobInOrder): reado
       ours(context, step.at, why),
     ),
   );
-  return [band, ...before, ...then];
+  return [...before, ...then];
 }
 
-function jobTable(context: ViewContext, jobs: readonly JobInOrder[]): ReturnType<typeof stack>[number] {
+/** On a job’s own sheet its name stands above already. */
+function jobTable(context: ViewContext, jobs: readonly JobInOrder[], named: boolean): Block {
   const { say } = context;
   return {
     type: 'table',
@@ -112,7 +122,7 @@ function jobTable(context: ViewContext, jobs: readonly JobInOrder[]): ReturnType
       column(say('What'), 6),
       column(say('Because'), 6),
     ],
-    rows: jobs.flatMap((one) => jobRows(context, one)),
+    rows: jobs.flatMap((one) => [...(named ? [bandOf(one)] : []), ...jobRows(context, one)]),
     empty: '',
     use: 'work',
   };

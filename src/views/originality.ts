@@ -1,5 +1,6 @@
 // Originality: what stands in place of what left the works and where that is kept, by the records; nothing is claimed of what they do not name.
 import type { Book, TorqueRow } from '../book/book.ts';
+import { plainName } from '../book/names.ts';
 import type { PartEntry } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, paragraphs, row } from './wording/blocks.ts';
@@ -31,7 +32,7 @@ export const originality = defineView({
           column(say('As it left the works'), 3),
           column(say('Now'), 4),
           column(say('Since'), 4),
-          column(say('Original kept, can be put back'), 3),
+          column(say('Original kept'), 3),
         ],
         rows: [
           ...capped(fitted(book).toReversed(), (rest) => olderOnes(say, rest), rows ?? book.parts.length)
@@ -48,10 +49,17 @@ export const originality = defineView({
 
 type Line = Book['parts'][number];
 
+/** What is poured in is used up, and leaves no original behind. */
+function isFluid({ records }: Book, name: string): boolean {
+  const plain = plainName(name);
+  return records.maker.fluids.some((fluid) => plainName(fluid.id) === plain || plainName(fluid.name) === plain);
+}
+
 /** Parts that are on the machine and are not said to be the ones that it left the works with. */
 function fitted(book: Book): readonly Line[] {
   return book.parts.filter(
-    ({ part }) => part.state === 'fitted' && part.class !== 'original' && part.movedTo === undefined,
+    ({ part }) =>
+      part.state === 'fitted' && part.class !== 'original' && part.movedTo === undefined && !isFluid(book, part.part),
   );
 }
 

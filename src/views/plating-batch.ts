@@ -29,7 +29,7 @@ export const platingBatch = defineView({
 function rules({ say }: ViewContext): Block {
   return paragraphs(
     say(
-      'Counted twice out, twice back. What carries wheels, brakes, bars or engine stays out of an acid or plating bath at home: new, or as it is.',
+      'Counted twice out, twice back. What carries wheels, brakes, bars or engine stays out of an acid or plating bath at home: new, or as it is. So does what has no word beside it: cover, bracket or trim.',
     ),
   );
 }
@@ -72,13 +72,24 @@ function comingOff(context: ViewContext): readonly Lot[] {
   );
 }
 
-function lotRow(context: ViewContext, lot: Lot): Row {
+/** A nut that is loosened in one step and comes off in another is one lot, in the bag where it ends. */
+function onceEach(lots: readonly Lot[]): readonly Lot[] {
+  const found = new Map<string, Lot>();
+  for (const lot of lots) {
+    const key = `${lot.fastener.id}/${lot.size}`;
+    const before = found.get(key);
+    if (before === undefined || before.from === '') found.set(key, lot);
+  }
+  return [...found.values()];
+}
+
+function lotRow(context: ViewContext, lot: Lot, size: string): Row {
   const { say } = context;
   const { fastener, many, from } = lot;
-  const carries = fastener.duty === undefined ? say('no acid at home') : say(fastener.duty);
   const id = `batch/${fastener.id}/${lot.size}`;
   return row(
-    joined([fastener.name, fastener.of, carries]),
+    size === '' ? '' : [{ kind: 'strong', text: size }],
+    joined([fastener.name, fastener.of, fastener.duty === undefined ? undefined : say(fastener.duty)]),
     joined([fastener.class, from === '' ? undefined : `${say('bag')} ${from}`]),
     { text: many === undefined ? '' : times(many), big: true },
     { box: 'write', id: `${id}/out` },
@@ -89,22 +100,24 @@ function lotRow(context: ViewContext, lot: Lot): Row {
 
 function table(context: ViewContext): Block {
   const { say } = context;
-  const lots = [...offNow(context), ...comingOff(context)].filter(({ fastener }) => !/plug/i.test(fastener.name));
+  const lots = onceEach([...offNow(context), ...comingOff(context)]).filter(
+    ({ fastener }) => !/plug/i.test(fastener.name),
+  );
   const bySize = [...grouped(lots, (lot) => lot.size)].toSorted(([one], [other]) => (one < other ? -1 : 1));
   return {
     type: 'table',
     columns: [
+      column(say('Thread × length'), 4),
       column(say('Fastener, what it holds'), 6),
-      column(say('Class, bag'), 3),
+      column(say('Class, bag'), 2.5),
       column(say('Should be'), 2, 'right'),
-      column(say('Out'), 3),
-      column(say('Back'), 3),
+      column(say('Out'), 2.8),
+      column(say('Back'), 2.8),
       column(say('In its holes'), 1, 'centre'),
     ],
-    rows: bySize.flatMap(([size, those]): readonly Row[] => [
-      { kind: 'band', text: [{ kind: 'strong', text: size === '' ? say('thread not known') : size }] },
-      ...those.map((lot) => lotRow(context, lot)),
-    ]),
+    rows: bySize.flatMap(([size, those]) =>
+      those.map((lot, index) => lotRow(context, lot, index > 0 ? '' : size === '' ? say('thread not known') : size)),
+    ),
     empty: say('No fastener of a part that is off is recorded: write them below.'),
     use: 'work',
   };

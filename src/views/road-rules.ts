@@ -30,7 +30,7 @@ function head(context: ViewContext): readonly Block[] {
   return [
     {
       type: 'facts',
-      across: 2,
+      across: 3,
       facts: [
         ...fact(say('First used'), machine.firstUse === undefined ? say('not known') : looseDateText(machine.firstUse)),
         ...fact(
@@ -70,8 +70,7 @@ function isUnder(rules: string, form: Form): boolean {
 function chosen(context: ViewContext): readonly Block[] {
   const { book, say } = context;
   const rules = book.records.machine.roadRules?.toLowerCase();
-  if (rules === undefined)
-    return [lines([say('No road rules are chosen in machine.yaml: the common core alone is printed.')])];
+  if (rules === undefined) return [];
   const forms = (book.content.forms ?? []).filter((form) => isUnder(rules, form));
   if (forms.length === 0)
     return [

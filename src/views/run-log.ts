@@ -11,14 +11,14 @@ export const runLog = defineView({
   options: ['of'],
   blocks: ({ say, options }): readonly Block[] => {
     // As many minutes as fit on one side with the foot to be signed; on the leaf for the bike, beside the mixing table.
-    const rows = options['of'] === 'long' ? 13 : 7;
+    const rows = options['of'] === 'long' ? 13 : 5;
     const heads = ['Choke', 'Throttle', 'Feel and sound', 'Smoke', 'Leak', 'Note'];
     return [
       ...(options['of'] === 'long' ? [] : [heading(2, say('Run log'), 'run-log')]),
       {
         type: 'grid',
         id: 'run-log',
-        caption: say('Before it fires: kicks counted. Then a line a minute until it is stopped.'),
+        caption: say('Kicks counted before it fires, then a line a minute.'),
         columns: [
           column(say('Minute'), 1, 'right'),
           ...heads.map((head) => column(say(head), head === 'Note' ? 4 : 2)),

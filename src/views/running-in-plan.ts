@@ -26,7 +26,7 @@ export const runningInPlan = defineView({
     return stack(
       heading(2, say('Running in, as it stands'), 'running-in-plan'),
       began(context, plan),
-      table(context, shown),
+      shown.length === 0 && plan.beginning === undefined ? undefined : table(context, shown),
     );
   },
 });

@@ -58,8 +58,13 @@ export function sharedWords(context: ViewContext, series: Series): string {
   const all = occasions(context, series);
   const unit = sharedUnit(series);
   const how = all.every((one) => one.how === all[0]?.how) ? (all[0]?.how ?? '') : '';
-  const words = unit === undefined || unit.symbol === '' ? [] : [`${say('read in')} ${unit.symbol}`];
+  const words = unit === undefined || unit.symbol === '' ? [] : [`${say('read in')} ${inWords(unit)}`];
   return [...words, ...(how === '' ? [] : [how])].join('; ');
+}
+
+/** `read in in` would be read twice. */
+function inWords({ symbol }: Unit): string {
+  return symbol === 'in' ? 'inches' : symbol;
 }
 
 function sharedUnit(series: Series): Unit | undefined {

@@ -1,6 +1,7 @@
 // What is due: overdue first, with what was done last, which bound comes first, and the next date and figure on the clock.
 import type { DueLine, DueState } from '../book/book.ts';
 import { dueInBooksUnit } from '../book/due/due-figures.ts';
+import { unknownHistory } from '../book/due/sentences.ts';
 import { inUnit, of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
@@ -47,14 +48,19 @@ export const serviceDue = defineView({
           column(say('Due'), 5),
           ...(why ? [column(say('At your pace'), 4)] : []),
         ],
-        rows: dueGroups.flatMap(({ state, word }) =>
-          group(
-            context,
-            say(word),
-            book.due.filter((one) => one.state === state),
-            why,
-          ),
-        ),
+        rows: dueGroups.flatMap(({ state, word }) => {
+          const those = book.due.filter((one) => one.state === state);
+          const silent = those.filter(isSilent);
+          return [
+            ...group(
+              context,
+              say(word),
+              those.filter((one) => !isSilent(one)),
+              why,
+            ),
+            ...group(context, `${say(word)}: ${say(unknownCounts)}`, silent, why),
+          ];
+        }),
         empty: say(
           'No schedule is recorded for this machine. What its book asks for goes under services, in a file of maker/.',
         ),
@@ -63,6 +69,13 @@ export const serviceDue = defineView({
     ];
   },
 });
+
+/** What is said of many lines at once stands above them, and not in each. */
+const unknownCounts = 'no record of it, and an unknown history counts as due';
+
+function isSilent({ why, lastDone: last }: DueLine): boolean {
+  return last === undefined && why === unknownHistory['due now'];
+}
 
 function group(context: ViewContext, word: string, due: readonly DueLine[], why: boolean): readonly Row[] {
   if (due.length === 0) return [];
@@ -74,9 +87,11 @@ function dueRow(context: ViewContext, due: DueLine, why: boolean): Row {
   const { service } = due;
   const { say } = context;
   const basis = service.basis === 'general' ? say('general, not the maker’s') : undefined;
+  const item: Text = [{ kind: 'strong', text: ours(context, service.at, service.item) }, `: ${say(service.action)}`];
+  const first = [joined([item, basis]), unbroken(service.every?.text ?? '')] as const;
+  if (isSilent(due)) return row(...first, '', '', ...(why ? [''] : []));
   return row(
-    joined([[{ kind: 'strong', text: ours(context, service.at, service.item) }, `: ${say(service.action)}`], basis]),
-    unbroken(service.every?.text ?? ''),
+    ...first,
     why ? joined([lastDone(context, due), lastRecord(due)], ', ') : lastDone(context, due),
     dueCell(context, due, why),
     ...(why ? [atPace(context.say, due)] : []),

@@ -12,7 +12,18 @@ export const settings = defineView({
   purpose: 'Settings with value and range, and fluids with quantity and grade.',
   needs: 'machine',
   options: [],
-  blocks: (context) => [...settingBlocks(context), ...fluidBlocks(context)],
+  blocks: (context) => {
+    const { settings: set, fluids } = context.book.records.maker;
+    const [ofSettings, ofFluids] = [set, fluids].map((all) => oneBook(all.map(({ source }) => source)));
+    // One book for both is named once, below both.
+    const once = ofSettings === ofFluids;
+    return [
+      ...settingBlocks(context),
+      ...(once ? [] : bookLine(context, ofSettings)),
+      ...fluidBlocks(context),
+      ...bookLine(context, ofFluids),
+    ];
+  },
 });
 
 /** The page alone where all come from one book, which is named below the table. */
@@ -29,8 +40,7 @@ function oneBook(all: readonly Source[]): string | undefined {
   return titles.size === 1 ? title : undefined;
 }
 
-function bookLine({ say }: ViewContext, all: readonly Source[]): readonly Block[] {
-  const title = oneBook(all);
+function bookLine({ say }: ViewContext, title: string | undefined): readonly Block[] {
   return title === undefined ? [] : [paragraphs(`${say('Pages are those of')}: ${title}.`)];
 }
 
@@ -63,7 +73,6 @@ function settingBlocks(context: ViewContext): readonly Block[] {
       empty: say('No setting is recorded.'),
       use: 'read',
     },
-    ...bookLine(context, all),
   ];
 }
 
@@ -87,6 +96,5 @@ function fluidBlocks(context: ViewContext): readonly Block[] {
       empty: say('No fluid is recorded.'),
       use: 'read',
     },
-    ...bookLine(context, all),
   ];
 }

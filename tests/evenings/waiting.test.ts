@@ -94,7 +94,7 @@ next: crank seals out`,
   expect(first).toContain('Ordered: gasket set (a shop)');
   expect(later.sheet('parts-to-get')).toMatch(/On its way[^#]*gasket set \| a shop, no day promised/u);
   expect(later.page('measurements.html')).toMatch(/Cylinder bore \| 56.05 mm \| 10 May 2025[^\n]*worn, usable/u);
-  expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 2025-05-01)');
+  expect(later.sheet('hold-points')).toContain('the proof ran out (1 month: until 1 May 2025)');
 });
 
 test('15: back at it, and what was left half way is gone on with', () => {

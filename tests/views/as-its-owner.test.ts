@@ -65,3 +65,43 @@ test('the speeds of a machine whose clock counts miles stand in miles first', ()
   expect(pageSays(tern, 'settings.html')).toMatch(/mph for 1000 rpm.*km\/h for 1000 rpm/u);
   expect(pageSays(finch, 'settings.html')).toMatch(/km\/h for 1000 rpm.*mph for 1000 rpm/u);
 });
+
+describe('what is said of many lines at once', () => {
+  test('stands above services that no record names, and not in each', () => {
+    const says = sheetSays(finch, 'service-due');
+    expect(says.match(/an unknown history counts as due/gu)).toHaveLength(1);
+    expect(says).toContain('Fork oil: renew');
+  });
+  test('what is due already is not told again among what is done together', () => {
+    const [, together = ''] = sheetSays(finch, 'service-due').split('Done together');
+    expect(together).toContain('Brake fluid');
+    expect(together).not.toContain('Fork oil');
+  });
+  test('a reason that most causes share stands above them, and another one beside its cause', () => {
+    const says = sheetSays(binderOf('tests/fixtures/from-the-manual', today), 'next-test');
+    expect(says.match(/common on what has stood/giu)).toHaveLength(1);
+    expect(says).toMatch(/Ignition timing wrong \(moved since/u);
+  });
+  test('a lot for the plater is one line, in the bag where it ends', () => {
+    const says = sheetSays(finch, 'plating-batch');
+    expect(says.match(/Rear spindle nut/gu)).toHaveLength(1);
+    expect(says).toMatch(/Rear spindle nut[^\n]*bag 3/u);
+  });
+});
+
+test('engine oil is no part that could be original', () => {
+  const says = sheetSays(tern, 'originality');
+  expect(says).toContain('head gasket');
+  expect(says).not.toContain('engine oil');
+});
+
+test('inches are read in inches', () => {
+  const says = pageSays(tern, 'measurements.html');
+  expect(says).toContain('read in inches');
+  expect(says).not.toContain('read in in;');
+});
+
+test('an evening with one job tells its obstacles once', () => {
+  expect(sheetSays(tern, 'evening')).not.toContain('What would free most');
+  expect(sheetSays(binderOf('tests/fixtures/from-the-manual', today), 'evening')).toContain('What would free most');
+});

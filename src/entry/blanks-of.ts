@@ -65,7 +65,7 @@ function checkBlanks(item: CheckItem): readonly Blank[] {
     singly,
     ...caution,
     ...(item.done === true ? { given: 'yes' } : {}),
-    ...(item.state === undefined ? {} : { last: item.state }),
+    ...(item.state === undefined ? {} : { last: plainText(item.state) }),
   };
   if (item.blank === undefined) return [tick];
   const { unit, hint, written } = item.blank;

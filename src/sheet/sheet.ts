@@ -106,7 +106,7 @@ export interface ChecklistBlock {
     readonly blank?: { readonly unit: string; readonly hint?: string; readonly written?: string };
     /** A line of safety: ticked by itself, never together with others. */
     readonly singly?: boolean;
-    readonly state?: string;
+    readonly state?: Text;
     readonly caution?: { readonly grade: Grade; readonly text: string };
   }[];
 }

@@ -1,11 +1,12 @@
 // One hold point: held, because, or clear on the records; each check with its reason and what proved or undid it. Never a verdict on safety.
 import { askedUnit } from '../book/asked-unit.ts';
 import type { CheckState, HoldState } from '../book/book.ts';
-import type { Block, ChecklistBlock } from '../sheet/sheet.ts';
-import { heading, paragraphs, stack } from './wording/blocks.ts';
+import type { Block, ChecklistBlock, Inline, Text } from '../sheet/sheet.ts';
+import { heading, joined, paragraphs, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { countOf } from './wording/count.ts';
 import { dayText, withDates } from './wording/day.ts';
+import { jobTitle } from './wording/job.ts';
 import { itemName, plain } from './wording/named.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
@@ -102,32 +103,32 @@ function undoneWhat({ book }: ViewContext, what: string): string {
   return withDates(name === plain(id) ? what : name + what.slice(id.length));
 }
 
-function stateText(context: ViewContext, state: CheckState): string {
+function stateText(context: ViewContext, state: CheckState): Text {
   const { say } = context;
   if (state.state === 'each time') return say('each time');
   if (state.released !== undefined) return releasedText(say, state.released);
   if (state.state === 'undone') {
-    const by =
+    const by: readonly Inline[] =
       state.undoneBy === undefined
-        ? ''
-        : ` ${say('by')} ${undoneWhat(context, state.undoneBy.what)} (${state.undoneBy.job.title})`;
-    const was = state.by === undefined ? '' : `; ${say('before that')}: ${proofText(say, state.by)}`;
-    return `${say('undone')}${by}${state.why === undefined ? '' : `: ${withDates(state.why)}`}${was}`;
+        ? []
+        : [` ${say('by')} ${undoneWhat(context, state.undoneBy.what)} (`, jobTitle(state.undoneBy.job), ')'];
+    const was = state.by === undefined ? undefined : joined([say('before that'), proofText(say, state.by)], ': ');
+    return joined([[say('undone'), ...by, state.why === undefined ? '' : `: ${withDates(state.why)}`], was]);
   }
   if (state.state !== 'proved' || state.by === undefined)
     return [say('not proved'), state.why ?? ''].filter(Boolean).join(': ');
   const good = state.goodFor?.day === undefined ? undefined : `${say('good until')} ${dayText(state.goodFor.day)}`;
-  return [proofText(say, state.by), good].filter((word) => word !== undefined).join(', ');
+  return joined([proofText(say, state.by), good], ', ');
 }
 
 /** Proved when, by which record, by whose hand, looked at by whom, with what value. */
-function proofText(say: ViewContext['say'], by: NonNullable<CheckState['by']>): string {
-  const words = [
+function proofText(say: ViewContext['say'], by: NonNullable<CheckState['by']>): Text {
+  const words: readonly (Text | undefined)[] = [
     `${say('proved')} ${dayText(by.day)}`,
     by.hand,
     by.checkedBy === undefined ? undefined : `${say('checked by')} ${by.checkedBy}`,
     by.value,
-    `${say('in')} “${by.job.title}”`,
+    [`${say('in')} “`, jobTitle(by.job), '”'],
   ];
-  return words.filter((word) => word !== undefined && word !== '').join(', ');
+  return joined(words, ', ');
 }

@@ -1,5 +1,6 @@
 // Proof that runs out by time or distance, and what a person lets pass without proof.
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/entry/plain-text.ts';
 import { pointBlocks } from '../../src/views/hold-point.ts';
 import type { Release } from '../../src/records/model.ts';
 import { book, check, content, day, hold, interval, job, nowhere, ridden, ticked } from './records.ts';
@@ -117,7 +118,7 @@ describe('released by hand', () => {
       held === undefined
         ? []
         : pointBlocks(context, held).flatMap((block) => (block.type === 'checklist' ? block.items : []));
-    expect(list.map((one) => one.state?.replaceAll(/\s/gu, ' '))).toEqual([
+    expect(list.map((one) => plainText(one.state ?? '').replaceAll(/\s/gu, ' '))).toEqual([
       expect.stringMatching(/^proved 1 January 2026, owner, in “[^”]+”, good until 1 January 2027$/u),
       'Released by hand by owner: pushed to the station; until 30 June 2026',
     ]);

@@ -113,7 +113,7 @@ function itemText(item: Extract<Block, { type: 'checklist' }>['items'][number]):
     ...(item.caution === undefined ? [] : [`${item.caution.grade}: ${item.caution.text}`]),
     `${item.done === true ? '[x]' : '[ ]'} ${text(item.text)}${item.blank === undefined ? '' : ` [____] ${item.blank.unit}`}`,
     ...(item.why === undefined ? [] : [`    why: ${text(item.why)}`]),
-    ...(item.state === undefined ? [] : [`    ${item.state}`]),
+    ...(item.state === undefined ? [] : [`    ${text(item.state)}`]),
   ].join('\n');
 }
 

@@ -17,7 +17,7 @@ export function checklistHtml({ items }: ChecklistBlock, scope: Scope): string {
 
 function itemHtml(item: Item, scope: Scope): string {
   const { id, text, why, done, blank, state, caution } = item;
-  const stands = state === undefined || state === '' ? '' : ` <span class="state">${escapeHtml(state)}</span>`;
+  const stands = state === undefined || state === '' ? '' : ` <span class="state">${textHtml(state, scope)}</span>`;
   return (
     `<li data-blank="${escapeHtml(id)}">\n${caution === undefined ? '' : cautionHtml(caution)}` +
     `<div class="check">${tickHtml(done === true)}<div class="what"><p>${textHtml(text, scope)}${stands}</p>\n` +

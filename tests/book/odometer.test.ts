@@ -62,6 +62,14 @@ describe('distance of the machine', () => {
     // Due before a clock that began at 40 mi was fitted: it has never shown that, neither below nought nor near its last digits.
     expect(due([served('2026-01-01', '7900 mi'), at('2026-04-01', '50 mi')], lower)).toEqual([8000, undefined]);
   });
+  it('reads the old clock once more on the day that it was taken off', () => {
+    const clock = [
+      period('first', ['1969-05-01', '0 mi'], { to: ['2026-03-14', '8106 mi'] }),
+      period('second', ['2026-03-14', '23418 mi']),
+    ];
+    const made = withClock([at('2026-03-14', '8100 mi'), at('2026-05-01', '23500 mi')], clock);
+    expect(miles(made)).toEqual([0, 8100, 8106, 8106, 8188]);
+  });
   it('takes the same reading twice for no new round of the digits', () => {
     const rolled = [period('one', ['1969-05-01', '0 mi'], { state: 'rolled over' })];
     const twice = [at('2025-01-01', '99990 mi'), at('2025-02-01', '12 mi'), at('2025-02-02', '12 mi')];

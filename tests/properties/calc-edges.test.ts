@@ -1,0 +1,89 @@
+// What a calculation says at its very edges, and which of two it takes: there a slip of one sign shows nowhere else, and may hurt.
+import { describe, expect, test } from 'vitest';
+import { projectWear } from '../../src/calc/wear-projection.ts';
+import { workOut } from '../../src/calc/work.ts';
+
+type Given = Readonly<Record<string, string>>;
+
+const size = (id: string, given: Given, output: string): number =>
+  workOut(id, given).figures[output]?.quantity ?? Number.NaN;
+
+describe('the load of a cover’s screw', () => {
+  const preload = (mark: string, into: string): number =>
+    size('cover-torque', { thread: 'M6', class: mark, into }, 'preload');
+  const halfStrip = (material: string): number =>
+    size('thread-strip', { thread: 'M6', into: material, engagement: '9 mm' }, 'strip load') / 2;
+  const ofProof = (mark: string): number => 0.75 * size('bolt-strength', { thread: 'M6', class: mark }, 'proof load');
+
+  test('is the lesser of what the screw and what the hole can bear', () => {
+    expect(preload('12.9', 'aluminium') / halfStrip('aluminium')).toBeCloseTo(1, 3);
+    expect(preload('12.9', 'aluminium')).toBeLessThan(ofProof('12.9') / 2);
+    // The published proof load is rounded.
+    expect(preload('4.8', 'aluminium') / ofProof('4.8')).toBeCloseTo(1, 2);
+    expect(preload('4.8', 'aluminium')).toBeLessThan(halfStrip('aluminium'));
+  });
+
+  test('grows by the wider hole of an insert, and by no more', () => {
+    const gain = preload('12.9', 'aluminium with wire thread insert') / preload('12.9', 'aluminium');
+    // An insert for M6 sits in a thread of 7.08 mm.
+    expect(gain).toBeGreaterThan(1.1);
+    expect(gain).toBeLessThan(1.3);
+  });
+
+  test('is turned into torque by the least friction at its top, so that a slippery thread is not overdone', () => {
+    const given = { thread: 'M6', class: '4.8', into: 'aluminium', threads: 'dry' };
+    const figure = workOut('cover-torque', given).figures['torque'];
+    const friction = figure?.origin.kind === 'worked out' ? figure.origin.working.inputs : [];
+    const of = (symbol: string): number => friction.find((one) => one.symbol === symbol)?.figure.quantity ?? Number.NaN;
+    const nut = (mu: number): number => 0.159 + 0.577 * mu * 5.35 + (mu * 8.3) / 2;
+    expect(of('μ_low')).toBeLessThan(of('μ_high'));
+    const wanted = (preload('4.8', 'aluminium') * nut(of('μ_low'))) / 1000;
+    expect((figure?.band?.high ?? 0) / wanted).toBeGreaterThan(0.95);
+    expect((figure?.band?.high ?? 0) / wanted).toBeLessThan(1.05);
+  });
+});
+
+describe('a torque wrench', () => {
+  const verdict = (torque: number): string | undefined =>
+    workOut('wrench-range', { torque: `${String(torque)} N·m`, least: '10 N·m', greatest: '60 N·m' }).words['verdict'];
+  test('can do what lies on the ends of its scale, and nothing beyond them', () => {
+    const low = 'in its range, but below the 20 % at which wrenches are checked';
+    expect([9.9, 10, 11.9, 12, 60, 60.1].map(verdict)).toEqual([
+      'below its range',
+      low,
+      low,
+      'in its range',
+      'in its range',
+      'above its range',
+    ]);
+  });
+
+  test('has no setting once an extension points back to its grip', () => {
+    const setting = (extension: string, angle = '0°') =>
+      workOut('wrench-setting', { torque: '20 N·m', length: '300 mm', extension, angle });
+    for (const worked of [setting('-300 mm'), setting('-301 mm'), setting('-300 mm', '60°')]) {
+      expect(worked.figures['setting']).toBeUndefined();
+      expect(worked.doubts.map((one) => one.code)).toEqual(['calculation-out-of-range']);
+    }
+    expect(setting('-150 mm').figures['setting']?.quantity).toBeCloseTo(40, 9);
+  });
+});
+
+test('a shim between two sizes is rounded the way that was asked for', () => {
+  const given = { old: '2.52 mm', measured: '0.30 mm', wanted: '0.37 mm', step: '0.02 mm' };
+  const shim = (rounding: string): number => Math.round(size('shim', { ...given, rounding }, 'shim') * 1e6) / 1e3;
+  expect(['larger clearance', 'smaller clearance', 'nearest'].map(shim)).toEqual([2.44, 2.46, 2.46]);
+});
+
+describe('wear', () => {
+  const points = (...values: readonly number[]) => values.map((value, index) => ({ at: index * 1000, value }));
+  test('that has come to the very limit has reached it', () => {
+    expect(projectWear(points(50, 50.05, 50.1), 50.1, 1).kind).toBe('past');
+    expect(projectWear(points(4, 3.75, 3.5), 3.5, -1).kind).toBe('past');
+    expect(projectWear(points(50, 50.05, 50.099), 50.1, 1).kind).toBe('span');
+  });
+  test('that has not reached its limit cannot have done so earlier', () => {
+    const found = projectWear(points(50, 50.08, 50.02, 50.09, 50.05), 50.1, 1);
+    expect(found).toMatchObject({ kind: 'span', earliest: 4000 });
+  });
+});

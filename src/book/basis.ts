@@ -34,11 +34,24 @@ export function shorter(key: string): string | undefined {
   return places.has(last) || /^[+\d]/u.test(last) ? key.slice(0, cut) : undefined;
 }
 
+/** What compression hangs on, whichever of them the book measures it on: any of them renewed, and it begins again. */
+const holdCompression = [
+  'rings',
+  'piston rings',
+  'piston',
+  'barrel',
+  'cylinder',
+  'valves',
+  'inlet valve',
+  'exhaust valve',
+];
+
 /** Which measured items a part carries: by the item's own name and by the part it is measured on. */
 export function itemsByPart(limits: ReadonlyMap<string, Limit>, key: Namer): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   for (const [item, limit] of limits) {
-    const parts = limit.of === undefined ? [item] : [item, key(limit.of)];
+    const held = limit.unit.dimension === 'gauge pressure' && /\bcompression\b/u.test(item) ? holdCompression : [];
+    const parts = [item, ...(limit.of === undefined ? [] : [key(limit.of)]), ...held.map(key)];
     for (const part of new Set(parts)) {
       const items = found.get(part) ?? [];
       items.push(item);

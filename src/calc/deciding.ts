@@ -8,6 +8,7 @@ import { withUnit } from '../figure/print.ts';
 import { calculation } from './calculation.ts';
 import { list, quantity, result, saying, words } from './input.ts';
 import { judge, repeats } from './limit-verdict.ts';
+import { projectionResults } from './projection-results.ts';
 import { projectWear } from './wear-projection.ts';
 
 export const limitVerdict = calculation({
@@ -125,21 +126,6 @@ export const wearToLimit = calculation({
       given.maybe('uncertainty', millimetre) ?? 0,
       given.words('first') === 'new',
     );
-    if (found.kind === 'past') return { remark: found.because };
-    if (found.kind === 'measure again') return { again: found.at, remark: 'measure again: ' + found.because };
-    const last = Math.max(...distances);
-    if (found.latest === undefined) {
-      return {
-        reached: found.middle,
-        left: found.middle - last,
-        remark: 'the scatter is too large to say when at the latest',
-      };
-    }
-    const narrow = found.latest - found.earliest < 1e-9;
-    const span = (from: number): { value: number; low: number; high: number } | number =>
-      narrow
-        ? found.middle - from
-        : { value: found.middle - from, low: found.earliest - from, high: (found.latest ?? found.middle) - from };
-    return { reached: span(0), left: span(last) };
+    return projectionResults(found, Math.max(...distances));
   },
 });

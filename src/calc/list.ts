@@ -9,6 +9,7 @@ import { chainAdjustment, chainCentreDistance, chainLength, sprocketDiameter } f
 import { chainWear, wornLength } from './chain-wear.ts';
 import { clearanceVolume, compressionRatio, ratioFromPressures } from './compression-ratio.ts';
 import { coverTorqueBand } from './cover-torque.ts';
+import { compressionToLimit } from './compression-to-limit.ts';
 import { compressionSpread, compressionState, crankingPressure } from './cranking-pressure.ts';
 import { limitVerdict, repeatReadings, wearToLimit } from './deciding.ts';
 import { displacement } from './displacement.ts';
@@ -117,6 +118,7 @@ export const calculations: readonly Calculation[] = [
   limitVerdict,
   repeatReadings,
   wearToLimit,
+  compressionToLimit,
   monthsFrom,
 ];
 

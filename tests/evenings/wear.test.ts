@@ -41,3 +41,40 @@ test('20: past the nearer rule only the farther one has a way left', () => {
   expect(text).toMatch(/it began at 254\.0 mm: about \d[\d ]* km to the industrial rule\./u);
   expect(text).not.toContain('km to 2 %');
 });
+
+const gauge =
+  'splitpin: 1\ninstruments:\n  - {id: gauge, name: Compression gauge, measures: gauge pressure, resolution: 0.1 bar}\n';
+/** Compression on four days, 2000 km apart, with the words that a test speaks of. */
+function pressures(
+  found: readonly string[],
+  words: readonly string[] = [],
+  more: Readonly<Record<string, string>> = {},
+) {
+  const jobs = found.map((bar, index): readonly [string, string] => [
+    `2026-0${String(index + 1)}-01-compression`,
+    `kind: measuring\nodometer: ${String(2000 * (index + 1))} km\nreadings: [{item: compression, found: ${bar}, ${words[index] ?? 'condition: "cold, dry", instrument: gauge'}}]`,
+  ]);
+  const made = evening('2026-05-20', { ...Object.fromEntries(jobs), ...more }, { machine, maker, instruments: gauge });
+  return made.page('measurements.html');
+}
+const falling = 'falling evenly as until now, the limit is reached at';
+
+test('compression that falls is projected to its limit, counted from its highest', () => {
+  const even = pressures(['9.6 bar', '9.2 bar', '8.8 bar', '8.4 bar']);
+  expect(even).toMatch(new RegExp(`${falling} 14 027 to 16 152 km`, 'u'));
+  // New rings bed in: the first reading, lower than the next, is not on the line.
+  const bedded = pressures(['8.0 bar', '9.2 bar', '8.8 bar', '8.4 bar']);
+  expect(bedded).toContain(falling);
+  expect(pressures(['8.0 bar', '8.2 bar', '9.2 bar', '8.8 bar'])).not.toContain(falling);
+});
+
+test('compression read otherwise is not projected: another gauge or none named, another condition, before a rebore', () => {
+  const bars = ['9.6 bar', '9.2 bar', '8.8 bar'];
+  const cold = 'condition: "cold, dry"';
+  expect(pressures(bars, [cold, cold, cold])).not.toContain(falling);
+  expect(pressures(bars, ['condition: hot, instrument: gauge'])).not.toContain(falling);
+  expect(pressures(bars, [`${cold}, instrument: a borrowed gauge`])).not.toContain(falling);
+  const rebored = 'work: [{replaced: rings}]';
+  expect(pressures(bars, [], { '2026-02-15-rings': rebored })).not.toContain(falling);
+  expect(pressures(bars)).toContain(falling);
+});

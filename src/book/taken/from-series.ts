@@ -18,7 +18,8 @@ function asked(ask: Ask): Series | undefined {
 
 /**
  * Readings of one line of wear: the position asked for (else that of the newest reading), the condition of the newest, since the
- * part was renewed, with a known distance.
+ * part was renewed, with a known distance. Of pressures only those of the gauge that read the newest: two gauges differ by more
+ * than an engine wears in years, so without the name of one there is no line.
  */
 export function wearLine(series: Series, at?: string): readonly ReadPoint[] {
   return lineAt(series, at ?? '');
@@ -30,11 +31,14 @@ const lineAt = once((series: Series, at: string): readonly ReadPoint[] => {
   if (last === undefined) return [];
   const since = series.basis.findLast((one) => one.from <= last.point.day)?.from;
   const condition = last.point.condition.join(', ');
+  const { instrument } = last.point;
+  const byGauge = last.written.unit.dimension === 'gauge pressure';
   return points.filter(
     ({ point }) =>
       point.position === last.point.position &&
       point.condition.join(', ') === condition &&
       point.machineDistance !== undefined &&
+      (!byGauge || (instrument !== undefined && point.instrument === instrument)) &&
       (since === undefined || point.day > since || (point.day === since && point.side === 'left')),
   );
 });

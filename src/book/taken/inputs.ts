@@ -107,6 +107,10 @@ const takers: Readonly<Record<string, Taker>> = {
   'wear-to-limit/limit': series.lineLimit,
   'wear-to-limit/uncertainty': series.lineUncertainty,
   'wear-to-limit/first': series.lineBegins,
+  'compression-to-limit/distances': series.lineDistances,
+  'compression-to-limit/readings': series.lineReadings,
+  'compression-to-limit/limit': series.lineLimit,
+  'compression-to-limit/uncertainty': series.lineUncertainty,
 };
 
 /** How an input of a calculation is taken from a machine; undefined where no machine says it. */

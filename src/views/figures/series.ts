@@ -16,20 +16,32 @@ export interface SeriesFigure extends NamedFigure {
 
 const tooFew = 2;
 
+/**
+ * What wears towards a limit, by the kind of its readings. Resistances, volts and times do neither: a coil fails at once, a joint
+ * corrodes with the weather, a battery and a fluid age by the month.
+ */
+const projections: Readonly<Record<string, string>> = {
+  length: 'wear-to-limit',
+  'gauge pressure': 'compression-to-limit',
+};
+
 function positions(series: Series): readonly string[] {
   return [...new Set(series.points.map((point) => point.position))];
 }
 
-function projection(book: Book, series: Series, position: string): OnMachine | undefined {
-  return calculationOn(book, 'wear-to-limit', {}, { item: series.item, at: position });
+function projection(book: Book, series: Series, position: string, by: string): OnMachine | undefined {
+  return calculationOn(book, by, {}, { item: series.item, at: position });
 }
 
 /** Where each line of wear reaches its limit; nothing where there is no limit, no wear or too little to go by. */
 export function wearFigures(book: Book, series: Series): readonly SeriesFigure[] {
-  if (series.limit?.limit === undefined || series.limit.unit.dimension !== 'length') return [];
+  const by = series.limit?.limit === undefined ? undefined : projections[series.limit.unit.dimension];
+  // A tyre is pumped up and a fork aired: their pressures are set, and wear towards nothing.
+  if (by === undefined || (by === 'compression-to-limit' && !/compression/iu.test(`${series.item} ${series.name}`)))
+    return [];
   if (series.points.length < tooFew) return [];
   return positions(series).flatMap((position): readonly SeriesFigure[] => {
-    const worked = projection(book, series, position)?.worked;
+    const worked = projection(book, series, position, by)?.worked;
     const reached = worked?.figures['reached'];
     if (reached === undefined) return [];
     const name = position === '' ? series.name : `${series.name}, ${position}`;

@@ -18,12 +18,13 @@ export function seriesLines(context: ViewContext, series: Series): readonly Text
 }
 
 function wearLines({ book, say }: ViewContext, series: Series): readonly Text[] {
+  const falls = series.limit?.unit.dimension === 'gauge pressure';
   return wearFigures(book, series).map((one): Text => {
     const where = one.position === '' ? '' : `${one.position}: `;
     const remark = one.remark === undefined ? '' : ` (${say(one.remark)})`;
     const link = { kind: 'figure', text: resultText(one.figure), to: `working:${one.id}` } as const;
     return [
-      `${where}${say('worn evenly as until now, the limit is reached at')} `,
+      `${where}${say(falls ? 'falling evenly as until now, the limit is reached at' : 'worn evenly as until now, the limit is reached at')} `,
       link,
       ` ${say('of the machine')}${remark}`,
     ];

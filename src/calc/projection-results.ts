@@ -1,0 +1,25 @@
+// What a projection comes to as results of a calculation: where the limit is reached, what is left, where to measure again, and why not.
+import type { Result } from './calculation.ts';
+import type { Projection } from './wear-projection.ts';
+
+export interface ProjectionResults {
+  readonly reached?: number | Result;
+  readonly left?: number | Result;
+  readonly again?: number | undefined;
+  readonly remark?: string;
+}
+
+/** `last` is the distance of the last reading, in the unit of the projection. */
+export function projectionResults(found: Projection, last: number): ProjectionResults {
+  if (found.kind === 'past') return { remark: found.because };
+  if (found.kind === 'measure again') return { again: found.at, remark: 'measure again: ' + found.because };
+  const { middle, earliest, latest } = found;
+  if (latest === undefined) {
+    const remark = 'the scatter is too large to say when at the latest';
+    return { reached: middle, left: middle - last, remark };
+  }
+  const narrow = latest - earliest < 1e-9;
+  const span = (from: number): number | Result =>
+    narrow ? middle - from : { value: middle - from, low: earliest - from, high: latest - from };
+  return { reached: span(0), left: span(last) };
+}

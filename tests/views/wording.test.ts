@@ -6,7 +6,7 @@ import type { Figure } from '../../src/figure/figure.ts';
 import { readQuantity } from '../../src/quantity/read-quantity.ts';
 import { anchor, joined } from '../../src/views/wording/blocks.ts';
 import { capped } from '../../src/views/wording/capped.ts';
-import { dayText, looseDateText, spanText, withDates } from '../../src/views/wording/day.ts';
+import { dayText, looseDateText, spanText, withDates, withLastDay } from '../../src/views/wording/day.ts';
 import { withJobs } from '../../src/views/wording/job.ts';
 import { seriesPlot } from '../../src/views/wording/series-plot.ts';
 import { stagesText, torqueAsWritten, torqueInOtherUnits } from '../../src/views/wording/torque.ts';
@@ -31,6 +31,11 @@ describe('dates', () => {
   ])('%s is read aloud as %s', (text, said) => {
     const read = readDaySpan(text);
     expect(read.ok ? spaced(spanText(read.value)) : read.why).toBe(said);
+  });
+  test('behind the title of a record, which stays as it was written', () => {
+    expect(spaced(withLastDay('read last: Notes of 2024-05-04, 2026-09-19, right'))).toBe(
+      'read last: Notes of 2024-05-04, 19 September 2026, right',
+    );
   });
   test('in sentences of the book and on papers', () => {
     expect(spaced(withDates('by date on 2026-08-06, 97 days over'))).toBe('by date on 6 August 2026, 97 days over');

@@ -5,6 +5,7 @@ import { typedFigure, widthOf, type Width } from '../../calc/typed-figure.ts';
 import type { Book } from '../../book/book.ts';
 import { takeFrom } from '../../book/taken/on-machine.ts';
 import type { Taken, Which } from '../../book/taken/taken.ts';
+import { withLastDay } from '../wording/day.ts';
 
 export interface Filled {
   /** Texts by the names of the inputs; what the machine does not say is not there. */
@@ -33,7 +34,7 @@ export function filledFor(book: Book, id: string, which: Which = {}): Filled {
   const taken = takeFrom(book, calculation, {}, which);
   return {
     values: Object.fromEntries(taken.map((one) => [one.input, typedText(one)])),
-    from: Object.fromEntries(taken.map(({ input, from }) => [input, from])),
+    from: Object.fromEntries(taken.map(({ input, from }) => [input, withLastDay(from)])),
     widths: Object.fromEntries(
       taken.flatMap(({ input, value, typed }) => {
         // Teeth say their ratio exactly.

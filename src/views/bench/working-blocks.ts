@@ -8,6 +8,7 @@ import type { Block, Row, Text } from '../../sheet/sheet.ts';
 import { calculationFile } from '../calculations.ts';
 import type { ViewContext } from '../view.ts';
 import { calculationCautions } from '../wording/calculation-cautions.ts';
+import { withLastDay } from '../wording/day.ts';
 import { column, heading, lines, paragraphs, row, sentence, stack } from '../wording/blocks.ts';
 import { resultText } from '../wording/figure.ts';
 import { unitTables } from './unit-tables.ts';
@@ -51,7 +52,7 @@ function onMachine(context: ViewContext, one: Calculation): readonly Block[] {
       type: 'table',
       columns: [column(say('What'), 5), column(say('Value'), 4, 'right'), column(say('From'), 8)],
       rows: taken.map(({ input: name, value, from }): Row => {
-        return row(sentence(say(one.inputs[name]?.name ?? name)), valueText(value), from);
+        return row(sentence(say(one.inputs[name]?.name ?? name)), valueText(value), withLastDay(from));
       }),
       empty: '',
       use: 'read',

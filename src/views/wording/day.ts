@@ -44,3 +44,8 @@ export function withDates(sentence: string): string {
     return date === undefined ? name : `${date.replace(/^0/, '')}\u00a0${name}`;
   });
 }
+
+/** `read last: Autumn service, 2026-09-19` with its day as it is read aloud; the title before it stays as its owner wrote it. */
+export function withLastDay(place: string): string {
+  return place.replaceAll(/(?<=, )\d{4}-\d{2}-\d{2}(?=[,;)]|$)/gu, withDates);
+}

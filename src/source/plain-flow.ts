@@ -10,8 +10,8 @@ interface Reader {
   at: number;
 }
 
-const name = /([A-Za-z][\w()./ -]*): +/y;
-const word = /[^,[\]{}]+/y;
+const name = /[A-Za-z][\w()./ -]*: +/y;
+const signs: ReadonlySet<number> = new Set([',', '[', ']', '{', '}'].map((sign) => sign.charCodeAt(0)));
 
 /** The tree of a text that begins with a bracket; undefined where it is not plain or more follows. */
 export function flowAt(text: string): Tree | undefined {
@@ -30,12 +30,18 @@ function valueAt(reader: Reader, depth: number): Tree | undefined {
     reader.at += quote.length;
     return quote.slice(1, -1);
   }
-  word.lastIndex = reader.at;
-  const said = word.exec(reader.text)?.[0] ?? '';
+  const said = wordAt(reader.text, reader.at);
   // Our mark for what is not known is seen only with a space or the bracket before it.
   if (withoutSpaces(said) === '?' && !/[ []/.test(reader.text[reader.at - 1] ?? '')) return undefined;
   reader.at += said.length;
   return plainScalar(said);
+}
+
+/** Up to the next sign; there are thousands of values, and what a pattern finds would be made for each. */
+function wordAt(text: string, from: number): string {
+  let end = from;
+  while (end < text.length && !signs.has(text.charCodeAt(end))) end += 1;
+  return text.slice(from, end);
 }
 
 /** True when another entry follows; false at the end; undefined for anything else. */
@@ -72,15 +78,23 @@ function listAt(reader: Reader, depth: number): Tree | undefined {
   }
 }
 
+/** A key with its colon and the spaces after it; undefined where none is, or where a space stands before the colon. */
+function keyAt(reader: Reader): string | undefined {
+  const { text, at } = reader;
+  name.lastIndex = at;
+  if (!name.test(text)) return undefined;
+  reader.at = name.lastIndex;
+  let colon = reader.at - 1;
+  while (text.charCodeAt(colon) === 0x20) colon -= 1;
+  return text.charCodeAt(colon - 1) === 0x20 ? undefined : text.slice(at, colon);
+}
+
 function groupAt(reader: Reader, depth: number): Tree | undefined {
   const group: Record<string, Tree> = {};
   if (isEmpty(reader, '}')) return group;
   for (;;) {
-    name.lastIndex = reader.at;
-    const match = name.exec(reader.text);
-    const key = match?.[1];
-    if (match === null || key === undefined || key.endsWith(' ') || Object.hasOwn(group, key)) return undefined;
-    reader.at += match[0].length;
+    const key = keyAt(reader);
+    if (key === undefined || Object.hasOwn(group, key)) return undefined;
     const value = valueAt(reader, depth + 1);
     if (value === undefined) return undefined;
     group[key] = value;

@@ -28,6 +28,18 @@ describe.each(['demo-bike', 'tests/fixtures/tern-350', 'tests/fixtures/finch-125
     }
     expect(filled).toBeGreaterThan(5);
   });
+  it('fills in nothing that the working has no room for', () => {
+    const book = readMachine(folder, '2026-11-14', {}).binder?.book;
+    if (book === undefined) throw new Error(`${folder} cannot be read`);
+    for (const { id } of calculations) {
+      const onIt = calculationOn(book, id);
+      const taken = new Set(onIt?.taken.map(({ input }) => input));
+      const wrong = (onIt?.worked.doubts ?? []).filter(
+        ({ code, input = '' }) => code === 'calculation-out-of-range' && taken.has(input),
+      );
+      expect(wrong, id).toEqual([]);
+    }
+  });
 });
 
 it('takes a bare number in the unit of its input, and leaves what has one', () => {

@@ -97,6 +97,8 @@ const takers: Readonly<Record<string, Taker>> = {
   'piston-clearance/bore': readings.smallestBore,
   'piston-clearance/skirt': readings.skirt,
   'ring-gap/bore': geometry.bore,
+  // The bore of a jet is not that of the engine.
+  'jet-area/bore': () => undefined,
   'limit-verdict/reading': series.readingWords,
   'limit-verdict/uncertainty': series.uncertaintyWords,
   'limit-verdict/standard': series.standardWords,

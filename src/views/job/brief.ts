@@ -11,7 +11,7 @@ import type { ViewContext } from '../view.ts';
 import { briefReadings } from './brief-readings.ts';
 import { briefWork } from './brief-work.ts';
 import { findingText } from './findings.ts';
-import { briefChecks, serviceTexts } from './facts.ts';
+import { briefChecks, servicesHead, serviceTexts } from './facts.ts';
 import { jobPhotos } from './photos.ts';
 import { rideWords } from './run.ts';
 
@@ -21,7 +21,7 @@ export function tellInBrief(context: ViewContext, job: Job): readonly Block[] {
   const body = context.prose(job.body);
   const told: readonly Text[] = [
     ...briefWork(context, job),
-    ...named(say('Services done'), serviceTexts(context, job)),
+    ...named(servicesHead(context, job), serviceTexts(context, job)),
     ...named(say('Checks proved'), briefChecks(context, job)),
     ...partLines(context, job),
     ...named(

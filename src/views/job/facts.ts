@@ -77,7 +77,12 @@ export function jobChecks({ book, say }: ViewContext, job: Job, within: string):
 
 function services(asked: Asked, job: Job, within: string): readonly Block[] {
   if (job.services.length === 0) return [];
-  return [heading(3, asked.say('Services done'), `${within}services`), lines(serviceTexts(asked, job))];
+  return [heading(3, servicesHead(asked, job), `${within}services`), lines(serviceTexts(asked, job))];
+}
+
+/** What a planned job names is still to be done. */
+export function servicesHead({ say }: Pick<ViewContext, 'say'>, { state }: Job): string {
+  return say(state === 'planned' ? 'Services to do' : 'Services done');
 }
 
 /** Each service done, `Plugs: renew`. */

@@ -4,6 +4,7 @@ import type { Blank } from './blank.ts';
 import { notDone, notKnown, tickSaid } from './clean-answer.ts';
 import { add, edit, linesOf, refuse, remark, textIn, textsOf, type Draft } from './draft.ts';
 import { inRecord } from '../book/blank-ids.ts';
+import { takeOffLine } from './take-off-line.ts';
 import { readBoxValue } from './read-value.ts';
 import type { Target, WorkLine } from './target.ts';
 
@@ -30,12 +31,6 @@ function tick(draft: Draft, blank: Blank): void {
 
 /** A part that came off or went back; a line that says so already, or that was planned, is not written twice. */
 export function writeWork(draft: Draft, blank: Blank, line: WorkLine, said: string): void {
-  if (!saysYes(draft, blank, said)) return;
-  const there = linesOf(draft, 'work').find(([, one]) => textIn(one, line.verb) === line.thing);
-  if (there !== undefined) {
-    doneLine(draft, blank, there[0]);
-    return;
-  }
   const item: Branch = {
     [line.verb]: line.thing,
     ...(line.bag === undefined ? {} : { bag: line.bag }),
@@ -44,6 +39,15 @@ export function writeWork(draft: Draft, blank: Blank, line: WorkLine, said: stri
       ? {}
       : { fasteners: Object.fromEntries(line.fasteners.map(({ id, count }) => [id, String(count)])) }),
   };
+  if (!saysYes(draft, blank, said)) {
+    if (tickSaid(said) === 'no') takeOffLine(draft, blank, line.verb, item);
+    return;
+  }
+  const there = linesOf(draft, 'work').find(([, one]) => textIn(one, line.verb) === line.thing);
+  if (there !== undefined) {
+    doneLine(draft, blank, there[0]);
+    return;
+  }
   add(draft, blank, 'work', item, `${line.verb} ${line.thing}${line.bag === undefined ? '' : `, bag ${line.bag}`}`);
 }
 
@@ -79,7 +83,10 @@ export function writeTorque(
   said: string,
 ): void {
   if (!target.reached) {
-    if (!saysYes(draft, blank, said)) return;
+    if (!saysYes(draft, blank, said)) {
+      if (tickSaid(said) === 'no') takeOffLine(draft, blank, 'tightened', { tightened: target.thing });
+      return;
+    }
     tick(draft, blank);
     if (tightened(draft, target.thing).length === 0)
       add(draft, blank, 'work', { tightened: target.thing }, 'tightened');

@@ -164,6 +164,25 @@ describe('one record', () => {
     expect(better.changes).toMatchObject([{ was: '24 mm', becomes: '25 mm' }]);
   });
 
+  test('told so, “no” takes out the line of a part that was off by a tick, and nothing that somebody wrote', () => {
+    const off = 'rear wheel/off';
+    const text = put({ [off]: 'yes', 'rear torque arm/off': 'yes' }).value.text;
+    expect(text).toContain('{removed: rear wheel, bag: 3,');
+    const taken = put({ [off]: 'no' }, { instead: true, text }).value;
+    expect(taken.text).not.toContain('removed: rear wheel');
+    expect(taken.text).toContain('removed: rear torque arm');
+    expect(taken.changes).toContainEqual(expect.objectContaining({ was: 'removed rear wheel', becomes: 'not done' }));
+    expect(put({ [off]: '?' }, { instead: true, text }).value.text).toContain('removed: rear wheel');
+    expect(put({ [off]: 'no' }, { text }).value.text).toContain('removed: rear wheel');
+    const noted = text.replace('{removed: rear wheel, ', '{removed: rear wheel, note: leans on the bench, ');
+    const kept = put({ [off]: 'no' }, { instead: true, text: noted }).value.text;
+    expect(kept).toMatch(/removed: rear wheel, note: leans on the bench, bag: 3,[^\n]*done: no/u);
+    // Given back, it is done again, and its words are still there.
+    expect(put({ [off]: 'yes' }, { instead: true, text: kept }).value.text).toMatch(
+      /leans on the bench[^\n]*done: yes/u,
+    );
+  });
+
   test('told so, what was reached takes the place of what was, and a tick that is none is taken out', () => {
     const nut = 'rear-spindle-nut/reached';
     const text = put({ [nut]: '60', 'wheel-rear-out/step-1': 'yes' }).value.text;

@@ -1,4 +1,4 @@
-// People who stand where a record says from whom a part came or to whom work went: a private seller has a name, a firm has a trade.
+// People who stand where a record says from whom a part came, to whom work went or where an old part is kept: a private seller has a name, a firm has a trade.
 import type { Place } from '../problem/problem.ts';
 import type { Records } from '../records/model.ts';
 import type { PrivateValue } from './private-value.ts';
@@ -26,18 +26,25 @@ export function personNamed(text: string, known: ReadonlySet<string>): string | 
   return found === undefined || words.every((one) => one.length < 3) ? undefined : found;
 }
 
+/** What is told of a single word that nothing stands beside: it is left out, and the owner, who reads the list, may let it go. */
+const oneWord = 'one word, of a person or a firm;';
+
+function isAlone(person: string, text: string | undefined): boolean {
+  return !person.includes(' ') && text?.replace(small, '').trim() === person;
+}
+
 /** Each once, at its first place. */
 export function peopleInKeys({ jobs, machine }: Records): readonly PrivateValue[] {
   const known = new Set([machine.make, machine.model, machine.name].flatMap((one) => one.toLowerCase().split(/\s+/u)));
   const said = jobs.flatMap((job): readonly (readonly [string | undefined, Place])[] => [
-    ...job.parts.map(({ from, at }) => [from, at] as const),
+    ...job.parts.flatMap(({ from, originalKept, at }) => [[from, at] as const, [originalKept, at] as const]),
     ...job.work.map(({ verb, to, at }) => [verb === 'sent out' ? to : undefined, at] as const),
   ]);
   const found = new Map<string, PrivateValue>();
   for (const [text, at] of said) {
     const person = text === undefined ? undefined : personNamed(text, known);
     if (person !== undefined && !found.has(person))
-      found.set(person, { what: 'a name', text: person, at, instead: somebody });
+      found.set(person, { what: isAlone(person, text) ? oneWord : 'a name', text: person, at, instead: somebody });
   }
   return [...found.values()];
 }

@@ -77,3 +77,32 @@ test('a name that may go, goes', () => {
   const copy = copyOf({ ...small, 'jobs/2024-05-09-seat.md': job }, [], { ...noChoices, mayGo: ['Ilse Hartog'] });
   expect(textOf(copy)).toContain('to: Ilse Hartog');
 });
+
+const kept = `---
+title: Speedometer changed
+date: 2024-05-10
+kind: repair
+state: done
+parts:
+  - {part: speedometer, from: Brenner, state: fitted, instead of: first speedometer, original kept: with Odalys Hartog}
+  - {part: bulb, from: Kestrel spares, state: fitted, instead of: bulb, original kept: tub 2}
+---
+`;
+
+test('who keeps an old part is left out, and where it lies is not', () => {
+  const text = textOf(copyOf({ ...small, 'jobs/2024-05-10-clock.md': kept }));
+  expect(text).not.toMatch(/Odalys|Hartog/u);
+  expect(text).toContain('original kept: with a private person');
+  expect(text).toContain('original kept: tub 2');
+});
+
+test('one word alone stays with the owner, and the list says that it may be a firm’s', () => {
+  const folder = { ...small, 'jobs/2024-05-10-clock.md': kept };
+  const records = readRecords(asFiles(folder), []).value;
+  if (records === undefined) throw new Error('it cannot be read');
+  const said = whatGoes(copyOf(folder), records, false).join('\n');
+  expect(said).toMatch(/one word, of a person or a firm; “Brenner”/u);
+  expect(said).toMatch(/ a name “Odalys Hartog”/u);
+  expect(textOf(copyOf(folder))).not.toContain('Brenner');
+  expect(textOf(copyOf(folder, [], { ...noChoices, mayGo: ['Brenner'] }))).toContain('from: Brenner');
+});

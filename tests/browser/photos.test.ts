@@ -106,4 +106,25 @@ describe.skipIf(!hasBrowser)('photos', () => {
     expect(faults).toEqual([]);
     await page.context().close();
   });
+
+  it('leave the record in their words a link', async () => {
+    const { page } = await openPage(browser, folder, 'photos.html', { width: 1280, scheme: 'light' });
+    await page.locator('figcaption a').first().click();
+    expect(page.url()).toContain('/jobs/');
+    await page.context().close();
+  });
+
+  it('open the first side of a sheet as they do, and lead to its picture by themselves', async () => {
+    const { page } = await openPage(browser, folder, 'sheets.html', { width: 1280, scheme: 'light' });
+    const side = page.locator('a.side').first();
+    expect(await side.getAttribute('href')).toMatch(/^print\/.+\.svg$/u);
+    await side.focus();
+    await page.keyboard.press('Enter');
+    const view = page.getByRole('dialog', { name: 'First side' });
+    expect(await view.isVisible()).toBe(true);
+    expect(await view.locator('.words').innerText()).toMatch(/^First side: /u);
+    await page.keyboard.press('Escape');
+    expect(await side.evaluate((link) => link === document.activeElement)).toBe(true);
+    await page.context().close();
+  });
 });

@@ -14,7 +14,8 @@ export function whatGoes(copy: BuyersCopy, records: Records, withoutPrices: bool
     ...goes(copy, records, withoutPrices).map((line) => '  ' + line),
     'What this program cannot find, and only you can: first names, nicknames and places that stand in running words and under no',
     'key; firms, which go as they are named above; faces, plates and writing in photographs. A name is known to it by a key',
-    '(`hands`, `by`, `signed`, a seller under `from`, who got it under `to`, who has the old part under `original kept`), by a title (Mrs, Dr) or by “my brother …”.',
+    '(`hands`, `by`, `signed`, a seller under `from`, who got it under `to`, who has the old part under `original kept`),',
+    'by a title (Mrs, Dr) or by “my brother …”.',
     'Read the records once more. What should stay goes under `private words` in machine.yaml, parts of photographs under',
     '`cover`, whole ones under `private: yes`; a name in the first list that may go is said with --may-go.',
   ];

@@ -4,6 +4,7 @@ import { isBranch, type Branch, type Tree } from '../../source/tree.ts';
 import { nearest } from '../nearest.ts';
 import { cutAtComma } from './cut-at-comma.ts';
 import { placeOf, refuse, type Desk, type Spot } from './desk.ts';
+import { proposed } from './proposed.ts';
 import { lookedThrough, readInside, type Shape, type ToldField } from './shape.ts';
 
 type Presence = 'needed' | 'optional' | 'filled in';
@@ -100,7 +101,8 @@ function fill(found: Record<string, unknown>, keys: Group, tree: Tree, spot: Spo
   if (!isBranch(tree)) {
     const names = [...keys.byKey.keys()];
     const first = keys.needed[0]?.[1] ?? names[0] ?? '';
-    const hint = `Write {${first}: …}. Keys here: ${names.slice(0, 8).join(', ')}.`;
+    const better = proposed({ kind: 'record', fields: keys.told }, tree) ?? `{${first}: …}`;
+    const hint = `Write ${better}. Keys here: ${names.slice(0, 8).join(', ')}.`;
     refuse(desk, spot, 'value-not-keys', 'Keys with values are expected here.', hint);
     return false;
   }

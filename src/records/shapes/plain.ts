@@ -3,6 +3,7 @@ import { readNumber } from '../../quantity/read-number.ts';
 import { isBranch, isList, type Tree } from '../../source/tree.ts';
 import { nearest } from '../nearest.ts';
 import { refuse, type Desk, type Spot } from './desk.ts';
+import { proposed } from './proposed.ts';
 import { readInside, type Shape } from './shape.ts';
 
 /** Most characters of one value: half a page. What is longer belongs in the body, and a stranger's could keep a reader busy for hours. */
@@ -114,10 +115,11 @@ export function list<T>(of: Shape<T>): Shape<readonly T[]> {
     read: (tree, spot, desk) => {
       if (tree === null || tree === 'none') return [];
       if (!isList(tree)) {
+        const better = proposed({ kind: 'list', of: of.told }, tree);
         const hint =
-          typeof tree === 'string'
-            ? `Write [${tree}], or one a line with a hyphen before it.`
-            : 'Begin each entry with a hyphen.';
+          better === undefined
+            ? 'Begin each entry with a hyphen, or put it in brackets: [ … ].'
+            : `Write ${better}, or one a line with a hyphen before it.`;
         return refuse(desk, spot, 'value-not-list', 'A list is expected here.', hint);
       }
       const items: T[] = [];

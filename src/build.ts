@@ -1,7 +1,8 @@
 // The program on one screen: files in; book, sheets, pages and problems out. No disk, no clock, no printer.
 import type { Book } from './book/book.ts';
 import { makeBook } from './book/make.ts';
-import { composePages, type PageSpec } from './compose/pages.ts';
+import type { SiteList } from './compose/page-parts.ts';
+import { composeSite, type PageSpec } from './compose/pages.ts';
 import { searchEntries } from './compose/search-entries.ts';
 import { composeSheets, frameEnd } from './compose/sheets.ts';
 import type { Outcome, Problem } from './problem/problem.ts';
@@ -69,6 +70,8 @@ export interface Binder {
   readonly book: Book;
   readonly sheets: readonly Sheet[];
   readonly pages: readonly PageSpec[];
+  /** The same pages by their names, each listed with the part of the site that it is of. */
+  readonly site: SiteList;
   /** Last characters of the frame number; empty when it is not known. */
   readonly frame: string;
   /** Newest date in the records, ready to print. */
@@ -85,32 +88,40 @@ export function build(input: BuildInput): Outcome<Binder | undefined> {
   const before = [...input.before, ...input.content.problems, ...records.problems, ...content.problems];
   if (records.value === undefined) return { value: undefined, problems: before };
   before.push(...checkContentReferences(records.value, content.value));
-  const book: Book = {
-    ...makeBook(withoutWrong(records.value, before), content.value, input.today),
-    ...(input.fingerprint === undefined ? {} : { fingerprint: input.fingerprint }),
-    ...(input.copy === undefined ? {} : { copy: input.copy }),
-  };
+  const { fingerprint, copy } = input;
+  const book = makeBook(withoutWrong(records.value, before), content.value, input.today, {
+    ...(fingerprint === undefined ? {} : { fingerprint }),
+    ...(copy === undefined ? {} : { copy }),
+  });
   const sheets = composeSheets(book, {
     workings: input.workings === true,
     ...(input.paper === undefined ? {} : { paper: input.paper }),
     ...(input.sides === undefined ? {} : { sides: input.sides }),
   });
   const printed = input.siteOnly === true ? [] : sheets.value;
-  let pages: Binder['pages'] | undefined;
+  const site = once(() => composeSite(book, printed));
+  const pages = once(() => site().all());
   return {
     value: {
       book,
       sheets: printed,
       // A check asks for none, and naming them all takes reading every published table.
       get pages() {
-        pages ??= composePages(book, printed);
-        return pages;
+        return pages();
+      },
+      get site() {
+        return site();
       },
       frame: frameEnd(book),
       recordsDate: recordsUpTo(book),
     },
     problems: [...before, ...book.queries, ...sheets.problems],
   };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 /** One order, whatever order the disk lists files in. */

@@ -1,7 +1,6 @@
 // A series begins again when the part is renewed: by a repair that changes the data, a part fitted, a replacement.
+import { keptWith } from '../records/kept-with.ts';
 import type { Job, Limit, Repair } from '../records/model.ts';
-import type { Ground } from './ground.ts';
-import { keptByJob } from './kept-by-job.ts';
 import type { Namer } from './names.ts';
 
 export interface Renewal {
@@ -34,6 +33,8 @@ export function shorter(key: string): string | undefined {
   return places.has(last) || /^[+\d]/u.test(last) ? key.slice(0, cut) : undefined;
 }
 
+export type ByPart = ReadonlyMap<string, readonly string[]>;
+
 /** What compression hangs on, whichever of them the book measures it on: any of them renewed, and it begins again. */
 const holdCompression = [
   'rings',
@@ -47,7 +48,7 @@ const holdCompression = [
 ];
 
 /** Which measured items a part carries: by the item's own name and by the part it is measured on. */
-export function itemsByPart(limits: ReadonlyMap<string, Limit>, key: Namer): ReadonlyMap<string, readonly string[]> {
+export const itemsByPart = keptWith((limits: ReadonlyMap<string, Limit>, key: Namer): ByPart => {
   const found = new Map<string, string[]>();
   for (const [item, limit] of limits) {
     const held = limit.unit.dimension === 'gauge pressure' && /\bcompression\b/u.test(item) ? holdCompression : [];
@@ -59,9 +60,9 @@ export function itemsByPart(limits: ReadonlyMap<string, Limit>, key: Namer): Rea
     }
   }
   return found;
-}
+});
 
-function itemsOf(part: string, byPart: ReadonlyMap<string, readonly string[]>): readonly string[] {
+function itemsOf(part: string, byPart: ByPart): readonly string[] {
   for (let name: string | undefined = part; name !== undefined; name = shorter(name)) {
     const items = byPart.get(name);
     if (items !== undefined) return items;
@@ -70,7 +71,7 @@ function itemsOf(part: string, byPart: ReadonlyMap<string, readonly string[]>): 
 }
 
 /** The parts a record renewed, by key, with the name as it was written. */
-const renewedBy = keptByJob((job, key): ReadonlyMap<string, string> => {
+function renewedBy(job: Job, key: Namer): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   const add = (part: string): void => {
     if (!found.has(key(part))) found.set(key(part), part);
@@ -78,11 +79,10 @@ const renewedBy = keptByJob((job, key): ReadonlyMap<string, string> => {
   for (const part of job.parts) if (part.state === 'fitted') add(part.part);
   for (const entry of job.work) if (entry.verb === 'replaced') add(entry.thing);
   return found;
-});
+}
 
 /** What a record renewed, each with the words to print where the series begins again. */
-export function renewals(job: Job, ground: Ground, byPart: ReadonlyMap<string, readonly string[]>): readonly Renewal[] {
-  const { key } = ground;
+export const renewals = keptWith((job: Job, key: Namer, byPart: ByPart): readonly Renewal[] => {
   const found: Renewal[] = job.repairs.map((repair) => ({ item: key(repair.of), what: repair.now, repair }));
   for (const [part, name] of renewedBy(job, key)) {
     for (const item of itemsOf(part, byPart)) {
@@ -90,4 +90,4 @@ export function renewals(job: Job, ground: Ground, byPart: ReadonlyMap<string, r
     }
   }
   return found;
-}
+});

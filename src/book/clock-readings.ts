@@ -5,48 +5,50 @@ import { inUnit } from '../quantity/quantity.ts';
 import type { Written } from '../quantity/quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import type { InstrumentPeriod, Job } from '../records/model.ts';
+import { keptFlat } from '../records/runs.ts';
 import type { Ground } from './ground.ts';
 
 export interface ClockReading {
   readonly day: Day;
-  readonly job?: Job;
+  /** Id of the record. */
+  readonly job?: string;
   readonly reads: Written<'distance ridden'>;
   readonly at: Place;
 }
 
 /** A later record may correct an earlier record's odometer, under the item `odometer`. */
-function correctedOdometers(jobs: readonly Job[]): ReadonlyMap<string, Written<'distance ridden'>> {
-  const right = new Map<string, Written<'distance ridden'>>();
-  for (const job of jobs) {
-    for (const one of job.corrections) {
-      const read = one.item === 'odometer' ? readQuantity(one.is, 'distance ridden') : undefined;
-      if (read?.ok === true) right.set(one.record, read.value);
-    }
-  }
-  return right;
-}
+const correctedOdometers = keptFlat(({ corrections }: Job) =>
+  corrections.flatMap(({ item, record, is }) => {
+    const read = item === 'odometer' ? readQuantity(is, 'distance ridden') : undefined;
+    return read?.ok === true ? [[record, read.value] as const] : [];
+  }),
+);
 
 const placeOf = ({ file }: Job, ...path: string[]): Place => ({ file, path });
 
 /** Out, reading of the record, in: each once, upwards, as they were passed. */
 function ofJob(job: Job, odometer: Written<'distance ridden'> | undefined): readonly ClockReading[] {
   const day = job.date.from;
+  const { id } = job;
   const { out, in: back } = job.ride ?? {};
   const found: ClockReading[] = [];
-  if (out !== undefined) found.push({ day, job, reads: out, at: placeOf(job, 'ride', 'out') });
+  if (out !== undefined) found.push({ day, job: id, reads: out, at: placeOf(job, 'ride', 'out') });
   if (odometer !== undefined && odometer.quantity !== out?.quantity && odometer.quantity !== back?.quantity) {
-    found.push({ day, job, reads: odometer, at: placeOf(job, 'odometer') });
+    found.push({ day, job: id, reads: odometer, at: placeOf(job, 'odometer') });
   }
   if (back !== undefined && back.quantity !== out?.quantity)
-    found.push({ day, job, reads: back, at: placeOf(job, 'ride', 'in') });
+    found.push({ day, job: id, reads: back, at: placeOf(job, 'ride', 'in') });
   if (found.length === 0 && odometer !== undefined)
-    found.push({ day, job, reads: odometer, at: placeOf(job, 'odometer') });
+    found.push({ day, job: id, reads: odometer, at: placeOf(job, 'odometer') });
   return found;
 }
 
+const asWritten = keptFlat((job: Job) => ofJob(job, job.odometer));
+
 /** The readings of all records that have happened, in their order. */
 export function clockReadings(ground: Ground): readonly ClockReading[] {
-  const right = correctedOdometers(ground.jobs);
+  const right = new Map(correctedOdometers(ground.jobs));
+  if (right.size === 0) return asWritten(ground.jobs);
   return ground.jobs.flatMap((job) => ofJob(job, right.get(job.id) ?? job.odometer));
 }
 

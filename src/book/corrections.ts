@@ -3,6 +3,7 @@ import type { Correction, Job, Value } from '../records/model.ts';
 import type { Read, Written } from '../quantity/quantity.ts';
 import { readAnyQuantity, readQuantity } from '../quantity/read-quantity.ts';
 import type { SeriesPoint } from './book.ts';
+import type { Draft } from './points-of-record.ts';
 import type { Measure } from './verdict.ts';
 
 export interface CorrectionDone {
@@ -11,9 +12,6 @@ export interface CorrectionDone {
   /** The readings it replaced; empty when none had that value. */
   readonly replaced: readonly SeriesPoint[];
 }
-
-/** A point that is still being made. */
-export type Draft = { -readonly [K in keyof SeriesPoint]: SeriesPoint[K] };
 
 /** A place in a series: the value that counts now, those struck out before it, and what it is judged by. */
 export interface Slot {

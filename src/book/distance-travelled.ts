@@ -1,14 +1,15 @@
 // The machine's own distance: what each clock counted while it was fitted, added up over its instrument periods.
 import type { Day } from '../quantity/day.ts';
 import { of } from '../quantity/quantity.ts';
-import type { InstrumentPeriod, Job } from '../records/model.ts';
+import type { InstrumentPeriod } from '../records/model.ts';
 import type { ClockReading } from './clock-readings.ts';
 import { byPeriod } from './clock-readings.ts';
 
 /** A reading with the machine's distance there, in metres; `metres` is absent where the clock cannot be trusted. */
 export interface Travelled {
   readonly day: Day;
-  readonly job?: Job;
+  /** Id of the record. */
+  readonly job?: string;
   readonly reading: ClockReading;
   readonly metres?: number;
   /** Some distance before it was counted by no clock: differences after that hold, the whole does not. */

@@ -61,8 +61,11 @@ export function othersOf(key: string, reach: Reach): readonly string[] {
   return made;
 }
 
+/** What is needed to name what a record touched. */
+export type Named = Pick<Ground, 'key' | 'content'>;
+
 /** What the work of a record touched, before anything it left or ticked: any entry, part fitted, repair or procedure. */
-export function touchByWork(job: Job, ground: Ground, reach: Reach, touch: Touch): void {
+export function touchByWork(job: Job, ground: Named, reach: Reach, touch: Touch): void {
   const { key } = ground;
   for (const entry of job.work) {
     touch(reach(key(entry.thing)), entry.thing, ` ${entry.verb}`);
@@ -89,7 +92,7 @@ export function wasSet(reading: Reading): boolean {
 }
 
 /** A setting that was changed disturbs what hangs on it, not itself. */
-export function touchBySetting(reading: Reading, ground: Ground, reach: Reach, touch: Touch): void {
+export function touchBySetting(reading: Reading, ground: Named, reach: Reach, touch: Touch): void {
   if (reading.left.length === 0) return;
   const hanging = othersOf(ground.key(reading.item), reach);
   if (hanging.length > 0 && wasSet(reading)) touch(hanging, reading.item, ' set');
@@ -107,7 +110,7 @@ const alone = remembered((key): readonly string[] => [key]);
 const withRide = remembered((key): readonly string[] => [key, 'ride']);
 
 /** The record's kind as a thing that undoes checks: `lay-up`, `first start`, `ride`. */
-export function touchByKind(job: Job, ground: Ground, touch: Touch): void {
+export function touchByKind(job: Job, ground: Named, touch: Touch): void {
   const key = ground.key(job.kind);
   touch(job.ride === undefined || key === 'ride' ? alone(key) : withRide(key), job.kind, ` of ${job.date.from}`);
 }

@@ -1,6 +1,7 @@
 // What every derivation stands on: the records in order, one namer, and the maker's data by id. Made once.
 import type { Day } from '../quantity/day.ts';
 import type { Content } from '../records/content-model.ts';
+import { keptWith } from '../records/kept-with.ts';
 import type { Fastener, Instrument, Job, Limit, MakerData, Records, Setting } from '../records/model.ts';
 import { forThisFrame } from './for-this-frame.ts';
 import { hasHappened, inOrder, knownOn, plansOfLater } from './in-order.ts';
@@ -30,9 +31,17 @@ export interface Ground {
   readonly instruments: ReadonlyMap<string, Instrument>;
 }
 
-function byKey<T extends { readonly id: string }>(entries: readonly T[], key: Namer): ReadonlyMap<string, T> {
-  return new Map(entries.map((entry) => [key(entry.id), entry]));
+type ByKey<T> = (entries: readonly T[], key: Namer) => ReadonlyMap<string, T>;
+
+/** The maker's data and the instruments stay the same while records change, and so do their maps. */
+function byKey<T extends { readonly id: string }>(): ByKey<T> {
+  return keptWith((entries: readonly T[], key: Namer) => new Map(entries.map((entry) => [key(entry.id), entry])));
 }
+
+const limitsByKey = byKey<Limit>();
+const settingsByKey = byKey<Setting>();
+const fastenersByKey = byKey<Fastener>();
+const instrumentsByKey = byKey<Instrument>();
 
 const laid = new WeakMap<Records, Ground>();
 
@@ -66,9 +75,9 @@ function layAnew(written: Records, content: Content, today: Day): Ground {
     jobs: all.filter(hasHappened),
     order: new Map(all.map((job, index) => [job, index])),
     jobsById: new Map(all.map((job) => [job.id, job])),
-    limits: byKey(maker.limits, key),
-    settings: byKey(maker.settings, key),
-    fasteners: byKey(maker.fasteners, key),
-    instruments: byKey(records.instruments, key),
+    limits: limitsByKey(maker.limits, key),
+    settings: settingsByKey(maker.settings, key),
+    fasteners: fastenersByKey(maker.fasteners, key),
+    instruments: instrumentsByKey(records.instruments, key),
   };
 }

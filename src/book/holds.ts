@@ -1,6 +1,7 @@
 // Hold points: held, because of these checks; or clear on the records. Never more than that.
-import type { Check, HoldPoint } from '../records/content-model.ts';
-import type { Job } from '../records/model.ts';
+import type { Check, Content, HoldPoint } from '../records/content-model.ts';
+import { keptWith } from '../records/kept-with.ts';
+import type { Job, Machine } from '../records/model.ts';
 import { appliesTo, whyNotFor } from './applies.ts';
 import type { CheckState, HoldState } from './book.ts';
 import { expiryOf, momentOf } from './expiry.ts';
@@ -109,16 +110,21 @@ function holdState(point: HoldPoint, bench: Bench): HoldState {
   return { point, checks, clear: false, released, because: [releaseWords(released), ...because] };
 }
 
+/** The hold points that apply to a machine, in their order, and their checks. */
+const pointsFor = keptWith(({ features }: Machine, all: Content['holdPoints']) => {
+  const points = all
+    .filter((point) => appliesTo(point.applies, features))
+    .toSorted((a, b) => a.order - b.order || byText(a.id, b.id));
+  return { points, checks: points.flatMap((point) => point.checks) };
+});
+
 /** All hold points of this machine, in their order. Linear in records plus checks. */
 export function holdPoints(ground: Ground, odometer: OdometerWork, judge: Judge, evidence: Evidence): HoldWork {
-  const points = ground.content.holdPoints
-    .filter((point) => appliesTo(point.applies, ground.records.machine.features))
-    .toSorted((a, b) => a.order - b.order || byText(a.id, b.id));
+  const { points, checks } = pointsFor(ground.records.machine, ground.content.holdPoints);
   const byId = new Map(points.map((point) => [point.id, point]));
   const ridden: HeldActivity[] = [];
   const heldBefore = new Set<string>();
   const releaseAt = releasesOf(ground);
-  const checks = points.flatMap((point) => point.checks);
   const board = standings(checks, ground, judge, (job, moment) => {
     for (const id of pointsBefore(job)) {
       const point = byId.get(id);

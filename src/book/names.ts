@@ -88,8 +88,8 @@ export function hasWords(text: string, words: string): boolean {
 }
 
 /** The same answer for the same text, worked out once: for looks that ask the same few names of thousands of records. */
-export function remembered<T>(answer: (text: string) => T): (text: string) => T {
-  const known = new Map<string, T>();
+export function remembered<T, Name extends string = string>(answer: (text: Name) => T): (text: Name) => T {
+  const known = new Map<Name, T>();
   return (text) => {
     const before = known.get(text);
     if (before !== undefined) return before;

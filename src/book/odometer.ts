@@ -7,10 +7,13 @@ import type { Unit } from '../quantity/quantity.ts';
 import { of } from '../quantity/quantity.ts';
 import { kilometre, metreRidden, mile } from '../quantity/units.ts';
 import type { DistanceAt, Odometer } from './book.ts';
-import { clockReadings } from './clock-readings.ts';
+import { clockReadings, type ClockReading } from './clock-readings.ts';
 import type { ClockNow, Travelled } from './distance-travelled.ts';
 import { diedUnread, distanceTravelled } from './distance-travelled.ts';
 import type { Ground } from './ground.ts';
+import type { Machine } from '../records/model.ts';
+import { isAlike } from '../records/alike.ts';
+import { remembered } from './names.ts';
 import { odometerStatement } from './odometer-statement.ts';
 
 /** The odometer with what the due list needs besides: plain metres, and the way from the machine's distance to the clock. */
@@ -48,7 +51,7 @@ function distanceAt(one: Travelled, unit: Unit<'distance ridden'>): DistanceAt {
   const clock = written(one.reading.reads, one.reading.at);
   const machine = machineFigure(one, unit);
   const made: { -readonly [K in keyof DistanceAt]: DistanceAt[K] } = { day: one.day, clock };
-  if (one.job !== undefined) made.job = one.job.id;
+  if (one.job !== undefined) made.job = one.job;
   if (machine !== undefined) made.machine = machine;
   return made;
 }
@@ -118,10 +121,29 @@ function clockFigure(
   return { quantity, unit: clock.period.unit, decimals: 0, origin: { kind: 'worked out', working } };
 }
 
-/** Works the odometer out once; `machineAt` and `metresAt` take log n. */
+interface Kept {
+  readonly today: Day;
+  readonly readings: readonly ClockReading[];
+  readonly work: OdometerWork;
+}
+
+/** By the machine: while a binder is served, most changes of a record leave the readings of the clock as they are. */
+const kept = new WeakMap<Machine, Kept>();
+
+/** Works the odometer out once, for as long as the clock was read alike; `machineAt` and `metresAt` take log n. */
 export function workOdometer(ground: Ground): OdometerWork {
+  const { today } = ground;
   const { machine } = ground.records;
-  const { travelled, clock } = distanceTravelled(machine.clock, clockReadings(ground));
+  const readings = clockReadings(ground);
+  const before = kept.get(machine);
+  if (before?.today === today && isAlike(before.readings, readings)) return before.work;
+  const work = odometerOf(machine, readings, today);
+  kept.set(machine, { today, readings, work });
+  return work;
+}
+
+function odometerOf(machine: Machine, clockRead: readonly ClockReading[], today: Day): OdometerWork {
+  const { travelled, clock } = distanceTravelled(machine.clock, clockRead);
   const unit =
     clock?.period.unit ?? travelled[0]?.reading.reads.unit ?? (machine.units === 'imperial' ? mile : kilometre);
   const sure = counted(travelled);
@@ -132,8 +154,8 @@ export function workOdometer(ground: Ground): OdometerWork {
   const ofJob = new Map<string, DistanceAt>();
   for (const one of readings) if (one.job !== undefined) ofJob.set(one.job, one);
   const own = new Map<string, number>();
-  for (const one of sure) if (one.job !== undefined) own.set(one.job.id, one.metres ?? 0);
-  const machineAt = (day: Day): Figure<'distance ridden'> | undefined => {
+  for (const one of sure) if (one.job !== undefined) own.set(one.job, one.metres ?? 0);
+  const machineAt = remembered((day: Day): Figure<'distance ridden'> | undefined => {
     const metres = interpolate(whole, day);
     if (metres === undefined) return undefined;
     const working = {
@@ -143,10 +165,10 @@ export function workOdometer(ground: Ground): OdometerWork {
       source,
     };
     return { quantity: of(metres, metreRidden), unit, decimals: 0, origin: { kind: 'worked out', working } };
-  };
+  });
   // That it began at nothing years ago does not say what it reads now.
-  const neverRead = travelled.length === 1 && isBeginning(travelled[0], ground.today);
-  const now = neverRead ? { day: ground.today } : nowOf(readings.at(-1), clock, ground.today);
+  const neverRead = travelled.length === 1 && isBeginning(travelled[0], today);
+  const now = neverRead ? { day: today } : nowOf(readings.at(-1), clock, today);
   return {
     odometer: { readings, now, statement: odometerStatement(machine, travelled), machineAt },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),

@@ -2,6 +2,7 @@
 import type { Check } from '../records/content-model.ts';
 import type { CheckDone, Job, Reading, ReadingValue } from '../records/model.ts';
 import type { CheckState, SeriesPoint } from './book.ts';
+import { touching, wiringOf, type Wiring } from './check-wiring.ts';
 import type { Touch } from './disturbance.ts';
 import { happensAfterChecks, makeReach, touchByKind, touchBySetting, touchByWork } from './disturbance.ts';
 import type { Ground } from './ground.ts';
@@ -39,23 +40,8 @@ interface Cell {
 }
 
 /** From what undoes to the cells of the checks undone. */
-function undoneBy(
-  checks: readonly Check[],
-  cells: ReadonlyMap<string, Cell>,
-  ground: Ground,
-): ReadonlyMap<string, readonly Cell[]> {
-  const found = new Map<string, Cell[]>();
-  for (const check of checks) {
-    const cell = cells.get(check.id);
-    if (cell === undefined) continue;
-    for (const thing of new Set([check.id, ...check.undoneBy])) {
-      const key = ground.key(thing);
-      const list = found.get(key);
-      if (list === undefined) found.set(key, [cell]);
-      else list.push(cell);
-    }
-  }
-  return found;
+function undoneBy({ undoes }: Wiring, cells: ReadonlyMap<string, Cell>): ReadonlyMap<string, readonly Cell[]> {
+  return new Map([...undoes].map(([key, ids]) => [key, ids.flatMap((id) => cells.get(id) ?? [])]));
 }
 
 /** The cells that any of some keys undoes; the same list of keys comes again with every entry of one thing. */
@@ -131,12 +117,12 @@ function standingOf(cell: Cell | undefined): Standing {
  */
 export function standings(checks: readonly Check[], ground: Ground, judge: Judge, atRecord: AtRecord): Board {
   const cells = new Map<string, Cell>(checks.map((check) => [check.id, { proof: undefined, undone: undefined }]));
-  const undoes = undoneBy(checks, cells, ground);
-  const byKey = new Map([...cells].map(([check, cell]) => [ground.key(check), cell]));
-  const cellOf = remembered((written) => byKey.get(ground.key(written)) ?? 'no check');
+  const reach = makeReach(ground);
+  const wiring = wiringOf(checks, ground.key, ground.content, reach);
+  const undoes = undoneBy(wiring, cells);
+  const cellOf = remembered((written) => cells.get(wiring.proves.get(ground.key(written)) ?? '') ?? 'no check');
   const cellsUndoneBy = cellsOf(undoes);
   const board: Board = { standing: (check) => standingOf(cells.get(check)) };
-  const reach = makeReach(ground);
   const toucher =
     (job: Job): Touch =>
     (keys, thing, how) => {
@@ -153,7 +139,7 @@ export function standings(checks: readonly Check[], ground: Ground, judge: Judge
     const check = cellOf(reading.item);
     if (check !== 'no check') prove(check, proofByReading(reading, values, job, ground, judge));
   };
-  for (const job of ground.jobs) {
+  for (const job of touching(ground.jobs, wiring)) {
     const touch = toucher(job);
     const after = happensAfterChecks(job);
     for (const reading of job.readings) proveBy(reading, reading.found, job);

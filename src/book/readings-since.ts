@@ -3,7 +3,7 @@ import type { Job } from '../records/model.ts';
 import type { Book, Series, SeriesPoint } from './book.ts';
 import { makeReach, touchByKind, touchBySetting, touchByWork, type Touch } from './disturbance.ts';
 import { keptOfBook } from './kept-of-book.ts';
-import { layGround } from './ground.ts';
+import { layGround, type Ground } from './ground.ts';
 
 export interface ReadingSince {
   readonly series: Series;
@@ -24,13 +24,8 @@ interface Touched {
 /** Moments inside one record: found, then its work, then what was set, then what was left. */
 const inside = { found: 0, work: 1, set: 2, left: 3 } as const;
 
-/** Every item that was touched, with the last record that did it. */
-function lastTouches(book: Book): {
-  readonly touched: ReadonlyMap<string, Touched>;
-  readonly order: ReadonlyMap<Job, number>;
-  readonly key: (thing: string) => string;
-} {
-  const ground = layGround(book.records, book.content, book.today);
+/** Every item that was touched, with the last record that did it; of records from `first` on in their order. */
+function lastTouches(book: Book, ground: Ground, first: number): ReadonlyMap<string, Touched> {
   const reach = makeReach(ground);
   const items = new Set(book.series.map(({ item }) => ground.key(item)));
   const touched = new Map<string, Touched>();
@@ -47,24 +42,33 @@ function lastTouches(book: Book): {
     };
   for (const job of ground.jobs) {
     const order = ground.order.get(job) ?? 0;
+    if (order < first) continue;
     touchByKind(job, ground, at(job, order * 4 + inside.work));
     touchByWork(job, ground, reach, at(job, order * 4 + inside.work));
     const set = at(job, order * 4 + inside.set);
     for (const reading of job.readings) touchBySetting(reading, ground, reach, set);
   }
-  return { touched, order: ground.order, key: ground.key };
+  return touched;
 }
 
 /** The newest reading of every item, in the order of the book; of an item renewed since, none. Linear in the records. */
 export const readingsSince = keptOfBook(since);
 
 function since(book: Book): readonly ReadingSince[] {
-  const { touched, order, key } = lastTouches(book);
-  return book.series.flatMap((series): readonly ReadingSince[] => {
-    const points = newestOf(series);
+  const ground = layGround(book.records, book.content, book.today);
+  const { key } = ground;
+  const orderOf = ({ job }: SeriesPoint): number => ground.order.get(job) ?? 0;
+  const read = book.series.map((series) => ({ series, points: newestOf(series) }));
+  // What was touched before every newest reading has undone none of them.
+  const first = read.reduce(
+    (least, { points: [one] }) => (one === undefined ? least : Math.min(least, orderOf(one))),
+    Infinity,
+  );
+  const touched = lastTouches(book, ground, first);
+  return read.flatMap(({ series, points }): readonly ReadingSince[] => {
     const newest = points.at(-1);
     if (newest === undefined) return [];
-    const moment = (order.get(newest.job) ?? 0) * 4 + inside[newest.side];
+    const moment = orderOf(newest) * 4 + inside[newest.side];
     const renewed = series.basis.at(-1);
     const touch = touched.get(key(series.item));
     const own = touch?.whole === true && touch.job === newest.job;

@@ -1,26 +1,30 @@
 // Which systems of the machine a record is about, by the things it names.
-import type { Job } from '../records/model.ts';
+import { keptWith } from '../records/kept-with.ts';
+import type { Job, MakerData } from '../records/model.ts';
+import { keptFlat } from '../records/runs.ts';
 import type { Book } from './book.ts';
+import { forThisFrame } from './for-this-frame.ts';
+import { keptOfBook } from './kept-of-book.ts';
 import { remembered } from './names.ts';
 import { systemOf, systems, type System } from './systems.ts';
 
-const made = new WeakMap<Book, ReadonlyMap<Job, ReadonlySet<System>>>();
+type SystemBy = (thing: string) => System;
+
+/** Of a measure or a fastener its part decides, where the maker's data names it. */
+const systemsBy = keptWith(({ limits, settings, fasteners }: MakerData): SystemBy => {
+  const parts = new Map([...fasteners, ...settings, ...limits].map(({ id, of }) => [id, of]));
+  return remembered((thing) => systemOf(parts.get(thing) ?? thing));
+});
+
+const pairsIn = keptFlat((job: Job, systemBy: SystemBy) => [[job, systemsIn(job, systemBy)] as const]);
 
 /** The systems of each record: of what was worked on, measured and fitted; of its title where it names nothing. Made once for a book. */
-export function systemsOfJobs(book: Book): ReadonlyMap<Job, ReadonlySet<System>> {
-  const known = made.get(book);
-  if (known !== undefined) return known;
-  const { fasteners, limits, settings } = book;
-  // Of a measure or a fastener its part decides, where the book names it.
-  const systemBy = remembered((thing) =>
-    systemOf((limits.get(thing) ?? settings.get(thing) ?? fasteners.get(thing))?.of ?? thing),
-  );
-  const all = new Map(book.records.jobs.map((job) => [job, systemsIn(job, systemBy)] as const));
-  made.set(book, all);
-  return all;
-}
+export const systemsOfJobs = keptOfBook(({ records }: Book): ReadonlyMap<Job, ReadonlySet<System>> => {
+  const maker = forThisFrame(records.maker, records.machine);
+  return new Map(pairsIn(records.jobs, systemsBy(maker)));
+});
 
-function systemsIn(job: Job, systemBy: (thing: string) => System): ReadonlySet<System> {
+function systemsIn(job: Job, systemBy: SystemBy): ReadonlySet<System> {
   const found = new Set<System>();
   for (const { thing } of job.work) found.add(systemBy(thing));
   for (const { item } of job.readings) found.add(systemBy(item));

@@ -3,6 +3,7 @@ import type { Judged } from '../calc/limit-verdict.ts';
 import { judge, judgeSetting } from '../calc/limit-verdict.ts';
 import type { Dimension, Written, WrittenRange } from '../quantity/quantity.ts';
 import { of } from '../quantity/quantity.ts';
+import { keptWith } from '../records/kept-with.ts';
 import type { Instrument, Limit, Setting, Value } from '../records/model.ts';
 import type { Verdict } from './book.ts';
 import { expandedUncertainty } from './uncertainty.ts';
@@ -16,11 +17,16 @@ export interface Measure {
 /** A setting's range is both its standard and its limit; a setting with a value alone has only a standard. */
 export function measureOf(limit: Limit | undefined, setting: Setting | undefined): Measure | undefined {
   if (limit !== undefined) return limit;
-  if (setting?.range !== undefined) return { standard: setting.range, limit: setting.range };
-  if (setting === undefined || setting.value.kind !== 'read') return undefined;
-  const { quantity, unit, decimals, text } = setting.value.written;
-  return { standard: { low: quantity, high: quantity, unit, decimals, text } };
+  return setting === undefined ? undefined : measureOfSetting(setting);
 }
+
+/** Kept, so that what was judged by it can be seen to be judged alike. */
+const measureOfSetting = keptWith(({ range, value }: Setting): Measure | undefined => {
+  if (range !== undefined) return { standard: range, limit: range };
+  if (value.kind !== 'read') return undefined;
+  const { quantity, unit, decimals, text } = value.written;
+  return { standard: { low: quantity, high: quantity, unit, decimals, text } };
+});
 
 function sameDimension(written: Written, range: WrittenRange | undefined): boolean {
   return range === undefined || range.unit.dimension === written.unit.dimension;

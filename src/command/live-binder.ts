@@ -77,7 +77,7 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
   };
 
   const page = (file: string): string | undefined => {
-    const spec = good?.binder.pages.find((each) => each.file === file);
+    const spec = good?.binder.site.named(file);
     if (good === undefined || spec === undefined) return undefined;
     const known = pages.get(file);
     if (known !== undefined && spec.inputs !== undefined && known.inputs === spec.inputs) return known.html;
@@ -131,10 +131,10 @@ export async function openLiveBinder(work: LiveWork): Promise<LiveBinder> {
       if (/^(?:photos|documents)\//.test(file)) return sent('image/jpeg', photo(file));
       if (file.startsWith('data/')) return sent(dataType(file), good && dataFile(file, good.binder));
       if (file === searchIndexFile) return sent(typeOf(file), good && searchText(good.binder));
-      const script = good && pageScripts(good.binder.pages).find((each) => each.file === file);
-      if (script !== undefined) return sent(typeOf(file), script.text());
       const asset = assets.get(file);
-      return asset === undefined ? undefined : sent(typeOf(file), readFileSync(asset));
+      if (asset !== undefined) return sent(typeOf(file), readFileSync(asset));
+      const script = good && pageScripts(good.binder.pages).find((each) => each.file === file);
+      return script && sent(typeOf(file), script.text());
     },
     warmUp: async () => {
       for (let round = 0; round < 8 && good !== undefined; round += 1) {

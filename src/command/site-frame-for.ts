@@ -1,7 +1,7 @@
 // The frame of one binder's site: whose it is, and the photos that were made for it.
 import type { Binder } from '../build.ts';
 import type { MadePhoto } from '../photos/photo-work.ts';
-import { siteFrame, type SiteFrame } from '../render/site-frame.ts';
+import { frameOfNames, type SiteFrame } from '../render/site-frame.ts';
 
 /** Makes the frame. `live` is the address of the reloading script, for the local server only; without `prints` nothing leads to a PDF. */
 export function frameFor(
@@ -11,7 +11,7 @@ export function frameFor(
   prints = true,
 ): SiteFrame {
   const { book } = binder;
-  return siteFrame(binder.pages, {
+  return frameOfNames(binder.site, {
     machine: book.records.machine.name,
     frame: binder.frame,
     language: book.records.machine.spelling === 'us' ? 'en-US' : 'en-GB',

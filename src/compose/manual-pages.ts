@@ -5,19 +5,44 @@ import type { ViewContext } from '../views/view.ts';
 import { anchor, heading } from '../views/wording/blocks.ts';
 import { count } from '../views/wording/count.ts';
 export { manualBase, manualFile } from '../views/wording/manual-parts.ts';
-import { manualFile, manualParts } from '../views/wording/manual-parts.ts';
+import { manualBase, manualFile, manualParts } from '../views/wording/manual-parts.ts';
+import { byText } from '../book/in-order.ts';
 import { manualProse } from './manual-prose.ts';
+import { pagePart, type PagePart } from './page-parts.ts';
 import type { PageSpec } from './pages.ts';
 import type { SearchEntry } from './search-entries.ts';
 import { turning } from './turning.ts';
 
-/** Pages of the manual, in the order of their ids; a long one in parts that follow each other. */
-export function manualPages(context: ViewContext): readonly PageSpec[] {
-  const { book, say } = context;
+/** The manual as a part of the site: it is the same for every machine of a dialect, and listed once. */
+export function manualPart({ book, say }: ViewContext): PagePart {
+  const { pages } = book.content;
   const section = say('Manual');
-  const ids = [...book.content.pages.keys()].toSorted();
+  const known = partsKept.get(pages);
+  if (known?.section === section) return known.part;
+  const part = partOf(pages, section);
+  partsKept.set(pages, { section, part });
+  return part;
+}
+
+const partsKept = new WeakMap<ManualPages, { readonly section: string; readonly part: PagePart }>();
+
+function partOf(pages: ManualPages, section: string): PagePart {
+  const [first] = [...pages].toSorted(([one], [other]) => byText(one, other));
+  const files = new Set([...pages.keys()].map(manualFile));
+  const head = first === undefined ? undefined : { file: manualFile(first[0]), title: first[1].title, section };
+  return pagePart(
+    [],
+    () => manualPages(pages, section),
+    head,
+    (file) => files.has(manualBase(file)),
+  );
+}
+
+/** Pages of the manual, in the order of their ids; a long one in parts that follow each other. */
+function manualPages(all: ManualPages, section: string): readonly PageSpec[] {
+  const ids = [...all.keys()].toSorted();
   return ids.flatMap((id): readonly PageSpec[] => {
-    const about = book.content.pages.get(id);
+    const about = all.get(id);
     if (about === undefined) return [];
     const parts = manualParts(id, about.body);
     const named = parts.map((part) => ({

@@ -8,15 +8,17 @@ import { calculationPages } from './calculation-pages.ts';
 import { contextOf } from './context.ts';
 import { jobPages } from './job-pages.ts';
 import { logPages } from './log-pages.ts';
-import { manualPages } from './manual-pages.ts';
+import { manualPart } from './manual-pages.ts';
+import { pagePart, siteList, type Head, type PagePart, type SiteList } from './page-parts.ts';
 import { measurementPages } from './measurement-pages.ts';
 import { partPages } from './part-pages.ts';
 import { photoPages } from './photo-pages.ts';
 import { sheetBlocks } from './sheet-blocks.ts';
+import { alphabetFolder, searchFile } from './search-entries.ts';
 import { searchPages } from './search-pages.ts';
 import { workingPages } from './working-pages.ts';
 import { tablePages } from './table-pages.ts';
-import { yearTablePages } from './year-table-pages.ts';
+import { yearTables } from './year-table-pages.ts';
 import { sitePages } from './site-pages.ts';
 import { leftOut } from './sheets.ts';
 import { lines } from '../views/wording/blocks.ts';
@@ -39,26 +41,58 @@ export interface PageSpec {
 
 /** All pages of the site. `sheets` are those that have a PDF. */
 export function composePages(book: Book, sheets: readonly Sheet[]): readonly PageSpec[] {
+  return composeSite(book, sheets).all();
+}
+
+/** The site in its parts, in the order of its contents. `sheets` are those that have a PDF. */
+export function composeSite(book: Book, sheets: readonly Sheet[]): SiteList {
   const context = contextOf(book);
-  const [front, back] = sitePages(context, new Set(sheets.map((sheet) => sheet.id)));
-  const pdf = sheets.some(({ id }) => id === 'workings') ? { pdf: 'print/workings.pdf' } : {};
-  const others = [
-    ...front,
-    ...benchPages(context),
-    ...logPages(context),
-    ...measurementPages(context),
-    ...partPages(context),
-    ...photoPages(context),
-    ...back.flatMap((page) => (page.file === 'workings.html' ? workingPages(context, { ...page, ...pdf }) : [page])),
-    ...yearTablePages(context),
-    ...calculationPages(context),
-    ...tablePages(context),
-    ...manualPages(context),
-    ...sheetPages(context, new Set(sheets.map((sheet) => sheet.id))),
-    ...jobPages(context),
+  const { say } = context;
+  const printed = new Set(sheets.map(({ id }) => id));
+  const [front, back] = sitePages(context, printed);
+  const headed = (file: string, section: string): Head => ({ file, title: say(section), section: say(section) });
+  const [first, ...others] = [
+    ...front.map(alone),
+    pagePart(['bench.html', 'bench/'], () => benchPages(context), headed('bench.html', 'At the bench')),
+    pagePart(['log.html', 'log-', 'log/'], () => logPages(context), headed('log.html', 'Log')),
+    pagePart(
+      ['measurements.html', 'measurements/'],
+      () => measurementPages(context),
+      headed('measurements.html', 'Measurements'),
+    ),
+    pagePart(['part-by-part'], () => partPages(context), headed('part-by-part.html', 'Part by part')),
+    pagePart(['photos.html', 'photo-pages/'], () => photoPages(context), headed('photos.html', 'Photos')),
+    ...back.map((page) => (page.file === 'workings.html' ? workingsPart(context, page, printed) : alone(page))),
+    ...yearTables.map(({ folder, pages }) => pagePart([folder], () => pages(context))),
+    pagePart(['calculations/'], () => calculationPages(context)),
+    pagePart(['tables/'], () => tablePages(context)),
+    manualPart(context),
+    pagePart(['sheets/'], () => sheetPages(context, printed)),
+    pagePart(['jobs/'], () => jobPages(context)),
   ];
+  if (first === undefined) return siteList([]);
   // The search stands second in the contents, and knows all others.
-  return [...others.slice(0, 1), ...searchPages(context, others), ...others.slice(1)];
+  const search = pagePart(
+    [searchFile, alphabetFolder],
+    () => searchPages(context, siteList([first, ...others]).all()),
+    headed(searchFile, 'Search'),
+  );
+  return siteList([first, search, ...others]);
+}
+
+function alone(page: PageSpec): PagePart {
+  return pagePart(
+    [],
+    () => [page],
+    page,
+    (file) => file === page.file,
+  );
+}
+
+function workingsPart(context: ViewContext, page: PageSpec, printed: ReadonlySet<string>): PagePart {
+  const pdf = printed.has('workings') ? { pdf: 'print/workings.pdf' } : {};
+  const part = pagePart(['workings.html', 'workings-'], () => workingPages(context, { ...page, ...pdf }), page);
+  return { ...part, hasWorkings: true };
 }
 
 function sheetPages(context: ViewContext, printed: ReadonlySet<string>): readonly PageSpec[] {

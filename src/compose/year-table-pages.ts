@@ -26,23 +26,42 @@ interface LongTable {
   }[];
 }
 
-/** Pages of costs, of fitted parts and of what was off, where a page or the page of a sheet shows only the newest. */
-export function yearTablePages(context: ViewContext): readonly PageSpec[] {
+/** Pages of costs, of fitted parts and of what was off, by their folders, where a page or the page of a sheet shows only the newest. */
+export const yearTables: readonly {
+  readonly folder: string;
+  readonly pages: (context: ViewContext) => readonly PageSpec[];
+}[] = [
+  { folder: 'costs/', pages: (context) => longPages(costsByYear(context)) },
+  { folder: 'parts/', pages: (context) => longPages(partsByYear(context)) },
+  { folder: 'off/', pages: (context) => longPages(offByYear(context)) },
+];
+
+function costsByYear(context: ViewContext): LongTable {
   const { say } = context;
-  return [
-    byYear({ folder: 'costs', title: say('Costs of'), section: say('Costs') }, costEntries(context), {
-      yearOf: ({ day }) => yearOf(day),
-      table: (those) => costTable(context, those),
-    }),
-    byYear({ folder: 'parts', title: say('Parts of'), section: say('Parts') }, fittedParts(context), {
-      yearOf: ({ job }) => yearOf(job.date.from),
-      table: (those) => fittedTable(context, those),
-    }),
-    byYear({ folder: 'off', title: say('Off and on in'), section: say('What is off') }, offLines(context), {
-      yearOf: ({ since }) => yearOf(since),
-      table: (those) => offTable(context, those),
-    }),
-  ].flatMap((table) => (table.rows > rowsOnScreen ? pagesOf(table) : []));
+  return byYear({ folder: 'costs', title: say('Costs of'), section: say('Costs') }, costEntries(context), {
+    yearOf: ({ day }) => yearOf(day),
+    table: (those) => costTable(context, those),
+  });
+}
+
+function partsByYear(context: ViewContext): LongTable {
+  const { say } = context;
+  return byYear({ folder: 'parts', title: say('Parts of'), section: say('Parts') }, fittedParts(context), {
+    yearOf: ({ job }) => yearOf(job.date.from),
+    table: (those) => fittedTable(context, those),
+  });
+}
+
+function offByYear(context: ViewContext): LongTable {
+  const { say } = context;
+  return byYear({ folder: 'off', title: say('Off and on in'), section: say('What is off') }, offLines(context), {
+    yearOf: ({ since }) => yearOf(since),
+    table: (those) => offTable(context, those),
+  });
+}
+
+function longPages(table: LongTable): readonly PageSpec[] {
+  return table.rows > rowsOnScreen ? pagesOf(table) : [];
 }
 
 function byYear<T>(

@@ -30,8 +30,10 @@ export function limitLines(
   limits: PlotBlock['limits'],
   y: Scale,
   field: Field,
-  readings: readonly Taken[],
+  roomOfReadings: () => readonly Taken[],
 ): LimitLines {
+  // Most plots have no limit, and then nobody asks where the readings lie.
+  const readings = limits.length === 0 ? [] : roomOfReadings();
   const taken: Taken[] = [];
   const lines: Primitive[] = [];
   const names: Primitive[] = [];

@@ -30,7 +30,7 @@ export function drawPlot(
   const left = Math.max(20, ...y.ticks.map((tick) => textRoom(tick.label, labelSize) + 6));
   const field: Field = { left, right: size.width - 6, top, bottom };
   const x = xScale(block, left + 6, field.right - 22);
-  const limits = limitLines(block.limits, y, field, seriesRoom(block.series, x, y));
+  const limits = limitLines(block.limits, y, field, () => seriesRoom(block.series, x, y));
   return [
     ...yAxis(y, field, block.y.label),
     ...xAxis(x, field, block.x.label),

@@ -2,22 +2,26 @@
 import type { Problem } from '../problem/problem.ts';
 import type { OrderEdge } from './content-model.ts';
 import { ringIn } from './check-order.ts';
-import type { Records } from './model.ts';
+import type { Job, Records } from './model.ts';
 import { unknownReference } from './reference.ts';
+import { keptFlat } from './runs.ts';
 import { unreadIds } from './unread-ids.ts';
 
 /** Names under `after` that lead to no record, and one ring, if there is one. */
 export function checkAfter(records: Records): readonly Problem[] {
+  const edges = edgesOf(records.jobs);
+  if (edges.length === 0) return [];
   const known = new Set([...records.jobs.map(({ id }) => id), ...unreadIds(records)]);
-  const edges = records.jobs.flatMap(({ id, file, after = [] }) =>
-    after.map((before, index): OrderEdge => ({ before, after: id, why: '', at: { file, path: ['after', index] } })),
-  );
   const lost = edges
     .filter(({ before }) => !known.has(before))
     .map(({ before, at }) => unknownReference(before, at, 'job record', known));
   const ring = ringIn(edges);
   return ring === undefined ? lost : [...lost, ringOfJobs(ring)];
 }
+
+const edgesOf = keptFlat(({ id, file, after = [] }: Job) =>
+  after.map((before, index): OrderEdge => ({ before, after: id, why: '', at: { file, path: ['after', index] } })),
+);
 
 function ringOfJobs(ring: readonly OrderEdge[]): Problem {
   const last = ring.at(-1);

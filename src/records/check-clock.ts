@@ -4,6 +4,7 @@ import type { Day } from '../quantity/day.ts';
 import type { Written } from '../quantity/quantity.ts';
 import type { InstrumentPeriod, Job, Records } from './model.ts';
 import { below } from './reference.ts';
+import { keptFlat } from './runs.ts';
 
 interface Shown {
   readonly day: Day;
@@ -13,7 +14,7 @@ interface Shown {
 
 /** Readings that run backwards inside an instrument period, readings in another unit than the clock's, periods that overlap. */
 export function checkClock({ machine, jobs }: Records): readonly Problem[] {
-  const shown = jobs.flatMap(ofJob);
+  const shown = shownByAll(jobs);
   return [
     ...overlaps(machine.clock),
     ...machine.clock.flatMap((period, i) => {
@@ -23,22 +24,14 @@ export function checkClock({ machine, jobs }: Records): readonly Problem[] {
       return [
         ...otherUnit(mine, period),
         ...backwards([...ends.slice(0, 1), ...mine, ...ends.slice(1)], period),
-        ...ridesBackwards(jobs, period, before),
+        ...ridesBackwards(rides(jobs), period, before),
       ];
     }),
   ];
 }
 
-/** A record is never changed once read, so what it shows is kept for as long as it is. */
-const known = new WeakMap<Job, readonly Shown[]>();
-
-function ofJob(job: Job): readonly Shown[] {
-  const before = known.get(job);
-  if (before !== undefined) return before;
-  const made = shownBy(job);
-  known.set(job, made);
-  return made;
-}
+const shownByAll = keptFlat(shownBy);
+const rides = keptFlat((job: Job) => (job.ride?.out === undefined || job.ride.in === undefined ? [] : [job]));
 
 function shownBy(job: Job): readonly Shown[] {
   const top = { file: job.file, path: [] };

@@ -7,6 +7,7 @@ import { unreadIds } from './unread-ids.ts';
 /** Corrections of records that do not exist, or of readings that they do not have. */
 export function checkCorrections(records: Records): readonly Problem[] {
   const { jobs } = records;
+  if (!jobs.some((job) => job.corrections.length > 0)) return [];
   const byId = new Map(jobs.map((job) => [job.id, job]));
   const unreadNames = new Set(unreadIds(records));
   return jobs.flatMap((job) => job.corrections.flatMap((correction) => ofCorrection(correction, byId, unreadNames)));

@@ -3,10 +3,11 @@ import type { Place, Problem } from '../problem/problem.ts';
 import type { Day } from '../quantity/day.ts';
 import type { InstrumentPeriod, Job, Records } from './model.ts';
 import { below } from './reference.ts';
+import { keptFlat } from './runs.ts';
 
 /** Something promised, allowed or released until a day before the record that says so; a clock that came off before it went on. */
 export function checkDates({ machine, jobs }: Records): readonly Problem[] {
-  return [...machine.clock.flatMap(ofPeriod), ...jobs.flatMap(ofJob)];
+  return [...machine.clock.flatMap(ofPeriod), ...ofJobs(jobs)];
 }
 
 function ofPeriod({ id, from, to, at }: InstrumentPeriod): readonly Problem[] {
@@ -15,16 +16,7 @@ function ofPeriod({ id, from, to, at }: InstrumentPeriod): readonly Problem[] {
   return [outOfOrder(below(at, 'to', 'date'), message, below(at, 'from', 'date'))];
 }
 
-/** The dates of a record are its own: looked at once for as long as the record is kept. */
-const known = new WeakMap<Job, readonly Problem[]>();
-
-function ofJob(job: Job): readonly Problem[] {
-  const before = known.get(job);
-  if (before !== undefined) return before;
-  const made = outOfOrderIn(job);
-  known.set(job, made);
-  return made;
-}
+const ofJobs = keptFlat(outOfOrderIn);
 
 function outOfOrderIn(job: Job): readonly Problem[] {
   const began = { file: job.file, path: ['date'] };

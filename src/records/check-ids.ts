@@ -1,8 +1,9 @@
 // One id, one thing: two entries of one id, and two files that a disk or a letter's two spellings would take for one.
 import type { Place, Problem } from '../problem/problem.ts';
 import type { SourceFile } from '../source/files.ts';
-import type { Records } from './model.ts';
+import type { Job, Records } from './model.ts';
 import { recordId } from './read-job.ts';
+import { keptFlat } from './runs.ts';
 
 interface Named {
   readonly id: string;
@@ -22,10 +23,11 @@ export function checkIds({ machine, maker, instruments, wiring, jobs }: Records)
     wiring?.wires ?? [],
     wiring?.runs ?? [],
     wiring?.earths ?? [],
-    ...jobs.map((job) => job.findings),
   ];
-  return kinds.flatMap(givenTwice);
+  return [...kinds.flatMap(givenTwice), ...findingsTwice(jobs)];
 }
+
+const findingsTwice = keptFlat((job: Job) => givenTwice(job.findings));
 
 /** Entries of one list whose id an earlier one has. */
 export function givenTwice(list: readonly Named[]): readonly Problem[] {

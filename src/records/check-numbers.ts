@@ -2,18 +2,21 @@
 import type { Problem } from '../problem/problem.ts';
 import { ringIn } from './check-order.ts';
 import type { OrderEdge } from './content-model.ts';
-import type { Records } from './model.ts';
+import type { Job, Records } from './model.ts';
 import { below } from './reference.ts';
+import { keptFlat } from './runs.ts';
+
+const edgesOf = keptFlat(({ parts }: Job) =>
+  parts.flatMap(({ number, bookNumber, supersedes, at }): readonly OrderEdge[] => {
+    const own = number ?? bookNumber;
+    if (own === undefined || supersedes === undefined) return [];
+    return [{ before: supersedes, after: own, why: '', at: below(at, 'supersedes') }];
+  }),
+);
 
 /** One ring of numbers, if there is any; the line that closes it is pointed at. */
 export function checkNumbers({ jobs }: Records): readonly Problem[] {
-  const edges = jobs.flatMap(({ parts }) =>
-    parts.flatMap(({ number, bookNumber, supersedes, at }): readonly OrderEdge[] => {
-      const own = number ?? bookNumber;
-      if (own === undefined || supersedes === undefined) return [];
-      return [{ before: supersedes, after: own, why: '', at: below(at, 'supersedes') }];
-    }),
-  );
+  const edges = edgesOf(jobs);
   const ring = edges.length === 0 ? undefined : ringIn(edges);
   const last = ring?.at(-1);
   if (ring === undefined || last === undefined) return [];

@@ -1,9 +1,10 @@
 // Photos named in records: inside the folder, through no link, and there.
 import type { Place, Problem } from '../problem/problem.ts';
 import type { Asset } from '../source/files.ts';
-import type { Records } from './model.ts';
+import type { Job, Records } from './model.ts';
 import { nearest } from './nearest.ts';
 import { below } from './reference.ts';
+import { keptFlat } from './runs.ts';
 
 /** Paths that leave the folder, lead through a symbolic link, or lead nowhere. */
 export function checkPhotos({ machine, wiring, jobs }: Records, assets: readonly Asset[]): readonly Problem[] {
@@ -15,10 +16,12 @@ export function checkPhotos({ machine, wiring, jobs }: Records, assets: readonly
     ...[...(wiring?.wires ?? []), ...(wiring?.runs ?? [])].flatMap(({ photo, at }) =>
       photo === undefined ? [] : [{ file: photo, at: below(at, 'photo') }],
     ),
-    ...jobs.flatMap((job) => job.photos.map(({ file, at }) => ({ file, at: below(at, 'file') }))),
+    ...photosOf(jobs),
   ];
   return named.flatMap(({ file, at }) => ofPath(file, at, known));
 }
+
+const photosOf = keptFlat((job: Job) => job.photos.map(({ file, at }) => ({ file, at: below(at, 'file') })));
 
 function ofPath(file: string, at: Place, known: ReadonlyMap<string, Asset>): readonly Problem[] {
   if (climbs(file)) {

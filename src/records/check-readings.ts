@@ -1,13 +1,20 @@
 // Readings against the limit or setting of their name: the positions must be its own.
 import type { Problem } from '../problem/problem.ts';
-import type { Limit, Reading, ReadingValue, Records } from './model.ts';
+import { keptWith } from './kept-with.ts';
+import type { Job, Limit, MakerData, Reading, ReadingValue, Records } from './model.ts';
 import { nearest } from './nearest.ts';
+import { keptFlat } from './runs.ts';
 
 /** Positions that the limit does not have. */
 export function checkReadings({ maker, jobs }: Records): readonly Problem[] {
-  const limits = new Map(maker.limits.map((limit) => [limit.id, limit]));
-  return jobs.flatMap((job) => job.readings.flatMap((reading) => ofReading(reading, limits.get(reading.item))));
+  return ofJobs(jobs, limitsOf(maker));
 }
+
+const limitsOf = keptWith((maker: MakerData) => new Map(maker.limits.map((limit) => [limit.id, limit])));
+
+const ofJobs = keptFlat((job: Job, limits: ReadonlyMap<string, Limit>) =>
+  job.readings.flatMap((reading) => ofReading(reading, limits.get(reading.item))),
+);
 
 function ofReading(reading: Reading, limit: Limit | undefined): readonly Problem[] {
   if (limit === undefined || limit.positions.length === 0) return [];

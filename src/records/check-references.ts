@@ -1,7 +1,9 @@
 // Names in jobs and makers' data that must lead to something on record. What content defines is checked in check-content-references.ts.
 import type { Place, Problem } from '../problem/problem.ts';
-import type { Job, Records, WorkEntry } from './model.ts';
+import type { Instrument, Job, MakerData, Records, WorkEntry } from './model.ts';
+import { keptWith } from './kept-with.ts';
 import { below, namesOf, unknownReference, type Names } from './reference.ts';
+import { keptFlat } from './runs.ts';
 import { declaredUnread, unreadIds } from './unread-ids.ts';
 
 /** The names that this folder knows. */
@@ -11,23 +13,42 @@ interface Known {
   readonly measured: Names;
   readonly changeable: Names;
   readonly instruments: Names;
-  readonly jobs: ReadonlySet<string>;
 }
 
 /** Fasteners, fluids, instruments, wrenches, limits and records that are named and do not exist. */
 export function checkReferences(records: Records): readonly Problem[] {
   const { maker, instruments, jobs } = records;
   const lost = declaredUnread(records);
+  const known = lost.length === 0 ? knownOf(maker, instruments) : namesKnown(maker, instruments, lost);
+  return [...ofServices(records), ...ofContinued(records), ...ofJobs(jobs, known)];
+}
+
+function namesKnown(
+  maker: MakerData,
+  instruments: readonly Instrument[],
+  lost: readonly { readonly id: string }[] = [],
+): Known {
   const measured = [...maker.limits, ...maker.settings, ...lost];
-  const known: Known = {
+  return {
     fasteners: namesOf([...maker.fasteners, ...lost]),
     fluids: namesOf([...maker.fluids, ...lost]),
     measured: namesOf(measured),
     changeable: namesOf([...maker.fasteners, ...measured]),
     instruments: namesOf([...instruments, ...lost]),
-    jobs: new Set([...jobs.map((job) => job.id), ...unreadIds(records)]),
   };
-  return [...ofServices(records), ...jobs.flatMap((job) => ofJob(job, known))];
+}
+
+const knownOf = keptWith((maker: MakerData, instruments: readonly Instrument[]) => namesKnown(maker, instruments));
+const ofJobs = keptFlat(ofJob);
+
+/** Records that go on from one that does not exist. */
+function ofContinued(records: Records): readonly Problem[] {
+  const going = records.jobs.filter((job) => job.continues !== undefined);
+  if (going.length === 0) return [];
+  const jobs = new Set([...records.jobs.map((job) => job.id), ...unreadIds(records)]);
+  return going.flatMap(({ file, continues = '' }) =>
+    unless(jobs, continues, 'job record', { file, path: [] }, 'continues'),
+  );
 }
 
 function ofServices(records: Records): readonly Problem[] {
@@ -43,8 +64,6 @@ function ofServices(records: Records): readonly Problem[] {
 
 function ofJob(job: Job, known: Known): readonly Problem[] {
   const problems: Problem[] = [];
-  const top = { file: job.file, path: [] };
-  if (job.continues !== undefined) problems.push(...unless(known.jobs, job.continues, 'job record', top, 'continues'));
   for (const entry of job.work) problems.push(...ofWork(entry, known));
   for (const repair of job.repairs) {
     problems.push(...unlessOwn(known.changeable, repair.of, 'fastener, limit or setting', repair.at, 'of'));

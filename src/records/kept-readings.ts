@@ -2,7 +2,9 @@
 import type { SourceFile } from '../source/files.ts';
 import { dimensionsOf } from './dimensions-of.ts';
 import type { Job, MakerData } from './model.ts';
-import type { FileReading } from './read-file.ts';
+import type { RecordKind } from './kinds/record-kind.ts';
+import { keptWith } from './kept-with.ts';
+import { readFile, type FileReading } from './read-file.ts';
 
 export interface MakerReading {
   readonly readings: readonly FileReading<MakerData>[];
@@ -24,6 +26,13 @@ export function keptMaker(files: readonly SourceFile[], read: () => Omit<MakerRe
 
 function isSame(a: readonly SourceFile[], b: readonly SourceFile[]): boolean {
   return a.length === b.length && a.every((file, index) => file === b[index]);
+}
+
+/** Reads files as one kind, each text once. */
+export function keptReader<T>(kind: RecordKind<T>): (source: SourceFile) => FileReading<T> {
+  const reader = keptWith((source: SourceFile) => readFile(source, kind));
+  // One argument, whatever else a walk over a list would hand on.
+  return (source) => reader(source);
 }
 
 type Sense = MakerReading['dimensionOf'];

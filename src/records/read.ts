@@ -7,7 +7,8 @@ import { conflictMarker } from '../source/conflict-markers.ts';
 import { checkAdopted } from './check-adopted.ts';
 import { checkRecords } from './check-records.ts';
 import { sameFile } from './check-ids.ts';
-import { keptJob, keptMaker, type MakerReading } from './kept-readings.ts';
+import { keptJob, keptMaker, keptReader, type MakerReading } from './kept-readings.ts';
+import { keptList, keptWith } from './kept-with.ts';
 import { adoptedKind } from './kinds/adopted.ts';
 import { instrumentsKind } from './kinds/instruments.ts';
 import { jobKind } from './kinds/job.ts';
@@ -16,9 +17,20 @@ import { makerKind } from './kinds/maker.ts';
 import { storyKind } from './kinds/story.ts';
 import { wiringKind } from './kinds/wiring.ts';
 import { workshopKind } from './kinds/workshop.ts';
-import type { Instrument, MakerData, Records, Workshop } from './model.ts';
+import type { Instrument, Machine, MakerData, Records, Workshop } from './model.ts';
 import { readFile, unreadFiles, type FileReading } from './read-file.ts';
 import { byDate, readJob } from './read-job.ts';
+
+/** Each text is read once, for as long as it is the same. */
+const readers = {
+  machine: keptReader(machineKind),
+  instruments: keptReader(instrumentsKind),
+  workshop: keptReader(workshopKind),
+  wiring: keptReader(wiringKind),
+  adopted: keptReader(adoptedKind),
+};
+const machineIn = keptWith((data: Omit<Machine, 'file'>, file: string): Machine => ({ file, ...data }));
+const sameInstruments = keptList<Instrument>();
 
 /**
  * Reads a machine folder. `shared` are the files of the workshop above it; `assets` are looked up by name only.
@@ -29,15 +41,13 @@ export function readRecords(
   assets: readonly Asset[],
   shared: readonly SourceFile[] = [],
 ): Outcome<Records | undefined> {
-  const machine = files.filter((file) => machineKind.matches(file.file)).map((file) => readFile(file, machineKind))[0];
+  const machine = files.filter((file) => machineKind.matches(file.file)).map(readers.machine)[0];
   const instruments = [...files, ...shared]
     .filter((file) => instrumentsKind.matches(file.file))
-    .map((file) => readFile(file, instrumentsKind));
-  const workshops = [...files, ...shared]
-    .filter((file) => workshopKind.matches(file.file))
-    .map((file) => readFile(file, workshopKind));
-  const wiring = files.filter((file) => wiringKind.matches(file.file)).map((file) => readFile(file, wiringKind))[0];
-  const adopted = files.filter((file) => adoptedKind.matches(file.file)).map((file) => readFile(file, adoptedKind))[0];
+    .map(readers.instruments);
+  const workshops = [...files, ...shared].filter((file) => workshopKind.matches(file.file)).map(readers.workshop);
+  const wiring = files.filter((file) => wiringKind.matches(file.file)).map(readers.wiring)[0];
+  const adopted = files.filter((file) => adoptedKind.matches(file.file)).map(readers.adopted)[0];
   const makerFiles = files.filter((file) => makerKind.matches(file.file));
   const { readings: makers, maker, dimensionOf } = keptMaker(makerFiles, () => readMaker(makerFiles));
   const jobFiles = files.filter((file) => jobKind.matches(file.file));
@@ -54,9 +64,9 @@ export function readRecords(
   }
   const own = files.filter(({ file }) => isOwnContent(file)).map(({ file, text }) => ({ file, text }));
   const records: Records = {
-    machine: { file: machine.file, ...data },
+    machine: machineIn(data, machine.file),
     maker,
-    instruments: ownFirst(instruments, adopted?.value !== undefined),
+    instruments: sameInstruments(ownFirst(instruments, adopted?.value !== undefined)),
     ...(workshops.length === 0 ? {} : { workshop: oneWorkshop(workshops) }),
     ...(wiring?.value === undefined ? {} : { wiring: wiring.value }),
     jobs: jobs.flatMap((reading) => reading.value ?? []).toSorted(byDate),

@@ -65,23 +65,46 @@ export interface FrameFacts {
 
 type PageName = Pick<SitePage, 'file' | 'title' | 'section' | 'workings'>;
 
+/** The pages of a site by their names (the same shape as compose's SiteList); none need be listed before it is asked for. */
+export interface SiteNames {
+  readonly named: (file: string) => PageName | undefined;
+  /** The page and fragment where a worked figure stands. */
+  readonly ofWorking: (id: string) => string | undefined;
+  readonly contents: readonly ContentsLine[];
+}
+
 /** Makes the frame of a site from the list of its pages. */
 export function siteFrame(pages: readonly PageName[], facts: FrameFacts): SiteFrame {
-  const files = new Set(pages.map((page) => page.file));
-  const workings = new Map(
-    pages.flatMap(({ file, workings = [] }) => workings.map((id) => [id, `${file}#${id}`] as const)),
-  );
+  return frameOfNames(namesOf(pages), facts);
+}
+
+/** Makes the frame of a site whose pages are known by their names. */
+export function frameOfNames({ named, ofWorking, contents }: SiteNames, facts: FrameFacts): SiteFrame {
+  const prints = facts.prints ?? true;
+  const isPage = (file: string): boolean => named(file) !== undefined;
   return {
     ...facts,
-    prints: facts.prints ?? true,
-    contents: facts.contents ?? firstOfEachSection(pages),
+    prints,
+    contents: facts.contents ?? contents,
     photoOf: facts.photoOf ?? (() => undefined),
     targetOf: eachOnce(
       (reference) =>
-        workingAmong(workings, reference) ??
+        workingAmong(ofWorking, reference) ??
         printAmong(facts.printed, reference) ??
-        targetAmong(files, reference, facts.prints ?? true),
+        targetAmong(isPage, reference, prints),
     ),
+  };
+}
+
+function namesOf(pages: readonly PageName[]): SiteNames {
+  const files = new Map(pages.map((page) => [page.file, page]));
+  const workings = new Map(
+    pages.flatMap(({ file, workings: ids = [] }) => ids.map((id) => [id, `${file}#${id}`] as const)),
+  );
+  return {
+    named: (file) => files.get(file),
+    ofWorking: (id) => workings.get(id),
+    contents: firstOfEachSection(pages),
   };
 }
 
@@ -118,8 +141,8 @@ function printAmong(printed: ReadonlySet<string> | undefined, reference: string)
   return id !== undefined && printed?.has(id) === true ? `print/${id}.pdf` : undefined;
 }
 
-function workingAmong(workings: ReadonlyMap<string, string>, reference: string): string | undefined {
-  return reference.startsWith('working:') ? workings.get(reference.slice('working:'.length)) : undefined;
+function workingAmong(ofWorking: SiteNames['ofWorking'], reference: string): string | undefined {
+  return reference.startsWith('working:') ? ofWorking(reference.slice('working:'.length)) : undefined;
 }
 
 /** Where pages of each kind of reference may lie, in order of preference; `#` begins a fragment. */
@@ -130,14 +153,14 @@ const homes: Readonly<Record<string, readonly ((id: string) => string)[]>> = {
   page: [(id) => id, (id) => `${id}.html`],
 };
 
-function targetAmong(files: ReadonlySet<string>, reference: string, prints: boolean): string | undefined {
+function targetAmong(isPage: (file: string) => boolean, reference: string, prints: boolean): string | undefined {
   const colon = reference.indexOf(':');
   const kind = reference.slice(0, colon);
   const id = reference.slice(colon + 1);
   // Every sheet that has a page has a PDF of the same name.
-  if (kind === 'print') return prints && files.has(`sheets/${id}.html`) ? `print/${id}.pdf` : undefined;
+  if (kind === 'print') return prints && isPage(`sheets/${id}.html`) ? `print/${id}.pdf` : undefined;
   // Every planned job has a page for the telephone where its sheets are printed.
-  if (kind === 'phone') return prints && files.has(`jobs/${id}.html`) ? `phone/${id}.html` : undefined;
+  if (kind === 'phone') return prints && isPage(`jobs/${id}.html`) ? `phone/${id}.html` : undefined;
   const candidates = (homes[kind] ?? []).map((home) => home(id));
-  return candidates.find((candidate) => files.has(candidate.split('#')[0] ?? ''));
+  return candidates.find((candidate) => isPage(candidate.split('#')[0] ?? ''));
 }

@@ -34,22 +34,42 @@ export function occasions(context: ViewContext, series: Series): readonly Occasi
   return all;
 }
 
+/** The points of one record stand together in a series, so each is looked for among the occasions of its record only. */
 function occasionsOf({ book, say }: ViewContext, series: Series): readonly Occasion[] {
-  const together = new Map<string, SeriesPoint[]>();
+  const all: SeriesPoint[][] = [];
+  let job: SeriesPoint['job'] | undefined;
+  let ofJob: SeriesPoint[][] = [];
   for (const point of series.points) {
-    const corrected = point.corrected === undefined ? '' : point.corrected.by.id;
-    const key = [point.job.id, point.side, point.condition.join(), point.instrument ?? '', corrected].join('|');
-    const those = together.get(key);
-    if (those === undefined) together.set(key, [point]);
-    else those.push(point);
+    if (point.job !== job) [job, ofJob] = [point.job, []];
+    const those = ofJob.find(([first]) => first !== undefined && isTogether(first, point));
+    if (those !== undefined) {
+      those.push(point);
+      continue;
+    }
+    const fresh = [point];
+    ofJob.push(fresh);
+    all.push(fresh);
   }
-  return [...together.values()].map((points): Occasion => {
+  return all.map((points): Occasion => {
     const [first] = points;
     const how =
       first === undefined ? '' : joined([conditionText(first.condition), instrumentName(book, first.instrument)]);
     const as = first?.side === 'left' ? say('left') : say('found');
     return { points, how: typeof how === 'string' ? how : '', as, corrected: first?.corrected !== undefined };
   });
+}
+
+function isTogether(one: SeriesPoint, other: SeriesPoint): boolean {
+  return (
+    one.side === other.side &&
+    one.instrument === other.instrument &&
+    one.corrected?.by === other.corrected?.by &&
+    isAlike(one.condition, other.condition)
+  );
+}
+
+function isAlike(one: readonly string[], other: readonly string[]): boolean {
+  return one === other || (one.length === other.length && one.every((word, index) => word === other[index]));
 }
 
 /** How and in which unit all readings were taken, where all were taken alike. */

@@ -2,13 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Binder } from '../../src/build.ts';
 import { binderData, withoutPrivate } from '../../src/build.ts';
+import { siteList } from '../../src/compose/page-parts.ts';
 import { carriedData } from '../../src/command/carried-data.ts';
 import { makePdf, openPdf } from '../pdf/read-pdf.ts';
 import { fileFaults } from '../pdf/file-rules.ts';
 import { binderOf } from '../views/binder.ts';
 
 const { book, sheets } = binderOf('demo-bike', '2026-11-14');
-const binder: Binder = { book, sheets, pages: [], frame: '', recordsDate: '' };
+const binder: Binder = { book, sheets, pages: [], site: siteList([]), frame: '', recordsDate: '' };
 const history = sheets.find((sheet) => sheet.id === 'history');
 if (history === undefined) throw new Error('no history');
 

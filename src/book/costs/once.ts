@@ -37,6 +37,8 @@ export function eachBuyOnce(
   lines: readonly CostLine[],
   key: Namer,
 ): { readonly lines: readonly CostLine[]; readonly again: readonly PricedAgain[] } {
+  // What is fitted goes no further: then every line is a buy of its own.
+  if (!lines.some(({ entry }) => 'part' in entry && entry.state !== 'fitted')) return { lines, again: [] };
   const open = new Map<string, Kept[]>();
   const again: PricedAgain[] = [];
   const kept: CostLine[] = [];

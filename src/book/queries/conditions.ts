@@ -1,23 +1,29 @@
 // Readings taken in another condition than the book asks for.
 import { unlikeTo } from '../unlike.ts';
 import type { Job, Reading, ReadingValue } from '../../records/model.ts';
+import { keptByRun } from '../../records/runs.ts';
 import type { Ground } from '../ground.ts';
+import type { Namer } from '../names.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
-/** The last record that read each item, with its readings of it: one of them in the right condition is enough. */
-function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
+/** The last record of a run that read each item, with its readings of it: one of them in the right condition is enough. */
+const lastInRuns = keptByRun((run, keyOf: Namer): ReadonlyMap<string, readonly Reading[]> => {
   const last = new Map<string, { readonly job: Job; readonly readings: Reading[] }>();
-  for (const job of ground.jobs) {
+  for (const job of run) {
     for (const reading of job.readings) {
       if (!reading.found.some(isRead) && !reading.left.some(isRead)) continue;
-      const key = ground.key(reading.item);
+      const key = keyOf(reading.item);
       const known = last.get(key);
       if (known?.job === job) known.readings.push(reading);
       else last.set(key, { job, readings: [reading] });
     }
   }
   return new Map([...last].map(([key, { readings }]) => [key, readings]));
+});
+
+function lastReadings(ground: Ground): ReadonlyMap<string, readonly Reading[]> {
+  return new Map(lastInRuns(ground.jobs, ground.key).flatMap((last) => [...last]));
 }
 
 function isRead({ value }: ReadingValue): boolean {

@@ -2,6 +2,7 @@
 import type { Problem } from '../../problem/problem.ts';
 import type { Job } from '../../records/model.ts';
 import { mistyped } from '../in-order.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -23,33 +24,34 @@ const laterThanToday = (job: Job): Problem =>
   );
 
 /** Dates and states that contradict each other. */
-export const datesAndStates: Look = ({ ground }) =>
-  ground.all.flatMap((job) => {
-    const place = (key: string) => ({ file: job.file, path: [key] });
-    const early = job.signed !== undefined && job.date.whole === undefined && job.signed.date < job.date.to;
-    const filled =
-      job.state === 'planned' &&
-      job.readings.some((one) => [...one.found, ...one.left].some((each) => each.value.kind === 'read'));
-    return [
-      ...(early
-        ? [
-            query(
-              'signed-before-its-work',
-              place('signed'),
-              `signed ${job.signed?.date ?? ''}, before its work ended on ${job.date.to}`,
-              'a signed sheet is not used again: write the later work in a record of its own',
-            ),
-          ]
-        : []),
-      ...(filled
-        ? [
-            query(
-              'planned-but-filled-in',
-              place('state'),
-              `${job.title} is planned, and has readings; they are not counted`,
-              'write `state: under way` or `done`',
-            ),
-          ]
-        : []),
-    ];
-  });
+export const datesAndStates: Look = ({ ground }) => inRecords(ground.all);
+
+const inRecords = keptFlat((job: Job): readonly Problem[] => {
+  const place = (key: string) => ({ file: job.file, path: [key] });
+  const early = job.signed !== undefined && job.date.whole === undefined && job.signed.date < job.date.to;
+  const filled =
+    job.state === 'planned' &&
+    job.readings.some((one) => [...one.found, ...one.left].some((each) => each.value.kind === 'read'));
+  return [
+    ...(early
+      ? [
+          query(
+            'signed-before-its-work',
+            place('signed'),
+            `signed ${job.signed?.date ?? ''}, before its work ended on ${job.date.to}`,
+            'a signed sheet is not used again: write the later work in a record of its own',
+          ),
+        ]
+      : []),
+    ...(filled
+      ? [
+          query(
+            'planned-but-filled-in',
+            place('state'),
+            `${job.title} is planned, and has readings; they are not counted`,
+            'write `state: under way` or `done`',
+          ),
+        ]
+      : []),
+  ];
+});

@@ -1,6 +1,8 @@
 // Work on the engine in an order that the trade would not believe.
-import { hasWords, remembered } from '../names.ts';
-import { makeReach, othersOf, wasSet } from '../disturbance.ts';
+import type { Place } from '../../problem/problem.ts';
+import { keptByRun } from '../../records/runs.ts';
+import { hasWords, remembered, type Namer } from '../names.ts';
+import { makeReach, othersOf, wasSet, type Reach } from '../disturbance.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -47,33 +49,49 @@ function tightenedTwice(id: string, ground: Parameters<Look>[0]['ground']): bool
   return again;
 }
 
-/** A setting that was set before what moves it was changed: timing before the points gap. */
-export const settingOlderThanItsMover: Look = ({ ground }) => {
-  const reach = makeReach(ground);
-  const last = new Map<string, number>();
+/** What one run of records moved and read; steps are counted in the run. */
+interface Moves {
+  readonly steps: number;
+  readonly moved: ReadonlyMap<string, { readonly step: number; readonly by: string; readonly on: string }>;
+  readonly last: ReadonlyMap<string, { readonly step: number; readonly at: Place }>;
+}
+
+const movesIn = keptByRun((run, key: Namer, reach: Reach): Moves => {
+  const last = new Map<string, { readonly step: number; readonly at: Place }>();
   const moved = new Map<string, { readonly step: number; readonly by: string; readonly on: string }>();
-  const place = new Map<string, ReturnType<typeof query>['at']>();
-  let step = 0;
-  for (const job of ground.jobs) {
+  let steps = 0;
+  for (const job of run) {
     for (const reading of job.readings) {
-      step += 1;
-      const key = ground.key(reading.item);
-      const others = othersOf(key, reach);
+      steps += 1;
+      const item = key(reading.item);
+      const others = othersOf(item, reach);
       if (others.length > 0 && wasSet(reading))
-        for (const other of others) moved.set(other, { step, by: reading.item, on: job.date.from });
-      last.set(key, step);
-      place.set(key, reading.at);
+        for (const other of others) moved.set(other, { step: steps, by: reading.item, on: job.date.from });
+      last.set(item, { step: steps, at: reading.at });
     }
   }
+  return { steps, moved, last };
+});
+
+/** A setting that was set before what moves it was changed: timing before the points gap. */
+export const settingOlderThanItsMover: Look = ({ ground }) => {
+  const all = movesIn(ground.jobs, ground.key, makeReach(ground));
+  const last = new Map<string, { readonly step: number; readonly at: Place }>();
+  const moved = new Map<string, { readonly step: number; readonly by: string; readonly on: string }>();
+  let before = 0;
+  for (const run of all) {
+    for (const [key, one] of run.moved) moved.set(key, { ...one, step: before + one.step });
+    for (const [key, { step, at }] of run.last) last.set(key, { step: before + step, at });
+    before += run.steps;
+  }
   return [...moved].flatMap(([key, by]) => {
-    const at = place.get(key);
     const read = last.get(key);
-    if (at === undefined || read === undefined || read > by.step) return [];
+    if (read === undefined || read.step > by.step) return [];
     const name = ground.settings.get(key)?.name ?? ground.limits.get(key)?.name ?? key;
     return [
       query(
         'setting-older-than-its-mover',
-        at,
+        read.at,
         `${name} was read before ${by.by} was set on ${by.on}, and has moved with it`,
         'set or read it again',
       ),

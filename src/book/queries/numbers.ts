@@ -4,7 +4,10 @@ import { daysBetween } from '../../quantity/day-arithmetic.ts';
 import { kilometre } from '../../quantity/units.ts';
 import { printQuantity } from '../../figure/print.ts';
 import type { Place } from '../../problem/problem.ts';
-import type { Ground } from '../ground.ts';
+import type { Job } from '../../records/model.ts';
+import { keptWith } from '../../records/kept-with.ts';
+import type { OdometerWork } from '../odometer.ts';
+import { keptFlat } from '../../records/runs.ts';
 import { hasWords, remembered } from '../names.ts';
 import { oneSlip } from './stamped.ts';
 import type { Look } from './query.ts';
@@ -14,9 +17,11 @@ import { query } from './query.ts';
 const mostKilometresADay = 1500;
 
 /** A distance that nobody rides. */
-export const tooFarInADay: Look = ({ odometer }) =>
-  odometer.travelled.flatMap((one, index) => {
-    const before = odometer.travelled[index - 1];
+export const tooFarInADay: Look = ({ odometer }) => tooFar(odometer.travelled);
+
+const tooFar = keptWith((travelled: OdometerWork['travelled']) =>
+  travelled.flatMap((one, index) => {
+    const before = travelled[index - 1];
     if (before?.metres === undefined || one.metres === undefined) return [];
     const days = Math.max(1, daysBetween(before.day, one.day));
     const far = inUnit(one.reading.reads.quantity, kilometre) - inUnit(before.reading.reads.quantity, kilometre);
@@ -31,24 +36,30 @@ export const tooFarInADay: Look = ({ odometer }) =>
         'look at the clock again',
       ),
     ];
-  });
+  }),
+);
 
 /** Words in which a record may repeat a stamped number: values of checks, and readings kept as words. */
-function writtenNumbers(ground: Ground): readonly { readonly word: string; readonly at: Place }[] {
-  const values = ground.all.flatMap((job) =>
-    job.checks.flatMap(({ value, at }) => (value === undefined || value === '' ? [] : [{ text: value, at }])),
-  );
-  const numbers = remembered((item) => hasWords(item, 'number'));
-  const readings = ground.all.flatMap((job) =>
-    job.readings.filter((one) => numbers(one.item)).flatMap((one) => [...one.found, ...one.left]),
-  );
-  const words = readings.map(({ value, at }) => ({ text: value.kind === 'words' ? value.text : '', at }));
-  return [...values, ...words].flatMap(({ text, at }) => text.split(/[\s,;]+/u).map((word) => ({ word, at })));
+const wordsOfChecks = keptFlat(({ checks }: Job) =>
+  checks.flatMap(({ value, at }) => (value === undefined || value === '' ? [] : wordsIn(value, at))),
+);
+
+const ofNumbers = remembered((item) => hasWords(item, 'number'));
+
+const wordsOfReadings = keptFlat(({ readings }: Job) =>
+  readings
+    .filter((one) => ofNumbers(one.item))
+    .flatMap((one) => [...one.found, ...one.left])
+    .flatMap(({ value, at }) => wordsIn(value.kind === 'words' ? value.text : '', at)),
+);
+
+function wordsIn(text: string, at: Place): readonly { readonly word: string; readonly at: Place }[] {
+  return text.split(/[\s,;]+/u).map((word) => ({ word, at }));
 }
 
 /** A number written in a record that differs from the stamped one by one character or two swapped ones. */
 export const numberDiffers: Look = ({ ground }) => {
-  const said = writtenNumbers(ground);
+  const said = [...wordsOfChecks(ground.all), ...wordsOfReadings(ground.all)];
   const stamped = ground.records.machine.numbers.filter((number) => !number.stamped.includes('?'));
   return stamped.flatMap((number) =>
     said

@@ -1,6 +1,7 @@
 // Parts from nowhere, and money that is still out.
 import { formatMoney } from '../../quantity/money-arithmetic.ts';
 import type { Job, MoneyEntry, PartEntry } from '../../records/model.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -12,10 +13,14 @@ function saysWhence({ from, price, movedFrom, class: kind }: PartEntry): boolean
   );
 }
 
+const withoutWhence = keptFlat(({ parts }: Job) =>
+  parts.filter((part) => part.state === 'fitted' && !saysWhence(part)),
+);
+const paid = keptFlat(({ money }: Job) => money);
+
 /** A part fitted that was never bought, found or moved. */
 export const partFromNowhere: Look = ({ ground }) => {
-  const fitted = ({ parts }: Job): boolean => parts.some((part) => part.state === 'fitted' && !saysWhence(part));
-  if (!ground.jobs.some(fitted)) return [];
+  if (withoutWhence(ground.jobs).length === 0) return [];
   const got = new Set<string>();
   return ground.jobs.flatMap((job) =>
     job.parts.flatMap((part) => {
@@ -50,7 +55,7 @@ function depositsOut(entries: readonly MoneyEntry[]): readonly MoneyEntry[] {
 
 /** Money that is still out, or past the owner's own limit. */
 export const moneyOut: Look = ({ ground, costs }) => {
-  const open = depositsOut(ground.jobs.flatMap((job) => job.money)).map((one) =>
+  const open = depositsOut(paid(ground.jobs)).map((one) =>
     query(
       'deposit-not-back',
       one.at,
@@ -58,7 +63,8 @@ export const moneyOut: Look = ({ ground, costs }) => {
       'send the old part, or write the deposit off',
     ),
   );
-  const { limit, total, fees } = costs;
+  if (ground.records.machine.spendingLimit === undefined) return open;
+  const { limit, total, fees } = costs();
   const bike = { minor: total.minor - fees.minor, currency: total.currency };
   if (limit === undefined || limit.currency !== bike.currency || bike.minor <= limit.minor) return open;
   const at = { file: ground.records.machine.file, path: ['spending limit'] };

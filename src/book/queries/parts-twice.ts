@@ -1,13 +1,14 @@
 // Parts that are in two places, or paid for twice.
 import { formatMoney } from '../../quantity/money-arithmetic.ts';
 import type { Job, PartEntry } from '../../records/model.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Found, Look } from './query.ts';
 import { query } from './query.ts';
 
 /** Given to another machine, and fitted here again with nothing said of its coming back. */
 export const partOnTwoMachines: Look = ({ ground }) => {
   // Hardly a machine gives a part away: then there is nothing to follow.
-  if (!ground.jobs.some(({ parts }) => parts.some(({ movedTo }) => movedTo !== undefined))) return [];
+  if (movedAway(ground.jobs).length === 0) return [];
   const away = new Map<string, { readonly to: string; readonly on: string }>();
   return ground.jobs.flatMap((job) => {
     const fitted = job.parts.flatMap((part) => {
@@ -41,14 +42,23 @@ interface Bought {
 
 /** Part entries whose price the sum counts, oldest first. */
 function counted({ costs }: Found): readonly Bought[] {
-  return costs.entries.flatMap(({ job, entry }) =>
+  return costs().entries.flatMap(({ job, entry }) =>
     job !== undefined && 'part' in entry ? [{ job, part: entry }] : [],
   );
 }
 
+/** Priced, and not yet fitted: only from here can one buy be priced again. */
+const onTheWay = keptFlat(({ parts }: Job) =>
+  parts.filter(({ price, state }) => price !== undefined && (state === 'ordered' || state === 'here')),
+);
+
+const returned = keptFlat(({ parts }: Job) => parts.filter(({ state }) => state === 'returned'));
+const movedAway = keptFlat(({ parts }: Job) => parts.filter(({ movedTo }) => movedTo !== undefined));
+
 /** Priced when it came and priced again when it was fitted: one buy, and the sum counts it once. */
-export const partCountedTwice: Look = ({ costs }) =>
-  costs.pricedAgain.flatMap(({ part, before }) => {
+export const partCountedTwice: Look = ({ ground, costs }) => {
+  if (onTheWay(ground.all).length === 0) return [];
+  return costs().pricedAgain.flatMap(({ part, before }) => {
     if (part.price === undefined) return [];
     const message = `${part.part}: ${formatMoney(part.price)} here and in ${before.id}, taken for one buy and counted once`;
     return [
@@ -60,11 +70,12 @@ export const partCountedTwice: Look = ({ costs }) =>
       ),
     ];
   });
+};
 
 /** Sent back, with its price still in the sum and no refund after it. */
 export const returnedStillCounted: Look = (found) => {
   const { ground } = found;
-  if (!ground.jobs.some((job) => job.parts.some((part) => part.state === 'returned'))) return [];
+  if (returned(ground.jobs).length === 0) return [];
   const paid = new Map(counted(found).map(({ part }) => [ground.key(part.part), part]));
   const refunds = ground.jobs.flatMap((job) => job.money.filter((entry) => entry.kind === 'refund'));
   return ground.jobs.flatMap((job) =>

@@ -17,7 +17,8 @@ export interface Found {
   readonly torque: readonly TorqueRow[];
   readonly holds: HoldWork;
   readonly due: readonly DueLine[];
-  readonly costs: Costs;
+  /** Added up when it is asked for: only an owner's limit asks. */
+  readonly costs: () => Costs;
 }
 
 /** One small look over the book. */

@@ -1,5 +1,7 @@
 // Rides and starts that the records speak against.
 import type { Place } from '../../problem/problem.ts';
+import type { Job } from '../../records/model.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Ground } from '../ground.ts';
 import { hasWords, remembered } from '../names.ts';
 import { stateInWords } from '../off-states.ts';
@@ -72,13 +74,15 @@ export const plainPetrolInPremix: Look = ({ ground }) => {
     );
 };
 
+const isMixture = remembered((item) => hasWords(item, 'premix') || hasWords(item, 'mixture'));
+const mixturesRead = keptFlat((job: Job) =>
+  job.readings.filter((one) => isMixture(one.item)).flatMap((one) => [...one.found, ...one.left]),
+);
+
 /** What the records say of the mixture, with the places. */
 function mixtureWords(ground: Ground): readonly { readonly at: Place; readonly text: string }[] {
-  const isMixture = remembered((item) => hasWords(item, 'premix') || hasWords(item, 'mixture'));
   const entries = workDone(ground, 'filled').map(({ entry }) => entry);
-  const read = ground.jobs.flatMap((job) =>
-    job.readings.filter((one) => isMixture(one.item)).flatMap((one) => [...one.found, ...one.left]),
-  );
+  const read = mixturesRead(ground.jobs);
   return [
     ...entries.map((entry) => ({
       at: entry.at,

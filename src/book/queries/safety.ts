@@ -2,6 +2,7 @@
 import { appliesTo } from '../applies.ts';
 import { hasWords, remembered } from '../names.ts';
 import type { Job, ReadingValue } from '../../records/model.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Ground } from '../ground.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
@@ -34,15 +35,15 @@ function unchecked(job: Job): boolean {
 }
 
 /** Brakes, spindles, torque arm or bars put back, and nobody wrote that they were looked at. */
-export const safetyWorkUnchecked: Look = ({ ground }) => {
-  const carrying = remembered(carriesTheRider);
-  return ground.jobs.filter(unchecked).flatMap((job) => {
-    const entry = job.work.find((one) => back.has(one.verb) && carrying(one.thing));
-    if (entry === undefined) return [];
-    const message = `${entry.thing} ${entry.verb}, and the record has no check of it`;
-    return [query('safety-work-unchecked', entry.at, message, 'write what was checked under `checks:`, and by whom')];
-  });
-};
+export const safetyWorkUnchecked: Look = ({ ground }) => withoutCheck(ground.jobs);
+
+const carrying = remembered(carriesTheRider);
+const withoutCheck = keptFlat((job: Job) => {
+  const entry = unchecked(job) ? job.work.find((one) => back.has(one.verb) && carrying(one.thing)) : undefined;
+  if (entry === undefined) return [];
+  const message = `${entry.thing} ${entry.verb}, and the record has no check of it`;
+  return [query('safety-work-unchecked', entry.at, message, 'write what was checked under `checks:`, and by whom')];
+});
 
 /** A fastener marked as cover, bracket or trim whose name says that it carries: a computed band is not for it. */
 export const computedOnSafetyJoint: Look = ({ torque }) =>
@@ -87,16 +88,14 @@ export const findingsOpen: Look = ({ ground }) => {
 
 /** The last code read of each tyre: what a later tyre replaced does not count. */
 function lastTyreCodes(ground: Ground): readonly ReadingValue[] {
-  const isCode = remembered((item) => /(?:tyre|tire)/iu.test(item) && /(?:date|code|age|dot)/iu.test(item));
   const last = new Map<string, readonly ReadingValue[]>();
-  for (const job of ground.jobs) {
-    for (const reading of job.readings) {
-      if (isCode(reading.item))
-        last.set(ground.key(reading.item), reading.left.length > 0 ? reading.left : reading.found);
-    }
-  }
+  for (const { item, found, left } of tyreCodes(ground.jobs))
+    last.set(ground.key(item), left.length > 0 ? left : found);
   return [...last.values()].flat();
 }
+
+const isCode = remembered((item) => /(?:tyre|tire)/iu.test(item) && /(?:date|code|age|dot)/iu.test(item));
+const tyreCodes = keptFlat(({ readings }: Job) => readings.filter(({ item }) => isCode(item)));
 
 /** A tyre code of three digits names a week and a year of an unknown decade before 2000 (49 CFR 574.5): never recent. */
 export const tyreCodeOfThreeDigits: Look = ({ ground }) =>

@@ -34,14 +34,15 @@ function ofOthers<T>(words: Words<T>, thing: string, job: Job): readonly { reado
 
 /** Records of one day alone, by their day; one that names nobody is left out, and so is a day with one pair of hands. */
 function daysOfSeveral(jobs: readonly Job[]): readonly (readonly Job[])[] {
-  const days = new Map<string, Job[]>();
+  const days: Job[][] = [];
   for (const job of jobs) {
     if (job.hands.length === 0 || job.date.from !== job.date.to) continue;
-    const day = days.get(job.date.from);
-    if (day === undefined) days.set(job.date.from, [job]);
-    else day.push(job);
+    // The records come in the order of their days.
+    const day = days.at(-1);
+    if (day !== undefined && day[0]?.date.from === job.date.from) day.push(job);
+    else days.push([job]);
   }
-  return [...days.values()].filter((day) => new Set(day.map(handsOf)).size > 1);
+  return days.filter((day) => day.length > 1 && new Set(day.map(handsOf)).size > 1);
 }
 
 /** One reading left at two values; a part taken off by one and put back by the other; a check ticked beside work that undoes it. Linear in the records. */

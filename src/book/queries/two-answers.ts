@@ -1,8 +1,8 @@
 // Two values of one thing in one record: two copies of its sheet were filled by two hands, or one was read twice.
 import type { Problem } from '../../problem/problem.ts';
 import type { Job, Reading, ReadingValue } from '../../records/model.ts';
-import type { Ground } from '../ground.ts';
-import { keptByJob } from '../kept-by-job.ts';
+import { keptFlat } from '../../records/runs.ts';
+import type { Namer } from '../names.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -14,7 +14,7 @@ interface First {
 }
 
 /** The same item, position, condition and side read twice, to two values: neither is taken back by the other. */
-const inOneRecord = keptByJob((job: Job, key): readonly Problem[] => {
+const inRecords = keptFlat((job: Job, key: Namer): readonly Problem[] => {
   if (job.readings.length < 2) return [];
   const first = new Map<string, First>();
   return job.readings.flatMap((reading) =>
@@ -29,8 +29,7 @@ const inOneRecord = keptByJob((job: Job, key): readonly Problem[] => {
   );
 });
 
-export const readTwiceDifferently: Look = ({ ground }) =>
-  ground.jobs.flatMap((job: Ground['jobs'][number]) => inOneRecord(job, ground.key));
+export const readTwiceDifferently: Look = ({ ground }) => inRecords(ground.jobs, ground.key);
 
 function same(a: ReadingValue, b: ReadingValue): boolean {
   if (a.value.kind !== 'read' || b.value.kind !== 'read') return true;

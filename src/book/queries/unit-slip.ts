@@ -3,6 +3,7 @@ import { counting, shown, si } from './counting.ts';
 import type { Dimension } from '../../quantity/quantity.ts';
 import type { Problem } from '../../problem/problem.ts';
 import type { Series, SeriesPoint } from '../book.ts';
+import { keptWith } from '../../records/kept-with.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
@@ -35,6 +36,12 @@ function expected(series: Series): number | undefined {
 /** Between two readings of one thing smaller ratios are wear or work, not a slip. */
 const gross = 5;
 
+/** Nearly all readings are near the one before them, and then no factor need be tried. */
+function isNear(a: number, b: number): boolean {
+  const [small, large] = Math.abs(a) < Math.abs(b) ? [Math.abs(a), Math.abs(b)] : [Math.abs(b), Math.abs(a)];
+  return large < small * gross * 0.95;
+}
+
 /** A reading that is a gross slip from the one before it, at the same position, where the book has no figure to tell by. */
 function againstNeighbours(series: Series): readonly Problem[] {
   const last = new Map<string, SeriesPoint>();
@@ -42,6 +49,7 @@ function againstNeighbours(series: Series): readonly Problem[] {
     const before = last.get(point.position);
     last.set(point.position, point);
     if (before === undefined || point.value.kind !== 'read' || before.job === point.job) return [];
+    if (isNear(si(point), si(before))) return [];
     const factor = slipOf(si(point), si(before), point.value.written.unit.dimension);
     if (factor === undefined || factor < gross) return [];
     const times = String(Math.round(factor * 10) / 10);
@@ -51,23 +59,24 @@ function againstNeighbours(series: Series): readonly Problem[] {
 }
 
 /** A value that is off by the ratio of two units: against its standard, else against the reading before it. */
-export const unitSlip: Look = ({ series }) =>
-  series.series.flatMap((one) => {
-    const standard = expected(one);
-    if (standard === undefined) return againstNeighbours(one);
-    if (standard === 0) return [];
-    const odd = counting(one).filter((point) => point.verdict !== 'within standard');
-    return odd.flatMap((point) => {
-      if (point.value.kind !== 'read') return [];
-      const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
-      if (factor === undefined) return [];
-      return [
-        query(
-          'unit-slip',
-          point.at,
-          `${one.name} ${shown(point)} is about ${String(Math.round(factor * 10) / 10)} times off its standard: one unit taken for another?`,
-          'look at the unit on the gauge and in the book',
-        ),
-      ];
-    });
+export const unitSlip: Look = ({ series }) => series.series.flatMap((one) => slipsIn(one));
+
+const slipsIn = keptWith((one: Series): readonly Problem[] => {
+  const standard = expected(one);
+  if (standard === undefined) return againstNeighbours(one);
+  if (standard === 0) return [];
+  const odd = counting(one).filter((point) => point.verdict !== 'within standard');
+  return odd.flatMap((point) => {
+    if (point.value.kind !== 'read') return [];
+    const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
+    if (factor === undefined) return [];
+    return [
+      query(
+        'unit-slip',
+        point.at,
+        `${one.name} ${shown(point)} is about ${String(Math.round(factor * 10) / 10)} times off its standard: one unit taken for another?`,
+        'look at the unit on the gauge and in the book',
+      ),
+    ];
   });
+});

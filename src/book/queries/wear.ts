@@ -6,31 +6,34 @@ import type { Series, SeriesPoint } from '../book.ts';
 import { expandedUncertainty } from '../uncertainty.ts';
 import { adjustmentsOf } from './adjusted.ts';
 import type { Ground } from '../ground.ts';
+import { keptWith } from '../../records/kept-with.ts';
+import type { Problem } from '../../problem/problem.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
 /** A part was left past its limit, and nothing in the record says why. */
-export const leftPastLimit: Look = ({ series }) =>
-  series.series.flatMap((one) => {
-    const newest = new Map(counting(one).map((point) => [point.position, point]));
-    return [...newest.values()].flatMap((point) => {
-      const renewed = one.basis.some((basis) => basis.from >= point.day);
-      const said =
-        point.job.findings.length > 0 ||
-        point.job.readings.some((reading) => reading.at === point.at && reading.note !== undefined);
-      const outside = point.verdict === 'outside the range';
-      if ((point.verdict !== 'past the limit' && !outside) || renewed || said) return [];
-      const bound = one.limit?.limit ?? one.setting?.range;
-      return [
-        query(
-          'left-past-its-limit',
-          point.at,
-          `${one.name} ${shown(point)} is ${outside ? 'outside its range' : 'past its limit'}${bound === undefined ? '' : ` (${printRange(bound)})`}, and the record does not say what became of it`,
-          'write a finding, or the reading after it was put right',
-        ),
-      ];
-    });
+export const leftPastLimit: Look = ({ series }) => series.series.flatMap((one) => pastLimit(one));
+
+const pastLimit = keptWith((one: Series): readonly Problem[] => {
+  const newest = new Map(counting(one).map((point) => [point.position, point]));
+  return [...newest.values()].flatMap((point) => {
+    const renewed = one.basis.some((basis) => basis.from >= point.day);
+    const said =
+      point.job.findings.length > 0 ||
+      point.job.readings.some((reading) => reading.at === point.at && reading.note !== undefined);
+    const outside = point.verdict === 'outside the range';
+    if ((point.verdict !== 'past the limit' && !outside) || renewed || said) return [];
+    const bound = one.limit?.limit ?? one.setting?.range;
+    return [
+      query(
+        'left-past-its-limit',
+        point.at,
+        `${one.name} ${shown(point)} is ${outside ? 'outside its range' : 'past its limit'}${bound === undefined ? '' : ` (${printRange(bound)})`}, and the record does not say what became of it`,
+        'write a finding, or the reading after it was put right',
+      ),
+    ];
   });
+});
 
 /** 1 wears upwards (a maximum is its limit), -1 downwards; 0 when that is not known. Only sizes wear: a pressure comes back with better work. */
 function direction(series: Series): number {

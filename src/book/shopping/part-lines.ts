@@ -1,4 +1,5 @@
 // Where each part stands now: wanted, ordered, here, fitted or sent back; and how many are still to get.
+import { keptWith } from '../../records/kept-with.ts';
 import type { Fastener, Job, PartEntry } from '../../records/model.ts';
 import type { Book } from '../book.ts';
 import { plainName } from '../names.ts';
@@ -48,6 +49,10 @@ function lineOf({ job, part }: Book['parts'][number]): PartLine {
 
 /** Lines that are still to come or to be fitted, in the order of the records; linear but for parts of one name. */
 export function partLines({ parts }: Pick<Book, 'parts'>): readonly PartLine[] {
+  return linesOf(parts);
+}
+
+const linesOf = keptWith((parts: Book['parts']): readonly PartLine[] => {
   if (parts.every(({ part }) => over.has(part.state))) return [];
   const byKey = new Map<string, PartLine[]>();
   const all = parts.map((one): PartLine => {
@@ -66,4 +71,4 @@ export function partLines({ parts }: Pick<Book, 'parts'>): readonly PartLine[] {
     const after = list.slice(list.indexOf(line) + 1).filter((later) => goesOn(line, later));
     return after.length === 0 ? [line] : stillWanted(line, after);
   });
-}
+});

@@ -11,6 +11,7 @@ import { schedulesKind } from '../content-kinds/schedules.ts';
 import type { Content } from '../content-model.ts';
 import type { RecordKind } from '../kinds/record-kind.ts';
 import { addedFaults } from '../fault-tables.ts';
+import { keptList, keptWith } from '../kept-with.ts';
 import { readFile } from '../read-file.ts';
 import { addCautions } from './own-cautions.ts';
 import { addHoldPoints, ownHoldPointsKind } from './own-hold-points.ts';
@@ -19,8 +20,14 @@ import { weakened } from './weakened.ts';
 
 /** Content with what a machine folder adds to it, and what is wrong with that. Without such files the content is given back as it is. */
 export function withOwnContent(content: Content, files: readonly SourceFile[]): Outcome<Content> {
-  const own = files.filter(({ file }) => isOwnContent(file));
-  if (own.length === 0) return { value: content, problems: [] };
+  const own = sameFiles(files.filter(({ file }) => isOwnContent(file)));
+  return own.length === 0 ? { value: content, problems: [] } : withOwn(content, own);
+}
+
+const sameFiles = keptList<SourceFile>();
+
+/** The same for the same files: what follows from the content is kept with it. */
+const withOwn = keptWith((content: Content, own: readonly SourceFile[]): Outcome<Content> => {
   const problems: Problem[] = [];
   const all = <T>(kind: RecordKind<T>): readonly T[] =>
     own.flatMap((source) => {
@@ -67,4 +74,4 @@ export function withOwnContent(content: Content, files: readonly SourceFile[]): 
   const mine = new Set(own.map(({ file }) => file));
   const checked = checkContent(value).filter(({ at }) => mine.has(at.file));
   return { value, problems: [...problems, ...named.flatMap(givenTwice), ...checked] };
-}
+});

@@ -75,6 +75,49 @@ test('a shim between two sizes is rounded the way that was asked for', () => {
   expect(['larger clearance', 'smaller clearance', 'nearest'].map(shim)).toEqual([2.44, 2.46, 2.46]);
 });
 
+describe('a chain', () => {
+  const verdict = (length: string, more: Given): string | undefined =>
+    workOut('chain-wear', { length, pitches: '20', pitch: '12.7 mm', ...more }).words['verdict'];
+  test('at the maker’s limit is inside it, and past it a hair beyond', () => {
+    expect(verdict('259 mm', { limit: '259 mm' })).toBe('inside the maker’s limit');
+    expect(verdict('259.1 mm', { limit: '259 mm' })).toBe('past the maker’s limit');
+  });
+  test('is judged by the stricter of the two rules on a sprocket of many teeth', () => {
+    // 1.8 %: under the common 2 %, and past 200/120.
+    expect(verdict('258.57 mm', { teeth: '120' })).toMatch(/^past 200\/N/u);
+    expect(verdict('258.57 mm', { teeth: '40' })).toMatch(/^under 2 %/u);
+    expect(verdict('260 mm', { teeth: '40' })).toMatch(/^past 2 %/u);
+  });
+});
+
+test('a cranking pressure is in its band between both ends, and below or above it beyond them', () => {
+  const figure = workOut('cranking-pressure', { ratio: '7:1' }).figures['pressure'];
+  const [low, high] = [figure?.band?.low ?? Number.NaN, figure?.band?.high ?? Number.NaN].map((end) => end / 1e5);
+  const verdict = (share: number): string | undefined => {
+    const reading = `${((low ?? 0) + share * ((high ?? 0) - (low ?? 0))).toFixed(3)} bar`;
+    return workOut('cranking-pressure', { ratio: '7:1', reading }).words['verdict'];
+  };
+  expect([-0.1, 0.1, 0.9, 1.5].map(verdict)).toEqual([
+    'below the band',
+    'in the band',
+    'in the band',
+    'above the band',
+  ]);
+});
+
+test('a torque is held against the middle of its neighbours, between the two middle ones', () => {
+  const slip = (torque: string, neighbours: string): string | undefined =>
+    workOut('torque-slip', { torque, neighbours }).words['slip'];
+  expect(slip('98 N·m', '10 N·m; 40 N·m')).toBeUndefined();
+  expect(slip('98 N·m', '10 N·m')).toBeDefined();
+});
+
+test('a charge of more than a fifth of the capacity is doubted, and a fifth is not', () => {
+  const doubts = (current: string): readonly string[] =>
+    workOut('charge-time', { capacity: '10 Ah', charge: '50 %', current }).doubts.map((one) => one.code);
+  expect([doubts('2 A'), doubts('2.1 A')]).toEqual([[], ['calculation-unlikely']]);
+});
+
 describe('wear', () => {
   const points = (...values: readonly number[]) => values.map((value, index) => ({ at: index * 1000, value }));
   test('that has come to the very limit has reached it', () => {

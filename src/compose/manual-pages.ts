@@ -76,18 +76,27 @@ type ManualPages = Content['pages'];
 const entriesKept = new WeakMap<ManualPages, { readonly kind: string; readonly entries: readonly SearchEntry[] }>();
 
 function entriesOf(pages: ManualPages, kind: string): readonly SearchEntry[] {
+  const on = new Map<string, Set<string>>();
+  for (const [id, about] of pages)
+    for (const title of headings(about.body)) on.set(title, (on.get(title) ?? new Set()).add(id));
   return [...pages].flatMap(([id, about]): readonly SearchEntry[] => [
     { kind, title: about.title, file: manualFile(id), words: () => '' },
     ...manualParts(id, about.body).flatMap(({ file, body }) => {
       const seen = new Map<string, number>();
-      const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
-      const heads = [...body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
-      return heads.map(([, text = '']) => {
-        const title = text.replaceAll(/[`*_]/gu, '');
-        return { kind, title, file: `${file}#${unique(seen, anchor(title))}`, words: () => about.title };
+      return headings(body).map((head) => {
+        // A file has a heading on the page of formats and on that of keys: each says which it is.
+        const title = (on.get(head)?.size ?? 0) > 1 ? `${head}: ${about.title}` : head;
+        return { kind, title, file: `${file}#${unique(seen, anchor(head))}`, words: () => about.title };
       });
     }),
   ]);
+}
+
+/** Headings below the title, without what stands in fences. */
+function headings(body: string): readonly string[] {
+  const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
+  const heads = [...body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
+  return heads.map(([, text = '']) => text.replaceAll(/[`*_]/gu, ''));
 }
 
 /** Headings become blocks with an anchor each; the same heading twice gets a number. */

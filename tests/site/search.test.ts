@@ -135,3 +135,13 @@ describe('the file', () => {
     expect(charactersFor(0)).toBe(2000);
   });
 });
+
+it('no two entries of the manual have one title: a file that two pages speak of says on which', () => {
+  const { binder } = readMachine('demo-bike', '2026-11-14', {});
+  const manual =
+    binder === undefined ? [] : searchEntries(binder.book, binder.pages).filter(({ kind }) => kind === 'manual');
+  const all = manual.map(({ title }) => title);
+  expect(all).toContain('adopted.yaml: Every key');
+  expect(all).toContain('adopted.yaml: The formats, by example');
+  expect(all.filter((title, index) => all.indexOf(title) !== index)).toEqual([]);
+});

@@ -118,6 +118,19 @@ test('a charge of more than a fifth of the capacity is doubted, and a fifth is n
   expect([doubts('2 A'), doubts('2.1 A')]).toEqual([[], ['calculation-unlikely']]);
 });
 
+test('thinner air wants a leaner needle, thicker air a richer one, and little change none', () => {
+  const needle = (now: string): string | undefined =>
+    workOut('jet-change', { jet: '110', numbering: 'bore', 'density before': '1.20 kg/m³', 'density now': now }).words[
+      'needle'
+    ];
+  expect(['1.10 kg/m³', '1.18 kg/m³', '1.22 kg/m³', '1.30 kg/m³'].map(needle)).toEqual([
+    expect.stringMatching(/^thinner air: .* go down/u),
+    'leave the needle',
+    'leave the needle',
+    expect.stringMatching(/^thicker air: .* come up/u),
+  ]);
+});
+
 describe('wear', () => {
   const points = (...values: readonly number[]) => values.map((value, index) => ({ at: index * 1000, value }));
   test('that has come to the very limit has reached it', () => {

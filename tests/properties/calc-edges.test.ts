@@ -131,6 +131,34 @@ test('thinner air wants a leaner needle, thicker air a richer one, and little ch
   ]);
 });
 
+test('an arc between two stops that is longer than the whole rim has no middle', () => {
+  const half = (arc: string) => workOut('top-from-stops', { arc, rim: '100 mm' });
+  expect(half('310 mm').figures['half']?.quantity).toBeCloseTo(0.155, 9);
+  expect(half('315 mm').figures).toEqual({});
+  expect(half('315 mm').doubts.map((one) => one.code)).toEqual(['calculation-out-of-range']);
+});
+
+describe('oil in the fuel', () => {
+  test('is never to be taken out of a tank: where there is too much, none is added, and it is said', () => {
+    const rich = { 'in tank': '4 l', 'ratio in tank': '16:1', added: '1 l', ratio: '50:1' };
+    const worked = workOut('tank-top-up', rich);
+    expect(worked.figures['oil']?.quantity).toBe(0);
+    expect(worked.doubts.map((one) => one.code)).toEqual(['calculation-unlikely']);
+    expect(workOut('tank-top-up', { ...rich, added: '20 l' }).doubts).toEqual([]);
+  });
+  test('of a pump is doubted when it is less than the leanest of the book by more than a quarter', () => {
+    const doubts = (oil: string): readonly string[] =>
+      workOut('oil-pump-use', { oil, fuel: '10 l', least: '40:1' }).doubts.map((one) => one.code);
+    expect([doubts('250 ml'), doubts('210 ml'), doubts('190 ml')]).toEqual([[], [], ['calculation-unlikely']]);
+  });
+});
+
+test('lamps that take more than the generator gives are doubted, and others are not', () => {
+  const doubts = (generator: string): readonly string[] =>
+    workOut('lamp-load', { lamps: '25 W; 5 W', supply: '6 V', generator }).doubts.map((one) => one.code);
+  expect([doubts('30 W'), doubts('29 W')]).toEqual([[], ['calculation-unlikely']]);
+});
+
 describe('wear', () => {
   const points = (...values: readonly number[]) => values.map((value, index) => ({ at: index * 1000, value }));
   test('that has come to the very limit has reached it', () => {

@@ -38,6 +38,8 @@ export interface FrontLines extends OneOfThem {
   readonly held: readonly HeldLine[];
   readonly off: number;
   readonly queries: number;
+  /** Whether any service is scheduled: without one nothing is known to be due, and nothing not to be. */
+  readonly scheduled: boolean;
   /** All that is due or overdue, what was never recorded too. */
   readonly due: number;
   readonly neverRecorded: number;
@@ -67,6 +69,7 @@ export function frontLines(folder: string, book: Book): FrontLines {
     held: heldOf(book),
     off: book.off.open.length,
     queries: book.queries.length,
+    scheduled: book.due.length > 0,
     due: due.length,
     neverRecorded: due.filter((line) => unknown.has(line)).length,
     pressing: due.filter((line) => !unknown.has(line)).map(pressingLine),

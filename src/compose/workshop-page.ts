@@ -80,10 +80,10 @@ function machineTable({ machines }: WorkshopFacts, say: Say): Block {
       const number = (file: string, all: number): Text => into(one.folder, file, count(all));
       return row(
         into(one.folder, 'index.html', name(one)),
-        one.recordsUpTo,
+        one.recordsUpTo === '' ? say('no record yet') : one.recordsUpTo,
         number('hold-points.html', one.held.length),
         number('off.html', one.off),
-        number('service.html', one.due),
+        one.scheduled ? number('service.html', one.due) : into(one.folder, 'service.html', say('not known')),
         number('problems.html', one.queries),
       );
     }),

@@ -100,13 +100,16 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
   const { say } = context;
   const all = found.groups.map(({ group, causes }) => ({ group, leads: leading(found, causes) }));
   const reasonOf = (one: LeadingCause): string => reasons(found, one).join('; ');
-  const shared = working ? undefined : mostOf(all.flatMap(({ leads }) => leads.map(reasonOf)));
-  const once = shared !== undefined;
+  const shared = mostOf(all.flatMap(({ leads }) => leads.map(reasonOf)));
+  const once = shared !== undefined && !working;
   const causeOf = (one: LeadingCause): string => {
     const named = sentence(say(one.cause.cause));
     return once && reasonOf(one) !== shared ? `${named} (${say(reasonOf(one))})` : named;
   };
-  const whyOf = (one: LeadingCause): string => (working ? withWorking(found, one, say) : say(sentence(reasonOf(one))));
+  const whyOf = (one: LeadingCause): string => {
+    if (!working) return say(sentence(reasonOf(one)));
+    return reasonOf(one) === shared ? say(sentence(workingOf(found, one))) : withWorking(found, one, say);
+  };
   const table: Block = {
     type: 'table',
     columns: [
@@ -125,7 +128,9 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
     empty: say('No cause leads.'),
     use: 'read',
   };
-  return once ? [paragraphs(`${say('Of each, where nothing else is said')}: ${say(shared)}.`), table] : [table];
+  return shared === undefined
+    ? [table]
+    : [paragraphs(`${say('Of each, where nothing else is said')}: ${say(shared)}.`), table];
 }
 
 /** What more than two of three say; undefined where nothing is said so often. */

@@ -3,7 +3,7 @@ import { photosOf, type LifeLine, type PartLife } from '../book/part-lives.ts';
 import type { Job, PartEntry, Reading } from '../records/model.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
 import { thumbnail } from './photographs.ts';
-import { column, fact, heading, joined, row, sentence, stack } from './wording/blocks.ts';
+import { column, fact, filledOnly, heading, joined, row, sentence, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { jobDate, jobTitle } from './wording/job.ts';
@@ -29,7 +29,7 @@ export function partLifeBlocks(context: ViewContext, life: PartLife): readonly B
   const photos = photosOf(life);
   return stack(
     { type: 'facts', facts: facts(context, life) },
-    {
+    filledOnly({
       type: 'table',
       columns: [
         column(say('Date'), 3),
@@ -40,7 +40,7 @@ export function partLifeBlocks(context: ViewContext, life: PartLife): readonly B
       rows: rowsOf(context, life, shown),
       empty: '',
       use: 'read',
-    },
+    }),
     photos.length === 0 ? undefined : heading(2, say('Photos'), 'photos'),
     photos.map(({ job, photo }) => thumbnail(job, photo)),
   );

@@ -2,7 +2,7 @@
 import { hasLife, isTold, type LifeLine, type PartLife } from '../book/part-lives.ts';
 import type { Block, Inline, Row, Text } from '../sheet/sheet.ts';
 import { lifeName, stateNow } from './part-life.ts';
-import { column, lines, row } from './wording/blocks.ts';
+import { column, filledOnly, lines, row } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { grouped } from './wording/grouped.ts';
 import { jobDate } from './wording/job.ts';
@@ -16,7 +16,7 @@ export function partList(
 ): Block {
   const { say } = context;
   const systems = grouped(lives, ({ system }) => system.name);
-  return {
+  return filledOnly({
     type: 'table',
     columns: [
       column(say('Part'), 5),
@@ -30,7 +30,7 @@ export function partList(
     ]),
     empty: say('No record names a part.'),
     use: 'read',
-  };
+  });
 }
 
 function partRow(context: ViewContext, life: PartLife, file: string | undefined): Row {

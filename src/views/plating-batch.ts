@@ -29,7 +29,7 @@ export const platingBatch = defineView({
 function rules({ say }: ViewContext): Block {
   return paragraphs(
     say(
-      'Counted twice out, twice back. What carries wheels, brakes, bars or engine stays out of an acid or plating bath at home: new, or as it is. So does what has no word beside it: cover, bracket or trim.',
+      'Counted twice out, twice back. What carries wheels, brakes, bars or engine stays out of an acid or plating bath at home: new, or as it is.',
     ),
   );
 }
@@ -83,13 +83,18 @@ function onceEach(lots: readonly Lot[]): readonly Lot[] {
   return [...found.values()];
 }
 
+/** What it holds, where its own name does not say it: `Cylinder head nuts` do. */
+function heldBy({ name, of }: Fastener): string | undefined {
+  return of !== undefined && name.toLowerCase().includes(of.toLowerCase()) ? undefined : of;
+}
+
 function lotRow(context: ViewContext, lot: Lot, size: string): Row {
   const { say } = context;
   const { fastener, many, from } = lot;
   const id = `batch/${fastener.id}/${lot.size}`;
   return row(
     size === '' ? '' : [{ kind: 'strong', text: size }],
-    joined([fastener.name, fastener.of, fastener.duty === undefined ? undefined : say(fastener.duty)]),
+    joined([fastener.name, heldBy(fastener), say(fastener.duty ?? 'no acid at home')]),
     joined([fastener.class, from === '' ? undefined : `${say('bag')} ${from}`]),
     { text: many === undefined ? '' : times(many), big: true },
     { box: 'write', id: `${id}/out` },

@@ -4,7 +4,7 @@ import { dueInBooksUnit } from '../book/due/due-figures.ts';
 import { unknownHistory } from '../book/due/sentences.ts';
 import { inUnit, of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
-import { column, joined, row } from './wording/blocks.ts';
+import { column, filledOnly, joined, row } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import { dayText, withDates } from './wording/day.ts';
 import { inlineFigure } from './wording/figure.ts';
@@ -39,7 +39,7 @@ export const serviceDue = defineView({
     const { book, say } = context;
     const why = context.options['of'] === 'why';
     return [
-      {
+      filledOnly({
         type: 'table',
         columns: [
           column(say('Item, what to do'), 5),
@@ -65,7 +65,7 @@ export const serviceDue = defineView({
           'No schedule is recorded for this machine. What its book asks for goes under services, in a file of maker/.',
         ),
         use: 'read',
-      },
+      }),
     ];
   },
 });

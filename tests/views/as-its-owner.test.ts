@@ -105,3 +105,9 @@ test('an evening with one job tells its obstacles once', () => {
   expect(sheetSays(tern, 'evening')).not.toContain('What would free most');
   expect(sheetSays(binderOf('tests/fixtures/from-the-manual', today), 'evening')).toContain('What would free most');
 });
+
+test('columns that no row of a record has anything in are not there', () => {
+  const says = pageSays(tern, 'jobs/2025-06-01-re-torque.html');
+  expect(says).toContain('Done | To what | Particulars\n');
+  expect(pageSays(tern, 'jobs/2025-03-15-bores-oiled.html')).toContain('Done | To what | Particulars | Since then\n');
+});

@@ -18,7 +18,9 @@ const printed = 7;
 
 /** Renders the page. Where nothing could be read, the frame says so by having no record. */
 export function renderFront(page: Page, { name: workshop, machines, folderOf }: FrontFacts): string {
-  const newest = machines.toSorted((a, b) => (a.recordsDate < b.recordsDate ? 1 : -1))[0];
+  const newest = machines
+    .filter((one) => one.recordsUpTo !== '')
+    .toSorted((a, b) => (a.recordsDate < b.recordsDate ? 1 : -1))[0];
   const frame = siteFrame([page], {
     machine: workshop,
     frame: '',

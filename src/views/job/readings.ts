@@ -2,7 +2,7 @@
 import type { SeriesPoint } from '../../book/book.ts';
 import type { Job, Reading, ReadingValue } from '../../records/model.ts';
 import type { Block, Row, Text } from '../../sheet/sheet.ts';
-import { column, heading, joined, lines, row, struck } from '../wording/blocks.ts';
+import { column, filledOnly, heading, joined, lines, row, struck } from '../wording/blocks.ts';
 import { jobTitle } from '../wording/job.ts';
 import { instrumentName, itemName } from '../wording/named.ts';
 import { seriesIndex } from '../wording/series-index.ts';
@@ -20,7 +20,7 @@ function readings(context: ViewContext, job: Job, within: string): readonly Bloc
   const head = ['Item', 'Position', 'Found', 'Left', 'Condition, instrument', 'Verdict'];
   return [
     heading(3, say('Readings'), `${within}readings`),
-    {
+    filledOnly({
       type: 'table',
       columns: head.map((text, index) =>
         column(say(text), index < 1 || index > 3 ? 4 : 3, index === 2 || index === 3 ? 'right' : 'left'),
@@ -28,7 +28,7 @@ function readings(context: ViewContext, job: Job, within: string): readonly Bloc
       rows: job.readings.flatMap((reading) => readingRows(context, job, reading)),
       empty: '',
       use: 'read',
-    },
+    }),
   ];
 }
 

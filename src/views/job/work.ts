@@ -2,7 +2,7 @@
 import type { Book, OpenLine } from '../../book/book.ts';
 import type { Job, WorkEntry } from '../../records/model.ts';
 import type { Block, Row, Text } from '../../sheet/sheet.ts';
-import { column, heading, row, sentence } from '../wording/blocks.ts';
+import { column, filledOnly, heading, row, sentence } from '../wording/blocks.ts';
 import { dayText } from '../wording/day.ts';
 import { jobTitle } from '../wording/job.ts';
 import { toDoWord } from '../wording/planned-work.ts';
@@ -40,7 +40,7 @@ export function jobWork(context: ViewContext, job: Job, within: string): readonl
   const { say } = context;
   return [
     heading(3, say('Work'), `${within}work`),
-    {
+    filledOnly({
       type: 'table',
       columns: [
         column(say('Done'), 2),
@@ -51,7 +51,7 @@ export function jobWork(context: ViewContext, job: Job, within: string): readonl
       rows: job.work.map((entry) => workRow(context, job, entry)),
       empty: '',
       use: 'read',
-    },
+    }),
   ];
 }
 

@@ -8,6 +8,7 @@ import type {
   Inline,
   ProseBlock,
   Row,
+  TableBlock,
   Text,
 } from '../../sheet/sheet.ts';
 
@@ -57,6 +58,24 @@ export function struck(text: string): Text {
 /** A column of a table: head, relative width, and how it is set. */
 export function column(head: string, width: number, align: Column['align'] = 'left'): Column {
   return { head, width, align };
+}
+
+/** A table to read without the columns that no row has anything in; one without rows stays as it is. */
+export function filledOnly(table: TableBlock): TableBlock {
+  const rows = table.rows.flatMap((one) => (one.kind === 'cells' ? [one.cells] : []));
+  const filled = table.columns.map((_, at) => rows.some((cells) => isFilled(cells[at])));
+  if (rows.length === 0 || filled.every((one) => one)) return table;
+  return {
+    ...table,
+    columns: table.columns.filter((_, at) => filled[at]),
+    rows: table.rows.map((one) =>
+      one.kind === 'cells' ? { ...one, cells: one.cells.filter((_, at) => filled[at]) } : one,
+    ),
+  };
+}
+
+function isFilled(cell: Cell | undefined): boolean {
+  return cell !== undefined && ((cell.text?.length ?? 0) > 0 || cell.box !== undefined || cell.shows !== undefined);
 }
 
 /** Puts pieces of a line together, with a separator between those that are there. */

@@ -90,6 +90,10 @@ describe('2 the first service once, and again after a rebuild', () => {
     const made = only(due([line], { jobs: [at('2026-01-01', '8200 mi', { services: ['gearbox'] }), rebuilt] }));
     expect(shown(made)).toBe('8714 mi');
   });
+  it('counts from the rebuild where the record of it did the service too: that oil is the first of the new engine', () => {
+    const both = { ...rebuilt, services: ['gearbox'] };
+    expect(shown(only(due([line], { jobs: [both] })))).toBe('8714 mi');
+  });
   it('goes over to the interval once it is done', () => {
     const made = only(due([line], { jobs: [rebuilt, at('2026-04-01', '8700 mi', { services: ['gearbox'] })] }));
     expect(shown(made)).toBe(`10${'\u202f'}700 mi`.replaceAll(/\s/gu, ' '));
@@ -184,6 +188,9 @@ describe('7 an odd second step', () => {
   it('comes second on the clock, then the interval from there', () => {
     const first = at('2020-03-01', '1050 km', { services: ['valves'] });
     expect(shown(only(due([line], { jobs: [first], machine: inKilometres, today: '2020-04-01' })))).toBe('6000 km');
+    // Done at that very distance it is behind, and not due again the same day.
+    const late = at('2020-12-01', '6000 km', { services: ['valves'] });
+    expect(shown(only(due([line], { jobs: [late], machine: inKilometres, today: '2021-01-01' })))).toBe('11 000 km');
     const second = at('2021-03-01', '6100 km', { services: ['valves'] });
     expect(shown(only(due([line], { jobs: [first, second], machine: inKilometres, today: '2021-04-01' })))).toBe(
       '11 100 km',

@@ -94,6 +94,11 @@ describe('2 the first service once, and again after a rebuild', () => {
     const both = { ...rebuilt, services: ['gearbox'] };
     expect(shown(only(due([line], { jobs: [both] })))).toBe('8714 mi');
   });
+  it('counts from the first record of running-in where nobody wrote the rebuild itself', () => {
+    const running = (date: string, reads: string) => at(date, reads, { kind: 'running-in' });
+    const jobs = [running('2026-03-01', '8214 mi'), running('2026-03-08', '8300 mi')];
+    expect(shown(only(due([line], { jobs })))).toBe('8714 mi');
+  });
   it('goes over to the interval once it is done', () => {
     const made = only(due([line], { jobs: [rebuilt, at('2026-04-01', '8700 mi', { services: ['gearbox'] })] }));
     expect(shown(made)).toBe(`10${'\u202f'}700 mi`.replaceAll(/\s/gu, ' '));
@@ -287,6 +292,8 @@ describe('13 head nuts again after the first heat cycle', () => {
   const hot = job('2026-03-08', { heatCycles: 1 });
   it('is due after the heat and not before', () => {
     expect(only(due([line], { jobs: [tight] })).state).toBe('not due');
+    // A later record of something else is no heat.
+    expect(only(due([line], { jobs: [tight, job('2026-03-05')] })).state).toBe('not due');
     const made = only(due([line], { jobs: [tight, hot] }));
     expect(made).toMatchObject({ state: 'due' });
     expect(made.why).toContain('run hot 2026-03-08: to be tightened again, cold');

@@ -1,6 +1,6 @@
 // What is said at once of an answer: it cannot be read, one unit was taken for another, it lies past its limit, it is far from the last reading.
-import { slipOf } from '../book/queries/unit-slip.ts';
-import { isTooClose, measureOf, verdictOf } from '../book/verdict.ts';
+import { grossSlip, slipOf } from '../book/queries/unit-slip.ts';
+import { isTooClose, measureOf, verdictOf, type Measure } from '../book/verdict.ts';
 import type { Book, Blank as PlanBlank } from '../book/book.ts';
 import { dimensionsOf } from '../records/dimensions-of.ts';
 import type { Job } from '../records/model.ts';
@@ -56,7 +56,9 @@ function ofReading(book: Book, asked: PlanBlank, written: Written): readonly Jud
     book.records.instruments.find(({ id }) => id === tool),
   );
   const slip =
-    verdict === 'within standard' ? undefined : slipFrom(written, middleOf(measure?.standard) ?? lastOf(asked));
+    verdict === 'within standard'
+      ? undefined
+      : (slipFrom(written, middleOf(measure?.standard) ?? lastOf(asked)) ?? grossFrom(written, measure));
   if (slip !== undefined)
     return [{ code: 'unit-slip', text: `About ${slip} times off what is to be expected: one unit taken for another?` }];
   if (verdict === 'past the limit') return [{ code: 'past-limit', text: 'Past its limit.' }];
@@ -113,10 +115,19 @@ function middleOf(range: WrittenRange | undefined): number | undefined {
   return (range.low + range.high) / 2;
 }
 
+function grossFrom(written: Written, measure: Measure | undefined): string | undefined {
+  const factor = measure === undefined ? undefined : grossSlip(measure, written.quantity, written.unit.dimension);
+  return factor === undefined ? undefined : timesOff(factor);
+}
+
 function slipFrom(written: Written, expected: number | undefined): string | undefined {
   if (expected === undefined || expected === 0) return undefined;
   const factor = slipOf(written.quantity, expected, written.unit.dimension);
-  return factor === undefined ? undefined : String(Math.round(factor * 10) / 10);
+  return factor === undefined ? undefined : timesOff(factor);
+}
+
+function timesOff(factor: number): string {
+  return String(Math.round(factor * 10) / 10);
 }
 
 function unreadable(text: string): Judged {

@@ -30,7 +30,7 @@ function ofPlan(book: Book, plan: JobPlan): readonly Pair[] {
       [`${id}/found`, { kind: 'reading', item, position, side: 'found' }],
       [`${id}/left`, { kind: 'reading', item, position, side: 'left' }],
     ]),
-    ...numberedSteps(book, plan, 'steps').flatMap((one) => comingOff(book, job, one)),
+    ...firstWins(numberedSteps(book, plan, 'steps').flatMap((one) => comingOff(book, job, one))),
     ...numberedSteps(book, plan, 'assembly').flatMap((one) => goingOn(book, job, one)),
     ...plan.procedures.flatMap((one) =>
       one.before.map((_, index): Pair => [beforeId(job.id, one.id, index + 1), { kind: 'tick' }]),
@@ -57,6 +57,17 @@ function comingOff(book: Book, job: Job, one: NumberedStep): readonly Pair[] {
       [partId(job.id, part, 'on'), { kind: 'work', line: { verb: 'refitted', thing } }],
     ];
   });
+}
+
+/** Two procedures of one job may take the same part off: the bag it went into is the first one's, and so is each thing that only it says. */
+function firstWins(pairs: readonly Pair[]): readonly Pair[] {
+  const found = new Map<string, Target>();
+  for (const [id, target] of pairs) {
+    const before = found.get(id);
+    const both = before?.kind === 'work' && target.kind === 'work';
+    found.set(id, both ? { kind: 'work', line: { ...target.line, ...before.line } } : target);
+  }
+  return [...found];
 }
 
 function goingOn(book: Book, job: Job, one: NumberedStep): readonly Pair[] {

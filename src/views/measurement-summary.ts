@@ -3,6 +3,7 @@ import type { Series, SeriesPoint } from '../book/book.ts';
 import { printRange } from '../figure/print.ts';
 import type { Row, TableBlock, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
+import { dayText } from './wording/day.ts';
 import { jobDate } from './wording/job.ts';
 import { nearestToLimit, roomText } from './wording/to-limit.ts';
 import { valueText } from './wording/value.ts';
@@ -48,6 +49,12 @@ function summaryRow(say: (words: string) => string, series: Series, name: Text):
     [jobDate(point.job)],
     standard ?? '',
     bound === undefined ? '' : printRange(bound),
-    joined([roomText(say, series, nearest), verdictsText(say, [point])], ': '),
+    renewedSince(say, series, point) ?? joined([roomText(say, series, nearest), verdictsText(say, [point])], ': '),
   );
+}
+
+/** A part renewed after the reading has bounds of its own: by those in force now the old reading would be judged falsely. */
+function renewedSince(say: (words: string) => string, series: Series, point: SeriesPoint): string | undefined {
+  const since = series.basis.findLast((one) => one.from > point.day);
+  return since === undefined ? undefined : `${say('not read since')} ${dayText(since.from)}: ${since.what}`;
 }

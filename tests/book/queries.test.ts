@@ -731,6 +731,29 @@ describe('a unit slip', () => {
     expect(slipped('0.40 mm', '0.70 mm')).toBe(false);
     expect(slipped('0.40 mm')).toBe(false);
   });
+  it('is seen of a worn part as well: thousandths of an inch written as millimetres', () => {
+    const rings = { limits: [limit('ring-gap', '0.010 to 0.014 in', '0.030 in max')] };
+    const codes = (text: string) => raised({ jobs: [read('2026-01-01', 'ring-gap', text)], maker: rings });
+    expect(codes('14 mm')).toContain('unit-slip');
+    expect(codes('22 mm')).toContain('unit-slip');
+    expect(codes('0.032 in')).toContain('left-past-its-limit');
+    expect(codes('0.032 in')).not.toContain('unit-slip');
+    expect(codes('22 thou')).not.toContain('unit-slip');
+  });
+});
+
+describe('a reading of the whole, and later ones position by position', () => {
+  const timing = { settings: [setting('ignition-timing', '9.5 mm', { rangeText: '9 to 10 mm' })] };
+  const whole = read('2026-01-01', 'ignition-timing', '11.1 mm');
+  const asked = (...jobs: readonly Job[]) =>
+    raised({ jobs, maker: timing }).filter((code) => code === 'left-past-its-limit').length;
+  const sides = (left: string) =>
+    job('2026-02-01', { readings: [reading('ignition-timing', { left: { right: '9.5 mm', left } })] });
+  it('gives way to them, and to nothing else', () => {
+    expect(asked(whole)).toBe(1);
+    expect(asked(whole, sides('9.4 mm'))).toBe(0);
+    expect(asked(whole, sides('10.8 mm'))).toBe(1);
+  });
 });
 
 describe('a clock that machine.yaml does not describe', () => {

@@ -25,6 +25,11 @@ const cases: readonly (readonly [what: string, text: string, told: string])[] = 
     withLines('readings: [{item: bore, found: {left: 2,5 bar}}]'),
     '“2,5 bar” is cut in two at its comma',
   ],
+  [
+    'thousands cut at their comma',
+    withLines('readings: [{item: bore, found: {left: 2,000 mi}}]'),
+    'write 2 000 mi or 2.000 mi, whichever is meant',
+  ],
   ['a tab', withLines('findings:', '\t- {id: a, saw: oil}'), 'jobs/x.md:7:1 yaml-tab'],
   ['no front matter', 'Only words.\n', 'jobs/x.md:1:1 front-matter-missing'],
   ['front matter in a language that runs', '---js\nprocess.exit(0)\n---\n', 'jobs/x.md:1:1 front-matter-language'],

@@ -1,10 +1,11 @@
 // A sheet typed in: each blank goes to its key, is read back as it was given, and nothing else in the record changes.
 import { describe, expect, test } from 'vitest';
+import { numberedSteps } from '../../src/book/numbered-steps.ts';
 import type { Answer } from '../../src/entry/answer.ts';
 import type { Blank } from '../../src/entry/blank.ts';
 import { blanksOfAll } from '../../src/entry/blanks-of.ts';
 import { writeAnswers } from '../../src/entry/write-answers.ts';
-import { machines, openJobs, today, withRecord, type OpenJob } from './open-jobs.ts';
+import { filesOf, machines, openJobs, today, withRecord, type OpenJob } from './open-jobs.ts';
 
 const all = machines.flatMap((machine) => openJobs(machine));
 const finch = all.find(({ machine }) => machine.endsWith('finch-125'));
@@ -90,6 +91,23 @@ describe.each(all.map((open) => [`${open.machine} ${open.job.id}`, open] as cons
       ).value,
     ).toEqual({ text: open.record.text, changes: [] });
   });
+});
+
+test('a part that two procedures of a job take off keeps the bag that the sheet printed first', () => {
+  const text = ['title: Both', 'date: 2026-11-28', 'kind: strip', 'state: planned'];
+  const record = {
+    file: 'jobs/2026-11-28-both.md',
+    text: ['---', ...text, 'procedures: [top-end-strip-two-stroke, carburettor-clean]', '---', ''].join('\n'),
+  };
+  const machine = 'demo-bike';
+  const open = openJobs(machine, [...filesOf(machine), record]).find(({ job }) => job.id === '2026-11-28-both');
+  if (open === undefined) throw new Error('the job was not planned');
+  const plan = open.book.plans.find(({ job }) => job.id === open.job.id);
+  if (plan === undefined) throw new Error('the job has no plan');
+  const steps = numberedSteps(open.book, plan, 'steps').filter(({ step }) => step.off.includes('carburettor'));
+  expect(steps.map(({ bag }) => bag !== undefined)).toEqual([true, false]);
+  const { text: after } = answer(open, [{ blank: '2026-11-28-both/carburettor/off', value: 'yes' }]).value;
+  expect(after).toContain(`{removed: carburettor, bag: ${String(steps[0]?.bag)}`);
 });
 
 describe('one record', () => {

@@ -5,6 +5,7 @@ import type { WrittenRange } from '../../quantity/quantity.ts';
 import type { Book, Series, SeriesPoint } from '../book.ts';
 import { byText } from '../in-order.ts';
 import { plainName } from '../names.ts';
+import { newestByPosition } from '../newest-by-position.ts';
 import type { SeenOnRecord } from './seen-on-record.ts';
 
 type Side = ReadingRule['side'];
@@ -42,13 +43,15 @@ function pointsFor(book: Book, { items, without, left }: ReadingRule, from: Day)
   return book.series
     .filter((series) => wanted.has(plainName(series.item)))
     .flatMap((series) => {
-      const newest = new Map<string, SeriesPoint>();
-      for (const point of series.points) {
-        if (point.corrected !== undefined || point.value.kind !== 'read' || point.day < from) continue;
-        if (point.condition.some((one) => without.includes(one)) || (!left && point.side === 'left')) continue;
-        newest.set(point.position, point);
-      }
-      return [...newest.values()].map((point) => ({ series, point, sides: sidesOf(series, point) }));
+      const counted = series.points.filter(
+        (point) =>
+          point.corrected === undefined &&
+          point.value.kind === 'read' &&
+          point.day >= from &&
+          !point.condition.some((one) => without.includes(one)) &&
+          (left || point.side === 'found'),
+      );
+      return newestByPosition(counted).map((point) => ({ series, point, sides: sidesOf(series, point) }));
     });
 }
 

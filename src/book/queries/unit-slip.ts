@@ -3,13 +3,14 @@ import { counting, shown, si } from './counting.ts';
 import type { Dimension } from '../../quantity/quantity.ts';
 import type { Problem } from '../../problem/problem.ts';
 import type { Series, SeriesPoint } from '../book.ts';
+import { measureOf, type Measure } from '../verdict.ts';
 import { keptWith } from '../../records/kept-with.ts';
 import type { Look } from './query.ts';
 import { query } from './query.ts';
 
-/** What one unit was taken for another by: inches, kilograms, feet, pounds, and the slipped decimal. */
+/** What one unit was taken for another by: inches, thousandths of them, kilograms, feet, pounds, and the slipped decimal. */
 const slips: Partial<Readonly<Record<Dimension, readonly number[]>>> = {
-  length: [25.4, 10, 1000],
+  length: [25.4, 1000 / 25.4, 10, 1000],
   torque: [9.80665, 12, 1.355818 * 9.80665, 10],
   'gauge pressure': [14.5038, 10, 100],
   'distance ridden': [1.609344, 10],
@@ -35,6 +36,21 @@ function expected(series: Series): number | undefined {
 
 /** Between two readings of one thing smaller ratios are wear or work, not a slip. */
 const gross = 5;
+
+/**
+ * How many times a value is off the middle of its standard, when one unit taken for another brings it between new and worn out:
+ * 14 mm for a ring gap of 14 thou. Only what is too great: far too small may be wear.
+ */
+export function grossSlip({ standard, limit }: Measure, value: number, dimension: Dimension): number | undefined {
+  const edges = [standard?.low, standard?.high, limit?.low, limit?.high].filter((edge) => edge !== undefined);
+  const given = [standard?.low, standard?.high].filter((edge) => edge !== undefined);
+  if (given.length === 0 || Math.min(...edges) <= 0) return undefined;
+  const [low, high] = [Math.min(...edges), Math.max(...edges)];
+  const meant = (slips[dimension] ?? []).some(
+    (factor) => factor >= gross && value / factor >= low && value / factor <= high,
+  );
+  return meant ? value / (given.reduce((sum, edge) => sum + edge, 0) / given.length) : undefined;
+}
 
 /** Nearly all readings are near the one before them, and then no factor need be tried. */
 function isNear(a: number, b: number): boolean {
@@ -68,7 +84,9 @@ const slipsIn = keptWith((one: Series): readonly Problem[] => {
   const odd = counting(one).filter((point) => point.verdict !== 'within standard');
   return odd.flatMap((point) => {
     if (point.value.kind !== 'read') return [];
-    const factor = slipOf(si(point), standard, point.value.written.unit.dimension);
+    const { dimension } = point.value.written.unit;
+    const measure = measureOf(one.limit, one.setting) ?? {};
+    const factor = slipOf(si(point), standard, dimension) ?? grossSlip(measure, si(point), dimension);
     if (factor === undefined) return [];
     return [
       query(

@@ -3,6 +3,7 @@ import { counting, shown, si } from './counting.ts';
 import { slipOf } from './unit-slip.ts';
 import { printRange } from '../../figure/print.ts';
 import type { Series, SeriesPoint } from '../book.ts';
+import { newestByPosition } from '../newest-by-position.ts';
 import { expandedUncertainty } from '../uncertainty.ts';
 import { adjustmentsOf } from './adjusted.ts';
 import type { Ground } from '../ground.ts';
@@ -15,8 +16,7 @@ import { query } from './query.ts';
 export const leftPastLimit: Look = ({ series }) => series.series.flatMap((one) => pastLimit(one));
 
 const pastLimit = keptWith((one: Series): readonly Problem[] => {
-  const newest = new Map(counting(one).map((point) => [point.position, point]));
-  return [...newest.values()].flatMap((point) => {
+  return newestByPosition(counting(one)).flatMap((point) => {
     const renewed = one.basis.some((basis) => basis.from >= point.day);
     const said =
       point.job.findings.length > 0 ||
@@ -84,7 +84,7 @@ export const wearBackwards: Look = ({ series, ground }) => {
           'wear-backwards',
           point.at,
           `${one.name}: ${shown(point)} after ${shown(before)} on ${before.day}, and nothing was renewed between`,
-          'measure again, or write the part that was fitted',
+          `measure again, or write what was renewed under \`repairs:\`, as {of: ${one.item}, now: …}`,
         ),
       ];
     });

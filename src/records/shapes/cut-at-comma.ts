@@ -4,6 +4,13 @@ import { refuse, type Desk, type Spot } from './desk.ts';
 
 type Branch = { readonly [key: string]: Tree };
 
+/** Before three digits the comma may have stood for thousands; with quotes alone it would be refused again. */
+function meant(begun: string, rest: string): string {
+  if (!/^[-+−]?[1-9]\d{0,2}$/u.test(begun) || !/^\d{3}(?:\s|$)/u.test(rest))
+    return `${begun}.${rest}, or put it in quotes`;
+  return `${begun} ${rest} or ${begun}.${rest}, whichever is meant`;
+}
+
 /** Refuses a number that was cut in two, once; gives the two keys that are left of it, neither of which is to be read. */
 export function cutAtComma(tree: Branch, spot: Spot | undefined, desk: Desk): ReadonlySet<string> {
   const keys = Object.keys(tree);
@@ -15,7 +22,7 @@ export function cutAtComma(tree: Branch, spot: Spot | undefined, desk: Desk): Re
   if (cut === undefined) return new Set();
   const [key, begun] = cut;
   const message = `“${begun},${rest}” is cut in two at its comma.`;
-  const hint = `In braces a comma ends the value: write ${begun}.${rest}, or put it in quotes.`;
+  const hint = `In braces a comma ends the value: write ${meant(begun, rest)}.`;
   refuse(desk, { up: spot, key }, 'number-ambiguous', message, hint);
   return new Set([key, rest]);
 }

@@ -114,14 +114,14 @@ const mostPositions = 3;
 function readingText({ book, say }: ViewContext, job: Job, { item, found, left }: Reading): Text {
   const points = book.series.find((series) => series.item === item)?.points.filter((point) => point.job === job) ?? [];
   const sides = [
-    [say('found'), found],
-    [say('left'), left],
+    [say('as found'), found],
+    [say('as left'), left],
   ] as const;
   const values = sides.flatMap(([side, those]) => {
     if (those.length === 0) return [];
-    if (those.length > mostPositions) return [`${side} ${say('at')} ${count(those.length)} ${say('places')}`];
+    if (those.length > mostPositions) return [`${side}, ${say('at')} ${count(those.length)} ${say('places')}`];
     return [
-      `${side} ${those.map(({ position, value }) => [position, valueText(value) ?? say('not read')].filter(Boolean).join(' ')).join(', ')}`,
+      `${side}: ${those.map(({ position, value }) => [position, valueText(value) ?? say('not read')].filter(Boolean).join(' ')).join(', ')}`,
     ];
   });
   return joined([`${itemName(book, item)}: ${values.join('; ')}`, verdictsText(say, points)]);

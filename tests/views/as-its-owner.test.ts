@@ -111,3 +111,8 @@ test('columns that no row of a record has anything in are not there', () => {
   expect(says).toContain('Done | To what | Particulars\n');
   expect(pageSays(tern, 'jobs/2025-03-15-bores-oiled.html')).toContain('Done | To what | Particulars | Since then\n');
 });
+
+test('what was left at the left cylinder is not said in one word twice', () => {
+  const says = pageSays(tern, 'part-by-part/rocker-box.html');
+  expect(says).toContain('as found: left 1 thou, right 4 thou; as left: left 3 thou, right 3 thou');
+});

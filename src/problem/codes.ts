@@ -142,6 +142,7 @@ export const codes = {
   'data-for-other-frames': 'query',
   'schedule-for-other-size': 'query',
   'limit-without-page': 'query',
+  'asked-by-another-id': 'query',
   'part-from-nowhere': 'query',
   'service-without-reading': 'query',
   'deposit-not-back': 'query',

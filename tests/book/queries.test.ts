@@ -649,6 +649,22 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
     { maker: { limits: [limit('bore', undefined, '50.10 mm max', { source: { title: 'book' } })] } },
     { maker: bore },
   ],
+  'asked-by-another-id': [
+    {
+      maker: { settings: [setting('tappet-inlet', '0.10 mm', { name: 'Inlet valve clearances' })] },
+      content: content({ procedureList: [procedure('tappets', { measure: ['valve-clearance-inlet', 'points-gap'] })] }),
+    },
+    {
+      maker: {
+        settings: [
+          setting('tappet-inlet', '0.10 mm', { name: 'Inlet valve clearances' }),
+          setting('valve-clearance-inlet', '0.10 mm', { name: 'Inlet valve clearance' }),
+          setting('points-at-magneto', '0.30 mm', { name: 'Magneto points' }),
+        ],
+      },
+      content: content({ procedureList: [procedure('tappets', { measure: ['valve-clearance-inlet', 'points-gap'] })] }),
+    },
+  ],
   'part-from-nowhere': [
     { jobs: [job('2026-01-01', { parts: [part('clip link')] })] },
     {

@@ -1,4 +1,5 @@
 // Every look over the book, ordered by what can hurt: first the person, then the machine, then the paper.
+import { askedByAnotherId } from './asked-by-another-id.ts';
 import type { Problem } from '../../problem/problem.ts';
 import { moreThanBook, stagesAgainstTorque, torqueAgainstBook } from './against-book.ts';
 import { backBeforeItCame, bagHalfEmptied, doneWithThingsOpen, fastenersLeftOver } from './bench.ts';
@@ -94,6 +95,7 @@ export const looks: readonly Look[] = [
   dataForOtherFrames,
   scheduleForOtherSize,
   limitWithoutPage,
+  askedByAnotherId,
   partFromNowhere,
   partOnTwoMachines,
   partCountedTwice,

@@ -40,6 +40,8 @@ export interface Odometer {
   };
   /** Interpolated between readings; undefined outside what is known. */
   readonly machineAt: (day: Day) => Figure<'distance ridden'> | undefined;
+  /** What the clock fitted now shows at a distance of the machine; undefined without a clock that counts rightly. */
+  readonly onClock: (distance: Figure<'distance ridden'>) => Figure<'distance ridden'> | undefined;
 }
 
 export interface OpenLine {

@@ -16,7 +16,7 @@ import { isAlike } from '../records/alike.ts';
 import { remembered } from './names.ts';
 import { odometerStatement } from './odometer-statement.ts';
 
-/** The odometer with what the due list needs besides: plain metres, and the way from the machine's distance to the clock. */
+/** The odometer with what the due list needs besides: plain metres. */
 export interface OdometerWork {
   readonly odometer: Odometer;
   /** Machine's distance at a record, metres: its own reading, else between its neighbours. */
@@ -25,8 +25,6 @@ export interface OdometerWork {
   readonly readingOf: (job: string) => DistanceAt | undefined;
   readonly metresNow: number | undefined;
   readonly unit: Unit<'distance ridden'>;
-  /** What the clock fitted now shows at a distance of the machine; undefined without a clock that counts rightly. */
-  readonly onClock: (distance: Figure<'distance ridden'>) => Figure<'distance ridden'> | undefined;
   /** Readings that count, for pace and for a second look. */
   readonly travelled: readonly Travelled[];
 }
@@ -170,12 +168,17 @@ function odometerOf(machine: Machine, clockRead: readonly ClockReading[], today:
   const neverRead = travelled.length === 1 && isBeginning(travelled[0], today);
   const now = neverRead ? { day: today } : nowOf(readings.at(-1), clock, today);
   return {
-    odometer: { readings, now, statement: odometerStatement(machine, travelled), machineAt },
+    odometer: {
+      readings,
+      now,
+      statement: odometerStatement(machine, travelled),
+      machineAt,
+      onClock: (figure) => clockFigure(clock, figure),
+    },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
     readingOf: (job) => ofJob.get(job),
     metresNow: stopped || neverRead ? undefined : sure.at(-1)?.metres,
     unit,
-    onClock: (figure) => clockFigure(clock, figure),
     travelled: sure,
   };
 }

@@ -36,11 +36,14 @@ export const shimChoice = calculation({
     },
   },
   work: (given) => {
-    const exact =
+    const sum =
       (given.maybe('old', millimetre) ?? 0) + given.number('measured', millimetre) - given.number('wanted', millimetre);
+    // Sums of decimals come out a hair beside nothing; nothing is a right answer: no shim.
+    const exact = Math.abs(sum) < 1e-9 ? 0 : sum;
     const step = given.maybe('step', millimetre);
-    if (exact <= 0) given.doubt('calculation-out-of-range', 'no shim is thin enough: measure again');
-    if (step === undefined || exact <= 0) return { exact: exact <= 0 ? undefined : exact };
+    if (exact === 0) given.remark('No shim: without one it comes out as wanted.');
+    if (exact < 0) given.doubt('calculation-out-of-range', 'no shim is thin enough: measure again');
+    if (step === undefined || exact < 0) return { exact: exact < 0 ? undefined : exact };
     const kind = given.words('rounding');
     const steps = exact / step;
     const count =

@@ -16,6 +16,14 @@ describe('the plan of running-in', () => {
     expect(text).toMatch(/half throttle at most[^\n]*until 1500 km on the clock \| 380 km left/u);
     expect(text).toMatch(/three quarters[^\n]*until 2000 km on the clock \| 880 km left/u);
   });
+  test('a mark beyond the last digits of the clock is where the clock will show it, from nothing again', () => {
+    const jobs = {
+      '2026-05-01-built': 'kind: assembly\nodometer: 99700 km\nwork: [{replaced: piston}]',
+      '2026-05-10-ride': ride(99700, 99820),
+    };
+    const text = sheet(jobs);
+    expect(text).toMatch(/half throttle at most[^\n]*until 200 km on the clock \| 380 km left/u);
+  });
   test('head nuts are called for after the first heat, until a record names them', () => {
     const hot = { '2026-05-01-built': built, '2026-05-10-ride': ride(1000, 1020) };
     expect(sheet(hot)).toMatch(/Head nuts cold[^\n]*after 1 heat cycle \| now: no record names it since/u);

@@ -69,6 +69,16 @@ describe('a torque wrench', () => {
   });
 });
 
+test('a gap that is right without a shim is no fault, and one that is too small is', () => {
+  const given = { old: '0.30 mm', wanted: '0.40 mm', step: '0.05 mm' };
+  const right = workOut('shim', { ...given, measured: '0.10 mm' });
+  expect(right.figures['shim']?.quantity).toBe(0);
+  expect(right.doubts).toEqual([]);
+  const tooSmall = workOut('shim', { ...given, measured: '0.09 mm' });
+  expect(tooSmall.figures['shim']).toBeUndefined();
+  expect(tooSmall.doubts.map(({ code }) => code)).toEqual(['calculation-out-of-range']);
+});
+
 test('a shim between two sizes is rounded the way that was asked for', () => {
   const given = { old: '2.52 mm', measured: '0.30 mm', wanted: '0.37 mm', step: '0.02 mm' };
   const shim = (rounding: string): number => Math.round(size('shim', { ...given, rounding }, 'shim') * 1e6) / 1e3;

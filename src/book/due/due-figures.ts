@@ -58,7 +58,7 @@ export function dueFigures(
   odometer: OdometerWork,
 ): DueFigures {
   const at = dueAt(step, line, odometer);
-  const onClock = at === undefined ? undefined : odometer.onClock(at);
+  const onClock = at === undefined ? undefined : odometer.odometer.onClock(at);
   const distance = leftFigure(
     bounds.find((one) => one.kind === 'distance'),
     at,

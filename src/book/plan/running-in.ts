@@ -83,16 +83,6 @@ function cyclesSince(jobs: readonly Job[]): number {
   return jobs.reduce((sum, { heatCycles, ride }) => sum + heatCycles + (ride === undefined ? 0 : 1), 0);
 }
 
-function clockOf(target: Distance, { odometer }: Book): Distance | undefined {
-  const { clock, machine } = odometer.now;
-  if (clock === undefined || machine === undefined) return undefined;
-  return distance(
-    target.quantity - machine.quantity + clock.quantity,
-    clock,
-    'reading = target − distance now + reading now',
-  );
-}
-
 function markAt(metres: number, beginning: Beginning, holds: boolean, by: Job | undefined, { book }: Since): Mark {
   const now = book.odometer.now.machine;
   const done = by === undefined ? {} : { by };
@@ -105,7 +95,7 @@ function markAt(metres: number, beginning: Beginning, holds: boolean, by: Job | 
   );
   if (by !== undefined) return { machine, state: 'done', by };
   if (now.quantity >= machine.quantity) return { machine, state: holds ? 'over' : 'now' };
-  const onClock = clockOf(machine, book);
+  const onClock = book.odometer.onClock(machine);
   const left = distance(machine.quantity - now.quantity, now, 'left = target − distance now');
   return { machine, state: 'to come', left, ...(onClock === undefined ? {} : { onClock }) };
 }

@@ -1,5 +1,5 @@
 // All series at a glance: the last reading nearest its limit, when it was taken, standard, limit, how far it is, verdict.
-import type { Series, SeriesPoint } from '../book/book.ts';
+import type { Book, Series, SeriesPoint } from '../book/book.ts';
 import { printRange } from '../figure/print.ts';
 import type { Row, TableBlock, Text } from '../sheet/sheet.ts';
 import { column, joined, row } from './wording/blocks.ts';
@@ -22,7 +22,7 @@ export function summaryTable({ book, say }: ViewContext, leadOf: (series: Series
       column(say('Limit'), 3),
       column(say('To the limit, verdict'), 5),
     ],
-    rows: book.series.map((series) => summaryRow(say, series, leadOf(series))),
+    rows: book.series.map((series) => summaryRow(book, say, series, leadOf(series))),
     empty: say('No reading is recorded.'),
     use: 'card',
   };
@@ -35,7 +35,7 @@ export function lastPoints(series: Series): readonly SeriesPoint[] {
   return newest === undefined ? [] : good.filter((point) => point.job === newest.job && point.side === newest.side);
 }
 
-function summaryRow(say: (words: string) => string, series: Series, name: Text): Row {
+function summaryRow(book: Book, say: (words: string) => string, series: Series, name: Text): Row {
   const last = lastPoints(series);
   const nearest = nearestToLimit(series, last);
   if (nearest === undefined) return row(name, '', '', '', '', '');
@@ -49,12 +49,21 @@ function summaryRow(say: (words: string) => string, series: Series, name: Text):
     [jobDate(point.job)],
     standard ?? '',
     bound === undefined ? '' : printRange(bound),
-    renewedSince(say, series, point) ?? joined([roomText(say, series, nearest), verdictsText(say, [point])], ': '),
+    otherBoundsSince(book, say, series, point) ??
+      joined([roomText(say, series, nearest), verdictsText(say, [point])], ': '),
   );
 }
 
-/** A part renewed after the reading has bounds of its own: by those in force now the old reading would be judged falsely. */
-function renewedSince(say: (words: string) => string, series: Series, point: SeriesPoint): string | undefined {
-  const since = series.basis.findLast((one) => one.from > point.day);
-  return since === undefined ? undefined : `${say('not read since')} ${dayText(since.from)}: ${since.what}`;
+/** A repair after the reading gave the thing other bounds: by those in force now the old reading would be judged falsely. */
+function otherBoundsSince(
+  { records }: Book,
+  say: (words: string) => string,
+  { basis }: Series,
+  point: SeriesPoint,
+): string | undefined {
+  const since = basis.findLast((one) => one.from > point.day);
+  const repairs = records.jobs.flatMap((job) => job.repairs).filter(({ now }) => now === since?.what);
+  if (since === undefined || !repairs.some(({ standard, limit }) => standard !== undefined || limit !== undefined))
+    return undefined;
+  return `${say('not read since')} ${dayText(since.from)}: ${since.what}`;
 }

@@ -1,7 +1,7 @@
 // Readings in few words: positions as a grid, the verdict of many, the way to the limit, the last readings at a glance.
 import { describe, expect, test } from 'vitest';
 import type { SeriesPoint } from '../../src/book/book.ts';
-import { lastPoints } from '../../src/views/measurement-summary.ts';
+import { lastPoints, summaryTable } from '../../src/views/measurement-summary.ts';
 import { seriesGrid } from '../../src/views/series-grid.ts';
 import { positionGrid } from '../../src/views/wording/positions.ts';
 import { nearestToLimit, roomText } from '../../src/views/wording/to-limit.ts';
@@ -48,6 +48,36 @@ describe('verdicts of several readings', () => {
     expect(verdictsText(say, two)).toBe('past the limit: right');
     const more = ['a', 'b', 'c'].map((name) => at(name, 'worn, usable'));
     expect(verdictsText(say, [...more, at('d', 'within standard')])).toBe('worn, usable: 3 of 4');
+  });
+});
+
+describe('the last readings', () => {
+  const bored = binderOf('demo-bike', '2026-11-14', (files) => [
+    ...files,
+    {
+      file: 'jobs/2026-10-01-bored-again.md',
+      text: [
+        '---',
+        'title: Bored again',
+        'date: 2026-10-01',
+        'kind: machining',
+        'state: done',
+        'repairs: [{of: bore, now: oversize 1.00 mm, standard: 51.00 to 51.02 mm, limit: 51.10 mm max}]',
+        '---',
+        '',
+      ].join('\n'),
+    },
+  ]).book;
+  const verdictOf = (item: string, from = book): string => {
+    const one = from.series.filter((series) => series.item === item);
+    const [row] = summaryTable({ book: { ...from, series: one }, say, options: {}, prose: () => [] }, () => 'x').rows;
+    const text = row?.kind === 'cells' ? row.cells.at(-1)?.text : undefined;
+    return plain(typeof text === 'string' ? text : JSON.stringify(text));
+  };
+  test('are not judged by the bounds of a bore that was made after them', () => {
+    expect(verdictOf('bore')).toMatch(/within standard|worn, usable/u);
+    expect(verdictOf('bore', bored)).toBe('not read since 1 October 2026: oversize 1.00 mm');
+    expect(verdictOf('ring-end-gap', bored)).toBe(verdictOf('ring-end-gap'));
   });
 });
 

@@ -3,6 +3,7 @@ import { beforeId, checkId, hereId, lineId, partId, reachedId, stepFastenerId, s
 import type { Book, JobPlan } from '../book/book.ts';
 import { nameInRecord } from '../book/own-words.ts';
 import { numberedSteps, type NumberedStep } from '../book/numbered-steps.ts';
+import { verbsOfPart } from '../book/verbs-of-part.ts';
 import { plannedLines, type PlannedLine } from '../book/planned-lines.ts';
 import type { Job } from '../records/model.ts';
 import { footId } from './foot-blanks.ts';
@@ -52,9 +53,10 @@ function comingOff(book: Book, job: Job, one: NumberedStep): readonly Pair[] {
   };
   return step.off.flatMap((part, index): readonly Pair[] => {
     const thing = nameInRecord(book.records.maker, part);
+    const { off, on } = verbsOfPart(book.records.maker, part);
     return [
-      [partId(job.id, part, 'off'), { kind: 'work', line: { verb: 'removed', thing, ...(index === 0 ? beside : {}) } }],
-      [partId(job.id, part, 'on'), { kind: 'work', line: { verb: 'refitted', thing } }],
+      [partId(job.id, part, 'off'), { kind: 'work', line: { verb: off, thing, ...(index === 0 ? beside : {}) } }],
+      [partId(job.id, part, 'on'), { kind: 'work', line: { verb: on, thing } }],
     ];
   });
 }

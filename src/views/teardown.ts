@@ -4,9 +4,11 @@ import { column, joined, lines, sentence, stack } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { nameInRecord } from '../book/own-words.ts';
 import { noteId, partId, spareId, stepId } from '../book/blank-ids.ts';
+import { verbsOfPart } from '../book/verbs-of-part.ts';
 import { endOf } from '../book/planned-lines.ts';
 import { count, times } from './wording/count.ts';
 import { fastenerNamed } from './wording/fastener.ts';
+import { itemName } from './wording/named.ts';
 import { ours } from './wording/ours.ts';
 import { plannedId, plannedText, plannedWork } from './wording/planned-work.ts';
 import type { PlannedLine } from './wording/planned-work.ts';
@@ -110,16 +112,24 @@ function ticks(context: ViewContext, part: string): readonly Cell[] {
   const done = (verbs: readonly string[]): boolean =>
     work.some((one) => one.thing === thing && verbs.includes(one.verb));
   const id = job?.id ?? '';
+  const name = partName(context, part);
+  const { off, on } = verbsOfPart(context.book.records.maker, part);
   return [
     {
-      ...tickAt(context, partId(id, part, 'off'), done(['removed'])),
-      about: { asks: `${say(part)}, ${say('off')}` },
+      ...tickAt(context, partId(id, part, 'off'), done(['removed', off])),
+      about: { asks: `${name}, ${say('off')}` },
     },
     {
-      ...tickAt(context, partId(id, part, 'on'), done(['refitted', 'replaced'])),
-      about: { asks: `${say(part)}, ${say('back on')}` },
+      ...tickAt(context, partId(id, part, 'on'), done(['refitted', 'replaced', on])),
+      about: { asks: `${name}, ${say('back on')}` },
     },
   ];
+}
+
+/** A filling is named by its id in a step, and by its name on paper. */
+function partName({ book, say }: ViewContext, part: string): string {
+  const name = itemName(book, part);
+  return name === part ? say(part) : name;
 }
 
 /** Size, length and number with the name; where the maker's data does not know the fastener, the size is to be written beside. */
@@ -144,10 +154,11 @@ function stepRows(context: ViewContext, one: NumberedStep): readonly Row[] {
   const { step, procedure } = one;
   const { job } = context;
   const say = (text: string): string => ours(context, procedure.at, text);
+  const nameOf = (part: string): string => partName({ ...context, say }, part);
   const parts = step.off.length === 0 ? [undefined] : step.off;
   const rows = parts.map((part, index): Row => {
     const both: readonly Cell[] = part === undefined ? [stepTick(context, one), {}] : ticks(context, part);
-    const name: Inline[] = part === undefined ? [] : [{ kind: 'strong', text: say(part) }];
+    const name: Inline[] = part === undefined ? [] : [{ kind: 'strong', text: nameOf(part) }];
     const note = lineAt(context, noteId(index === 0 ? stepId(one.place) : partId(job?.id ?? '', part ?? '', 'off')));
     if (index > 0) return { kind: 'cells', cells: [...both, {}, { text: name }, {}, note] };
     const bag: Cell = one.bag === undefined ? {} : { text: count(one.bag), big: true };

@@ -75,6 +75,8 @@ test('without such a file the places of any machine keep their readings as well'
   const text = filled(files, { 'form/earth-drop/engine/value': '0.08', 'form/earth-drop/engine/left': '0.03' });
   expect(text).toContain('{item: earth drop, found: {engine: 0.08 V}, left: {engine: 0.03 V}}');
   const again = sheetSays(smallBinder({ ...files, [file]: text }), 'wiring');
-  expect(again).toContain('To the engine, ignition on | 0.03 V, 7 March 2026 | [____] V | [____] V');
+  expect(again).toContain(
+    'To the engine, ignition on; with a magneto: running, lamps on | 0.03 V, 7 March 2026 | [____] V | [____] V',
+  );
   expect(again).toContain('Common practice of the trade.');
 });

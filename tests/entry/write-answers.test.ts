@@ -93,21 +93,42 @@ describe.each(all.map((open) => [`${open.machine} ${open.job.id}`, open] as cons
   });
 });
 
-test('a part that two procedures of a job take off keeps the bag that the sheet printed first', () => {
-  const text = ['title: Both', 'date: 2026-11-28', 'kind: strip', 'state: planned'];
+/** A job planned with these procedures on the demo machine. */
+function planned(...procedures: readonly string[]): OpenJob {
   const record = {
-    file: 'jobs/2026-11-28-both.md',
-    text: ['---', ...text, 'procedures: [top-end-strip-two-stroke, carburettor-clean]', '---', ''].join('\n'),
+    file: 'jobs/2026-11-28-planned.md',
+    text: `---\ntitle: Planned\ndate: 2026-11-28\nkind: strip\nstate: planned\nprocedures: [${procedures.join(', ')}]\n---\n`,
   };
-  const machine = 'demo-bike';
-  const open = openJobs(machine, [...filesOf(machine), record]).find(({ job }) => job.id === '2026-11-28-both');
+  const open = openJobs('demo-bike', [...filesOf('demo-bike'), record]).find(({ job }) => job.file === record.file);
   if (open === undefined) throw new Error('the job was not planned');
+  return open;
+}
+
+test('a part that two procedures of a job take off keeps the bag that the sheet printed first', () => {
+  const open = planned('top-end-strip-two-stroke', 'carburettor-clean');
   const plan = open.book.plans.find(({ job }) => job.id === open.job.id);
   if (plan === undefined) throw new Error('the job has no plan');
   const steps = numberedSteps(open.book, plan, 'steps').filter(({ step }) => step.off.includes('carburettor'));
   expect(steps.map(({ bag }) => bag !== undefined)).toEqual([true, false]);
-  const { text: after } = answer(open, [{ blank: '2026-11-28-both/carburettor/off', value: 'yes' }]).value;
-  expect(after).toContain(`{removed: carburettor, bag: ${String(steps[0]?.bag)}`);
+  const { text } = answer(open, [{ blank: `${open.job.id}/carburettor/off`, value: 'yes' }]).value;
+  expect(text).toContain(`{removed: carburettor, bag: ${String(steps[0]?.bag)}`);
+});
+
+test('oil that comes out is drained and filled, and stands in no other way in the record', () => {
+  const open = planned('clutch-cover-off');
+  const ticks = ['off', 'on'].map((way) => ({ blank: `${open.job.id}/gearbox-oil/${way}`, value: 'yes' }));
+  const out = answer(open, ticks).value;
+  expect(out.text).toContain('{drained: gearbox-oil');
+  expect(out.text).toContain('{filled: gearbox-oil}');
+  expect(out.text).not.toContain('removed');
+  const sheet = openJobs('demo-bike', [...filesOf('demo-bike'), { file: open.job.file, text: out.text }]).find(
+    ({ job }) => job.id === open.job.id,
+  )?.sheet;
+  const blanks = blanksOfAll(sheet ?? []).filter(({ id }) => id.includes('/gearbox-oil/'));
+  expect(blanks.map(({ given, asks }) => [given, asks.toLowerCase()])).toEqual([
+    ['yes', 'gearbox oil, off'],
+    ['yes', 'gearbox oil, back on'],
+  ]);
 });
 
 describe('one record', () => {

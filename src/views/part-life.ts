@@ -9,6 +9,7 @@ import { dayText } from './wording/day.ts';
 import { jobDate, jobTitle } from './wording/job.ts';
 import { itemName } from './wording/named.ts';
 import { insteadText } from './wording/original-kept.ts';
+import { seriesIndex } from './wording/series-index.ts';
 import { valueText, writtenText } from './wording/value.ts';
 import { verdictsText } from './wording/verdicts.ts';
 import { workParticulars, workThing } from './wording/work.ts';
@@ -112,7 +113,7 @@ function partText({ say }: ViewContext, part: PartEntry): Text {
 const mostPositions = 3;
 
 function readingText({ book, say }: ViewContext, job: Job, { item, found, left }: Reading): Text {
-  const points = book.series.find((series) => series.item === item)?.points.filter((point) => point.job === job) ?? [];
+  const points = seriesIndex(book).ofRecord(job, item);
   const sides = [
     [say('as found'), found],
     [say('as left'), left],

@@ -44,10 +44,10 @@ corrections: [{record: 2026-05-02-saturday, item: points-gap, was: 0.50 mm, is: 
     { maker: wagtailBook() },
   );
   const page = made.page('measurements.html');
-  expect(page).toContain('~~ 2 May 2026 | 0.50 | corrected, 5 May 2026, read the wrong blade');
+  expect(page).toContain('2 May 2026 | ~~0.50~~ | corrected, 5 May 2026, read the wrong blade');
   expect(page).toContain('2 May 2026 | 0.35 | within standard');
   expect(made.page('jobs/2026-05-02-saturday.html')).toMatch(
-    /~~ Points gap \|[^\n]*0\.50 mm[^\n]*read the wrong blade/u,
+    /Points gap \|[^\n]*~~0\.50 mm~~[^\n]*read the wrong blade/u,
   );
   expect(made.page('problems.html')).toContain(
     'set after the wrong value: ignition timing (2026-05-02) | check those again',

@@ -51,9 +51,13 @@ export function printWithUncertainty<D extends Dimension>(figure: Figure<D>): st
   return printFigure(figure) + noBreakSpace + '±' + noBreakSpace + withUnit(half, figure.unit);
 }
 
-/** A written range as it is set: `9 to 11 N·m`, `50.10 mm max`, `2.0 mm min`. */
+const fraction = /\d[/\u2044]\d/u;
+
+/** A written range as it is set: `9 to 11 N·m`, `50.10 mm max`, `2.0 mm min`; fractions of an inch as the book has them, since 11/32 has no short decimals. */
 export function printRange<D extends Dimension>(range: WrittenRange<D>): string {
   const { low, high, unit, decimals } = range;
+  if (unit.dimension === 'length' && fraction.test(range.text))
+    return range.text.replaceAll(/ (?!to )(?<! to )/gu, noBreakSpace);
   if (low !== undefined && high !== undefined) return printBand(low, high, unit, decimals);
   if (high !== undefined) return printQuantity(high, unit, decimals) + noBreakSpace + 'max';
   if (low !== undefined) return printQuantity(low, unit, decimals) + noBreakSpace + 'min';

@@ -43,7 +43,7 @@ export const planHead = defineView({
           ),
           ...fact(
             say('Tools'),
-            procedures.flatMap((one) => one.tools.map((tool) => ours(context, one.at, tool))).join(', '),
+            [...new Set(procedures.flatMap((one) => one.tools.map((tool) => ours(context, one.at, tool))))].join(', '),
           ),
           ...fact(say('Next after it'), job.next),
         ],

@@ -130,6 +130,10 @@ describe('ranges', () => {
     ['-5 to 5 °C', 'temperature', '−5 to 5 °C'],
     ['2.2 kgf·m', 'torque', '2.2 kgf·m'],
     ['2-1/2 turns', 'turns', '2.5 turns'],
+    ['11/32 to 13/32 in', 'length', '11/32 to 13/32 in'],
+    ['1 27/32 in', 'length', '1 27/32 in'],
+    ['1/32 in max', 'length', '1/32 in max'],
+    ['3/8 to 1/2 in', 'length', '3/8 to 1/2 in'],
   ])('%s', (text, dimension, printed) => {
     const read = readRange(text, dimension);
     expect(read.ok ? plain(printRange(read.value)) : why(read)).toBe(printed);

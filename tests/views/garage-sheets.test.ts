@@ -73,9 +73,7 @@ describe('a batch for plating', () => {
   test('counts by thread and length, and keeps what carries out of the acid', () => {
     const text = textOf(pipit, 'plating-batch');
     expect(text).toMatch(/M6×1\.0 × 16\u00a0mm \| Side panel screws; side panels; trim \|/);
-    expect(text).toMatch(
-      /Cylinder head nuts; no acid at home \|.*\| 8\u00a0× \| \[____\] \| \[____\] \| \[ \]/,
-    );
+    expect(text).toMatch(/Cylinder head nuts; no acid at home \|.*\| 8\u00a0× \| \[____\] \| \[____\] \| \[ \]/);
     expect(text).not.toContain('Sparking plugs');
   });
 });

@@ -1,8 +1,8 @@
 // Compression that falls with the distance, projected to its limit: only where the same gauge read the same engine in the same condition.
 import { bar, kilometre } from '../quantity/units.ts';
 import { calculation } from './calculation.ts';
-import { list, quantity, result, saying } from './input.ts';
-import { projectionResults } from './projection-results.ts';
+import { list, quantity } from './input.ts';
+import { projectionOutputs, projectionResults } from './projection-results.ts';
 import { projectWear } from './wear-projection.ts';
 import type { WearPoint } from './wear-projection.ts';
 
@@ -32,12 +32,7 @@ export const compressionToLimit = calculation({
     limit: quantity('p_L', 'limit', bar, { above: 0 }),
     uncertainty: quantity('U', 'expanded uncertainty of a reading', bar, { optional: true, low: 0 }),
   },
-  outputs: {
-    reached: result('d_L', 'limit reached at', kilometre, 0, 'distances'),
-    left: result('', 'left from the last reading', kilometre, 0, 'distances'),
-    again: result('', 'measure again at', kilometre, 0, 'distances'),
-    remark: saying('remark'),
-  },
+  outputs: projectionOutputs,
   range:
     'Three readings or more of one cylinder with one gauge, in one condition (cold or hot, dry or oiled), since rings, bore or valves were renewed; counted from the highest, since new rings bed in first. A pressure that falls at once is a fault to be looked for, and no wear.',
   source:

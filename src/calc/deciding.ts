@@ -8,7 +8,7 @@ import { withUnit } from '../figure/print.ts';
 import { calculation } from './calculation.ts';
 import { list, quantity, result, saying, words } from './input.ts';
 import { judge, repeats } from './limit-verdict.ts';
-import { projectionResults } from './projection-results.ts';
+import { projectionOutputs, projectionResults } from './projection-results.ts';
 import { projectWear } from './wear-projection.ts';
 
 export const limitVerdict = calculation({
@@ -94,12 +94,7 @@ export const wearToLimit = calculation({
     uncertainty: quantity('U', 'expanded uncertainty of a reading', millimetre, { optional: true, low: 0 }),
     first: words('', 'first reading', { optional: true, among: ['new', 'as found'] }),
   },
-  outputs: {
-    reached: result('d_L', 'limit reached at', kilometre, 0, 'distances'),
-    left: result('', 'left from the last reading', kilometre, 0, 'distances'),
-    again: result('', 'measure again at', kilometre, 0, 'distances'),
-    remark: saying('remark'),
-  },
+  outputs: projectionOutputs,
   range:
     'Like readings only (same item, position, condition), restarted when the part was renewed; three readings, or two of which the first is the size when new. Not for tyres by age or brake fluid.',
   source:

@@ -1,5 +1,7 @@
 // What a projection comes to as results of a calculation: where the limit is reached, what is left, where to measure again, and why not.
+import { kilometre } from '../quantity/units.ts';
 import type { Result } from './calculation.ts';
+import { result, saying } from './input.ts';
 import type { Projection } from './wear-projection.ts';
 
 export interface ProjectionResults {
@@ -8,6 +10,14 @@ export interface ProjectionResults {
   readonly again?: number | undefined;
   readonly remark?: string;
 }
+
+/** What every projection along the distance gives; printed in the unit of its `distances`. */
+export const projectionOutputs = {
+  reached: result('d_L', 'limit reached at', kilometre, 0, 'distances'),
+  left: result('', 'left from the last reading', kilometre, 0, 'distances'),
+  again: result('', 'measure again at', kilometre, 0, 'distances'),
+  remark: saying('remark'),
+};
 
 /** `last` is the distance of the last reading, in the unit of the projection. */
 export function projectionResults(found: Projection, last: number): ProjectionResults {

@@ -64,12 +64,13 @@ export function tickHtml(done: boolean): string {
     : '<span class="tick" role="img" aria-label="to tick"></span>';
 }
 
-/** A box to write one number in, with what is already written (HTML), and the unit behind it. */
+/** A box to write one number in, with the unit behind it; or with what is already written (HTML), which says its own. */
 export function writeHtml(text: string, unit: string | undefined): string {
   const box =
     text === ''
       ? '<span class="write" role="img" aria-label="to fill in"></span>'
       : `<span class="write">${text}</span>`;
-  const behind = unit === undefined || unit === '' ? '' : ` <span class="unit">${escapeHtml(unit)}</span>`;
+  const behind =
+    text !== '' || unit === undefined || unit === '' ? '' : ` <span class="unit">${escapeHtml(unit)}</span>`;
   return `<span class="blank">${box}${behind}</span>`;
 }

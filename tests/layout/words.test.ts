@@ -39,6 +39,19 @@ describe('words', () => {
       for (const line of lines) expect(line).not.toMatch(/(11\.2|[ \u00a0]6|24\.5|M8|×)$/);
     }
   });
+  it('sets the unit behind an empty box, and not behind a value that says its own', () => {
+    const row = (written: { readonly found?: string }): readonly string[] =>
+      itemsOf(
+        pagesOf(
+          sheetOf([{ type: 'blanks', items: [{ id: 'bore', item: 'Bore', unit: 'mm', ...written }], empty: '' }]),
+        ),
+        'text',
+      ).map(({ text }) => text.trim());
+    const units = (texts: readonly string[]): number => texts.filter((text) => text === 'mm').length;
+    expect(units(row({}))).toBe(2);
+    expect(row({ found: '2.758\u00a0in' }).join(' ')).toContain('2.758');
+    expect(units(row({ found: '2.758\u00a0in' }))).toBe(1);
+  });
   it('strikes what was corrected through with one line a text', () => {
     const rows: Row[] = [
       { kind: 'cells', cells: [{ text: 'was' }, { text: [{ kind: 'struck', text: '5 kgf·m' }] }, {}] },

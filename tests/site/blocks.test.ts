@@ -56,6 +56,18 @@ it.each(Object.values(sampleBlocks))('draws a block of type $type', (block) => {
   for (const piece of shows[block.type]) expect(html).toContain(piece);
 });
 
+describe('a box to write in', () => {
+  const item = { id: 'bore', item: 'Bore', unit: 'mm' } as const;
+  const html = (written: { readonly found?: string }): string =>
+    draw({ type: 'blanks', items: [{ ...item, ...written }], empty: '' });
+  it('has its unit behind it as long as it is empty; what is written says its own, once', () => {
+    expect(html({}).split('<span class="unit">mm</span>')).toHaveLength(3);
+    const written = html({ found: '2.758\u00a0in' });
+    expect(written).toContain('<span class="write">2.758\u00a0in</span></span></td>');
+    expect(written.split('<span class="unit">mm</span>')).toHaveLength(2);
+  });
+});
+
 describe('what is empty or missing', () => {
   it('prints its sentence in place of an empty table', () => {
     const html = draw({ ...sampleBlocks.table, rows: [] });

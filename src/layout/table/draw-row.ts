@@ -118,8 +118,10 @@ function drawWrite(set: SetCell, left: number, top: number, style: RowStyle, out
   const { width, height } = writeBox;
   const id = set.cell.id === undefined ? {} : { id: set.cell.id };
   out.push({ kind: 'box', x: left, y: top, width, height, weight: firm, use: 'write', ...id, ...tagged(tag) });
-  if (set.cell.value !== undefined && set.cell.value !== '') drawValue(set.cell.value, left, top, style, tag, out);
-  if (set.cell.unit === undefined) return;
+  // What is written says its own unit.
+  const isWritten = set.cell.value !== undefined && set.cell.value !== '';
+  if (isWritten) drawValue(set.cell.value, left, top, style, tag, out);
+  if (isWritten || set.cell.unit === undefined) return;
   const room = set.width - width - 4;
   const unit = linesOf(set.cell.unit, textType, Math.max(room, 8), style.setting).slice(0, 1);
   setLines(unit, { x: left + width + 4, y: top + (height - textType.leading) / 2, width: room, tag }, out);

@@ -30,13 +30,24 @@ export function* fewestPages(
     yield* pages;
     return;
   }
-  for (const share of shares) {
-    const tighter = [...set(held.map((slab) => withLess(slab, share)))];
-    if (tighter.length >= pages.length) continue;
-    yield* tighter;
-    return;
-  }
-  yield* pages;
+  const undrawn = held.map(withoutDrawing);
+  const share = shares.find((one) => [...set(undrawn.map((slab) => withLess(slab, one)))].length < pages.length);
+  yield* share === undefined ? pages : set(held.map((slab) => withLess(slab, share)));
+}
+
+/** As high as the slab, and nothing in it: how many pages there are follows from the heights alone, and most tries save none. */
+function withoutDrawing({ parting, again, shorter, ...slab }: Slab): Slab {
+  return {
+    ...slab,
+    draw: nothing,
+    ...(parting === undefined ? {} : { parting: nothing }),
+    ...(again === undefined ? {} : { again: withoutDrawing(again) }),
+    ...(shorter === undefined ? {} : { shorter: withoutDrawing(shorter) }),
+  };
+}
+
+function nothing(): void {
+  // A try draws nothing.
 }
 
 function* joined(held: readonly Slab[], rest: Iterator<Slab>): Generator<Slab> {

@@ -1,6 +1,7 @@
 // The manual: the pages of content, the same for every machine, with an anchor at every heading.
 import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
 import type { Content } from '../records/content-model.ts';
+import { keptWith } from '../records/kept-with.ts';
 import type { ViewContext } from '../views/view.ts';
 import { anchor, heading } from '../views/wording/blocks.ts';
 import { count } from '../views/wording/count.ts';
@@ -17,16 +18,10 @@ import { turning } from './turning.ts';
 export function manualPart({ book, say }: ViewContext): PagePart {
   const { pages } = book.content;
   const section = say('Manual');
-  const known = partsKept.get(pages);
-  if (known?.section === section) return known.part;
-  const part = partOf(pages, section);
-  partsKept.set(pages, { section, part });
-  return part;
+  return partOf(pages, section);
 }
 
-const partsKept = new WeakMap<ManualPages, { readonly section: string; readonly part: PagePart }>();
-
-function partOf(pages: ManualPages, section: string): PagePart {
+const partOf = keptWith((pages: ManualPages, section: string): PagePart => {
   const [first] = [...pages].toSorted(([one], [other]) => byText(one, other));
   const files = new Set([...pages.keys()].map(manualFile));
   const head = first === undefined ? undefined : { file: manualFile(first[0]), title: first[1].title, section };
@@ -36,7 +31,7 @@ function partOf(pages: ManualPages, section: string): PagePart {
     head,
     (file) => files.has(manualBase(file)),
   );
-}
+});
 
 /** Pages of the manual, in the order of their ids; a long one in parts that follow each other. */
 function manualPages(all: ManualPages, section: string): readonly PageSpec[] {
@@ -62,20 +57,13 @@ function titleOf(title: string, number: number): string {
 
 /** The manual for the search: its pages and their headings, cut from the text without setting it. */
 export function manualEntries({ book, say }: ViewContext): readonly SearchEntry[] {
-  const kind = say('manual');
-  const known = entriesKept.get(book.content.pages);
-  if (known?.kind === kind) return known.entries;
-  const entries = entriesOf(book.content.pages, kind);
-  entriesKept.set(book.content.pages, { kind, entries });
-  return entries;
+  return entriesOf(book.content.pages, say('manual'));
 }
 
 type ManualPages = Content['pages'];
 
 /** The manual is the same for every machine: its headings are looked for once. */
-const entriesKept = new WeakMap<ManualPages, { readonly kind: string; readonly entries: readonly SearchEntry[] }>();
-
-function entriesOf(pages: ManualPages, kind: string): readonly SearchEntry[] {
+const entriesOf = keptWith((pages: ManualPages, kind: string): readonly SearchEntry[] => {
   const on = new Map<string, Set<string>>();
   for (const [id, about] of pages)
     for (const title of headings(about.body)) on.set(title, (on.get(title) ?? new Set()).add(id));
@@ -90,7 +78,7 @@ function entriesOf(pages: ManualPages, kind: string): readonly SearchEntry[] {
       });
     }),
   ]);
-}
+});
 
 /** Headings below the title, without what stands in fences. */
 function headings(body: string): readonly string[] {

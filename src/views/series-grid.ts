@@ -3,6 +3,7 @@ import type { Series, SeriesPoint } from '../book/book.ts';
 import { formatDecimal } from '../quantity/decimal.ts';
 import { inUnit } from '../quantity/quantity.ts';
 import type { Unit } from '../quantity/quantity.ts';
+import { isAlike } from '../records/alike.ts';
 import type { Cell, Column, Row, TableBlock, Text } from '../sheet/sheet.ts';
 import { column, joined, row, struck } from './wording/blocks.ts';
 import { capped, olderOnes } from './wording/capped.ts';
@@ -66,10 +67,6 @@ function isTogether(one: SeriesPoint, other: SeriesPoint): boolean {
     one.corrected?.by === other.corrected?.by &&
     isAlike(one.condition, other.condition)
   );
-}
-
-function isAlike(one: readonly string[], other: readonly string[]): boolean {
-  return one === other || (one.length === other.length && one.every((word, index) => word === other[index]));
 }
 
 /** How and in which unit all readings were taken, where all were taken alike. */

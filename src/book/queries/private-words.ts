@@ -1,5 +1,6 @@
 // What a copy for the next owner should not carry: names, addresses, telephone numbers, e-mail and key numbers in open text.
 import type { Place, Problem } from '../../problem/problem.ts';
+import { keptWith } from '../../records/kept-with.ts';
 import type { Job, Machine } from '../../records/model.ts';
 import type { OpenText } from '../open-text.ts';
 import { allWordsOfJob, handsNamed, openTexts, wordsOfJob } from '../open-text.ts';
@@ -35,9 +36,9 @@ interface ClosedNumber {
   readonly pattern: RegExp;
 }
 
-/** Numbers that machine.yaml keeps private, or that open a lock. */
-function closedNumbers(machine: Machine): readonly ClosedNumber[] {
-  return machine.numbers
+/** Numbers that machine.yaml keeps private, or that open a lock. The same list while the machine is the same, so that what it finds is kept. */
+const closedNumbers = keptWith((machine: Machine): readonly ClosedNumber[] =>
+  machine.numbers
     .filter((one) => one.private || one.name === 'key')
     .filter(({ stamped }) => stamped.length >= fewestCharacters && !stamped.includes('?'))
     .map(({ name, stamped }) => ({
@@ -46,37 +47,19 @@ function closedNumbers(machine: Machine): readonly ClosedNumber[] {
         String.raw`(?<![\p{L}\d])${stamped.replaceAll(/[^\p{L}\d]+/gu, String.raw`[\s-]*`)}(?![\p{L}\d])`,
         'iu',
       ),
-    }));
-}
-
-const closedOf = new WeakMap<Machine, readonly ClosedNumber[]>();
-
-/** The same list for as long as the machine is the same, so that what was found by it can be kept. */
-function closedNumbersOf(machine: Machine): readonly ClosedNumber[] {
-  const before = closedOf.get(machine);
-  if (before !== undefined) return before;
-  const made = closedNumbers(machine);
-  closedOf.set(machine, made);
-  return made;
-}
-
-const looked = new WeakMap<Job, { readonly closed: readonly ClosedNumber[]; readonly found: boolean }>();
+    })),
+);
 
 /** Whether a record holds any private word at all; most hold none, and are looked over once. */
-function holdsPrivateWords(job: Job, closed: readonly ClosedNumber[]): boolean {
-  const before = looked.get(job);
-  if (before?.closed === closed) return before.found;
+const holdsPrivateWords = keptWith((job: Job, closed: readonly ClosedNumber[]): boolean => {
   const all = allWordsOfJob(job);
-  const found =
-    closed.some(({ pattern }) => pattern.test(all)) ||
-    (mayHoldPrivateWords(all) && wordsOfJob(job).some(({ text }) => privateWords(text).length > 0));
-  looked.set(job, { closed, found });
-  return found;
-}
+  if (closed.some(({ pattern }) => pattern.test(all))) return true;
+  return mayHoldPrivateWords(all) && wordsOfJob(job).some(({ text }) => privateWords(text).length > 0);
+});
 
 /** Each word once, at its first place, in the order of the records. */
 export const privateInOpenText: Look = ({ ground }) => {
-  const closed = closedNumbersOf(ground.records.machine);
+  const closed = closedNumbers(ground.records.machine);
   const found = new Map<string, Said>();
   const say = (gives: string, word: string, one: OpenText, index: number): void => {
     const what = `${word}: ${gives}`;

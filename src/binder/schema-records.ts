@@ -73,7 +73,7 @@ export const recordParts: Readonly<Record<string, Schema>> = {
       finalDrive: text,
       wheels: text,
     },
-    { volts: measure, notKnown: texts },
+    { magneto: text, gearbox: text, volts: measure, notKnown: texts },
   ),
   geometry: object(
     { gears: list(teeth) },

@@ -18,9 +18,10 @@ export function notFor(
   features: Features,
 ): { readonly key: string; readonly has: string } | undefined {
   for (const [key, wanted] of Object.entries(applies)) {
-    // What nobody has looked at may be of any kind: nothing is left out because of it.
+    // What nobody has looked at, or said, may be of any kind: nothing is left out because of it.
     if (features.notKnown?.includes(key) === true) continue;
     const has = wordsOf(features, key);
+    if (has.length === 0) continue;
     if (wanted !== undefined && !has.some((word) => wanted.includes(word))) return { key, has: has[0] ?? 'not known' };
   }
   return undefined;

@@ -1,6 +1,7 @@
 // The permanent ids of what is ticked and written on a job's sheets: the same words for the views that print them and for what reads them back.
 import type { Procedure, Step } from '../records/content-model.ts';
 import type { Verb } from '../records/model.ts';
+import { stepNumber } from '../records/step-numbers.ts';
 
 /** A step is counted in its own procedure as content has it, so that another procedure or feature moves no number. */
 export interface StepPlace {
@@ -13,7 +14,7 @@ export interface StepPlace {
 
 /** The place of a step in its procedure, as it stands in content with all its steps. */
 export function stepPlace(job: string, whole: Procedure, way: StepPlace['way'], step: Step): StepPlace {
-  return { job, procedure: whole.id, way, number: whole[way].indexOf(step) + 1 };
+  return { job, procedure: whole.id, way, number: stepNumber(whole[way], step) };
 }
 
 /** The tick of a step. */

@@ -32,8 +32,9 @@ Examples
   splitpin intake my-bike --answers answers.yaml     asks nothing; what is not in the file is left for later
 
 An empty line, ? or “later” leaves a question for later: it stands as ? in machine.yaml, and until it is known
-what is for any kind of machine is printed. Through a pipe, each line answers the next question. The folder
-is made whole or not at all; a folder that is there already is never touched.
+what is for any kind of machine is printed. Through a pipe, each line answers the next question; an answer that
+is not understood is kept in its words in the record of the intake, and what was understood of it counts. The
+folder is made whole or not at all; a folder that is there already is never touched.
 ${exits}`,
   take: `
 Examples

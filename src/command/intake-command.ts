@@ -5,7 +5,7 @@ import { stops } from '../build.ts';
 import type { Asker } from './asker.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
 import { editorSchemas } from './editor-schemas.ts';
-import { answersIn, hearAll, nothingSaid } from './intake/hear-all.ts';
+import { answersIn, hearAll, nothingSaid, type AllHeard } from './intake/hear-all.ts';
 import { newFolder, type NewFolder } from './intake/machine-folder.ts';
 import { isTaken, putInPlace } from './intake/put-in-place.ts';
 import type { Options } from './program.ts';
@@ -46,18 +46,19 @@ export async function intakeCommand(
     terminal.tell('Nothing was made.');
     return exitCodes.usage;
   }
-  if (asker.interrupted() || (Object.keys(heard.facts).length === 0 && options.name === undefined)) {
+  const said = Object.keys(heard.facts).length + heard.besides.length;
+  if (asker.interrupted() || (said === 0 && options.name === undefined)) {
     terminal.tell(nothingSaid);
     return exitCodes.usage;
   }
   const name = options.name ?? given['name'];
   const today = dayFor(options.today, around);
-  const made = newFolder({ ...heard.facts, ...(name === undefined ? {} : { name }) }, today);
+  const made = newFolder({ ...heard.facts, ...(name === undefined ? {} : { name }) }, today, heard.besides);
   const folder = resolve(around.folder, wanted ?? folderName(made.name));
   if (isTaken(folder)) return taken(relative(around.folder, folder), around);
   const written = await writeFolder(folder, made, today, around);
   if (written !== exitCodes.fine) return written;
-  tellMade(folder, made, heard.later, around);
+  tellMade(folder, made, heard, around);
   return printIntake(folder, made, options, around);
 }
 
@@ -111,12 +112,17 @@ async function writeFolder(folder: string, made: NewFolder, today: string, aroun
 function tellMade(
   folder: string,
   made: NewFolder,
-  later: readonly string[],
+  { later, besides }: Extract<AllHeard, { readonly ok: true }>,
   { terminal, folder: here }: Surroundings,
 ): void {
   const way = wayTo(folder, here);
   terminal.say(`${made.name}: a new machine folder, ${way}`);
   for (const file of Object.keys(made.files)) terminal.say('  ' + join(way, file));
+  if (besides.length > 0) {
+    terminal.say(`Kept in words, in ${join(way, 'jobs', `${made.job}.md`)}:`);
+    for (const { question, words, why } of besides)
+      terminal.say(`  ${question}: ${words}${why === undefined ? '' : `. ${why} Write it in machine.yaml.`}`);
+  }
   if (later.length === 0) return;
   terminal.say(`Left for later, as ? in ${join(way, 'machine.yaml')}:`);
   for (const line of later) terminal.say('  ' + line);

@@ -4,6 +4,7 @@ import type { Content, Procedure } from './content-model.ts';
 import { cautionsOfFaults, checkFaults } from './check-faults.ts';
 import { checkOrder } from './check-order.ts';
 import { below, unknownReference } from './reference.ts';
+import { checkStepNumbers } from './step-numbers.ts';
 
 interface Cited {
   readonly caution: string;
@@ -22,7 +23,8 @@ export function checkContent(content: Content): readonly Problem[] {
   const unknown = cited
     .filter(({ caution }) => !content.cautions.has(caution))
     .map(({ caution, at }) => unknownReference(caution, at, 'caution', content.cautions.keys()));
-  return [...unknown, ...checkOrder(content.orders ?? []), ...checkFaults(content)];
+  const numbers = [...content.procedures.values()].flatMap(checkStepNumbers);
+  return [...unknown, ...numbers, ...checkOrder(content.orders ?? []), ...checkFaults(content)];
 }
 
 function ofProcedure(procedure: Procedure): readonly Cited[] {

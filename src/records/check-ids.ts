@@ -64,7 +64,7 @@ export function sameFile(files: readonly SourceFile[]): readonly Problem[] {
   });
 }
 
-function idTwice(id: string, at: Place, earlier: Place): Problem {
+export function idTwice(id: string, at: Place, earlier: Place): Problem {
   return {
     code: 'id-twice',
     severity: 'problem',

@@ -18,6 +18,8 @@ export interface Caution {
 
 export interface Step {
   readonly do: string;
+  /** Its permanent number, where it was put between steps that had theirs. */
+  readonly number?: number;
   /** Parts that come off in this step; each gets an off and an on tick. */
   readonly off: readonly string[];
   readonly fasteners: readonly string[];

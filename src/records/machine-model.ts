@@ -30,10 +30,14 @@ export interface Features {
   readonly cylinderNames: readonly string[];
   readonly lubrication: 'premix' | 'pump' | 'wet sump' | 'dry sump';
   readonly ignition: 'magneto' | 'battery and coil';
+  /** Absent: nobody has said. */
+  readonly magneto?: 'flywheel' | 'separate' | 'none';
   readonly trigger: 'points' | 'electronic';
   readonly volts?: Written<'voltage'>;
   readonly battery: boolean;
   readonly lamps: boolean;
+  /** Absent: nobody has said. */
+  readonly gearbox?: 'unit' | 'separate';
   readonly frontBrake: 'drum' | 'disc';
   readonly rearBrake: 'drum' | 'disc';
   readonly finalDrive: 'chain' | 'shaft' | 'belt';

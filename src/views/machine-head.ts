@@ -81,6 +81,7 @@ function features(context: ViewContext): readonly Fact[] {
     ...fact(say('Ignition'), say(ignitionText(has))),
     ...fact(say('Electrics'), has.volts === undefined ? say('none') : writtenText(has.volts)),
     ...fact(say('Battery'), say(featureText(has, 'battery'))),
+    ...fact(say('Gearbox'), has.gearbox === undefined ? undefined : say(gearboxText(has))),
     ...fact(say('Front brake'), say(featureText(has, 'frontBrake'))),
     ...fact(say('Rear brake'), say(featureText(has, 'rearBrake'))),
     ...fact(say('Final drive'), say(featureText(has, 'finalDrive'))),
@@ -97,8 +98,15 @@ function engineText(has: Features): string {
 }
 
 function ignitionText(has: Features): string {
-  const both = [featureText(has, 'ignition'), featureText(has, 'trigger')];
+  const ignition = featureText(has, 'ignition');
+  const kind = ignition === 'magneto' ? featureText(has, 'magneto') : 'not known';
+  const both = [kind === 'not known' ? ignition : `${kind} ${ignition}`, featureText(has, 'trigger')];
   return both.every((one) => one === 'not known') ? 'not known' : both.join(', ');
+}
+
+function gearboxText(has: Features): string {
+  const gearbox = featureText(has, 'gearbox');
+  return gearbox === 'unit' ? 'in unit with the engine' : gearbox;
 }
 
 function geometry(book: Book, say: (words: string) => string): readonly Fact[] {

@@ -1,14 +1,11 @@
-// A strip of degrees for the rim of the flywheel, in true scale from its measured diameter, with the timing marked where it is known.
-import { printFigure, printRange } from '../figure/print.ts';
-import type { Quantity } from '../quantity/quantity.ts';
-import { degree } from '../quantity/units.ts';
-import type { Block, DrawingMark, Text } from '../sheet/sheet.ts';
+// A strip of degrees for the rim of the flywheel, in true scale from its measured diameter, with the timing marked where it is known; without a rim, a disc.
+import type { Block, DrawingMark } from '../sheet/sheet.ts';
 import { fact, lines, paragraphs, stack } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
-import { inlineFigure } from './wording/figure.ts';
-import { headFigures } from './figures/engine.ts';
+import { timingOf, type Timing } from './figures/timing.ts';
+import { timingDisc } from './figures/timing-disc.ts';
 import { inMillimetres, label, outline, upright } from './wording/true-scale.ts';
-import { valueText, writtenText } from './wording/value.ts';
+import { writtenText } from './wording/value.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -19,22 +16,17 @@ const top = 8;
 const band = 12;
 const height = top + band + 8;
 
-interface Timing {
-  readonly degrees: number;
-  readonly text: string;
-  /** The angle as it is printed beside the strip, leading to its working where it was worked out. */
-  readonly told: Text;
-  readonly range?: { readonly low: number; readonly high: number; readonly text: string };
-}
-
 export const timingStrip = defineView({
   id: 'timing-strip',
-  purpose: 'A strip of degrees for the flywheel rim, in true scale, with the timing marked.',
+  purpose:
+    'A strip of degrees for the flywheel rim, else a disc for the end of the crankshaft, in true scale, with the timing marked.',
   needs: 'machine',
   options: [],
   blocks: (context) => {
-    const diameter = context.book.records.machine.geometry.flywheel;
-    return stack(how(context), diameter === undefined ? unmeasured(context) : strip(context, inMillimetres(diameter)));
+    const { geometry, features } = context.book.records.machine;
+    if (geometry.flywheel !== undefined) return stack(how(context), strip(context, inMillimetres(geometry.flywheel)));
+    // A magneto that is driven by itself leaves no flywheel outside: there is no rim to ask for.
+    return stack(features.magneto === 'separate' ? [] : unmeasured(context), timingDisc(context));
   },
 });
 
@@ -54,7 +46,7 @@ function unmeasured({ say }: ViewContext): readonly Block[] {
   return [
     paragraphs(
       say(
-        'The diameter of the flywheel rim is not recorded, so no strip is drawn. Measure it, write it under geometry as flywheel, and print this sheet again.',
+        'The diameter of the flywheel rim is not recorded, so no strip is drawn. Where a rim stands outside, measure it, write it under geometry as flywheel, and print this sheet again.',
       ),
     ),
     {
@@ -69,43 +61,12 @@ function unmeasured({ say }: ViewContext): readonly Block[] {
   ];
 }
 
-/** The timing in degrees: as a book gives it, or worked out from millimetres of the piston. */
-function timingOf({ book }: ViewContext): Timing | undefined {
-  const given = book.records.maker.settings.find(
-    ({ id, value }) => id.includes('timing') && value.kind === 'read' && value.written.unit.dimension === 'crank angle',
-  );
-  if (given !== undefined && given.value.kind === 'read') {
-    const { range, value } = given;
-    const text = valueText(value) ?? '';
-    const degrees = inDegrees(value.written.quantity);
-    if (range?.low === undefined || range.high === undefined) return { degrees, text, told: text };
-    return {
-      degrees,
-      text,
-      told: text,
-      range: { low: inDegrees(range.low), high: inDegrees(range.high), text: printRange(range) },
-    };
-  }
-  const figure = headFigures(book).find(({ id }) => id === 'timing-angle')?.figure;
-  if (figure === undefined) return undefined;
-  const near = { ...figure, decimals: 1 };
-  return {
-    degrees: inDegrees(figure.quantity),
-    text: printFigure(near),
-    told: [inlineFigure(near, 'timing-angle')],
-  };
-}
-
-function inDegrees(quantity: Quantity): number {
-  return quantity / degree.factor;
-}
-
 function strip(context: ViewContext, diameter: number): readonly Block[] {
   const { book, say } = context;
   const perDegree = (Math.PI * diameter) / 360;
   const middle = edge + span * perDegree;
   const width = 2 * middle;
-  const timing = timingOf(context);
+  const timing = timingOf(book);
   const at = (degrees: number): number => middle + degrees * perDegree;
   const flywheel = book.records.machine.geometry.flywheel;
   const marks: readonly DrawingMark[] = [

@@ -55,4 +55,24 @@ describe('features not known', () => {
     features.read(without, undefined, desk);
     expect(desk.problems.map((one) => one.code)).toEqual(['key-missing']);
   });
+  it('magneto and gearbox may be left out, and are then as unknown as when they are asked for', () => {
+    const silent = read({}).value;
+    expect([silent.magneto, silent.gearbox, silent.notKnown]).toEqual([undefined, undefined, undefined]);
+    const asked = read({ magneto: '?', gearbox: '?' }).value;
+    expect(asked.notKnown).toEqual(['magneto', 'gearbox']);
+    for (const value of [silent, asked]) {
+      expect(appliesTo({ magneto: ['flywheel'] }, value)).toBe(true);
+      expect(appliesTo({ magneto: ['separate'], gearbox: ['separate'] }, value)).toBe(true);
+      expect(featureText(value, 'magneto')).toBe('not known');
+    }
+  });
+  it('a known magneto or gearbox keeps what is for another kind away', () => {
+    const { value } = read({ magneto: 'separate', gearbox: 'unit' });
+    expect(appliesTo({ magneto: ['separate'], gearbox: ['unit'] }, value)).toBe(true);
+    expect(whyNotFor({ magneto: ['flywheel', 'none'] }, value)).toBe('this machine: magneto separate');
+    expect(whyNotFor({ gearbox: ['separate'] }, value)).toBe('this machine: gearbox unit');
+    const coil = read({ ignition: 'battery and coil' }).value;
+    expect(appliesTo({ magneto: ['flywheel'] }, coil)).toBe(false);
+    expect(appliesTo({ magneto: ['flywheel', 'none'] }, coil)).toBe(true);
+  });
 });

@@ -43,6 +43,6 @@ export const allAnswers = [
   'battery and coil, points',
   '6 V, battery, lamps',
   'drum, drum',
-  'chain, spoked',
-  'a4, GBP',
+  'unit, chain, spoked',
+  'a4, GBP, imperial',
 ] as const;

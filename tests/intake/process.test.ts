@@ -39,7 +39,8 @@ describe('through a pipe', () => {
     expect((await piped(['intake', 'half'], folder, allAnswers.slice(0, 3))).code).toBe(0);
     expect(readFileSync(join(folder, 'half/machine.yaml'), 'utf8')).toContain('stroke: "?"');
     const wrong = await piped(['intake', 'wrong'], folder, ['Larkmoor', 'x', '1969', '', '', '7512']);
-    expect([wrong.code, existsSync(join(folder, 'wrong'))]).toEqual([2, false]);
+    expect([wrong.code, existsSync(join(folder, 'wrong/machine.yaml'))]).toEqual([0, true]);
+    expect(wrong.said).toContain('clock: 7512. “7512” has no unit');
     const nothing = await piped(['intake', 'none'], folder, []);
     expect([nothing.code, existsSync(join(folder, 'none'))]).toEqual([2, false]);
   });

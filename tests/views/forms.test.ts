@@ -205,8 +205,22 @@ describe('drawings in true scale', () => {
     expect(((right - middle) * 360) / (Math.PI * 92)).toBeCloseTo(22.63, 1);
     expect(middle - left).toBeCloseTo(right - middle, 6);
   });
-  test('no strip is drawn for a rim that nobody measured', () => {
-    expect(sheet(tern, 'timing-strip').blocks.some((block) => block.type === 'drawing')).toBe(false);
-    expect(textOf(tern, 'timing-strip')).toContain('is not recorded, so no strip is drawn');
+  test('where the flywheel is inside, a disc stands for the strip, with the timing at its angle on both sides', () => {
+    const { marks, size } = drawingOf(sheet(tern, 'timing-strip'));
+    const middle = size.width / 2;
+    const angles = marks.flatMap((mark) =>
+      mark.kind === 'line' && mark.heavy === true
+        ? [(Math.atan2(mark.x2 - middle, middle - mark.y2) * 180) / Math.PI]
+        : [],
+    );
+    expect(angles.map((angle) => Math.round(angle * 100) / 100)).toEqual([0, -39, 39]);
+    const numbers = marks.flatMap((mark) => (mark.kind === 'label' && mark.text === '90' ? [mark] : []));
+    expect(numbers.map((mark) => Math.sign(mark.x - middle)).toSorted((a, b) => a - b)).toEqual([-1, 1]);
+    expect(textOf(tern, 'timing-strip')).not.toContain('Diameter of the rim');
+  });
+  test('no strip is drawn for a rim that nobody measured, and the disc is there for who has none', () => {
+    const unmeasured = changed('demo-bike', 'machine.yaml', '  flywheel: 92 mm\n', '');
+    expect(textOf(unmeasured, 'timing-strip')).toContain('is not recorded, so no strip is drawn');
+    expect(drawingOf(sheet(unmeasured, 'timing-strip')).title).toContain('disc');
   });
 });

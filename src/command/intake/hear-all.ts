@@ -7,29 +7,63 @@ import { questions, type Question } from './questions.ts';
 /** What is left for later is said like this, or with an empty line. */
 const later = new Set(['', '?', 'later']);
 
+/** What was said and gives no key, in the words it was said in. */
+export interface SaidBesides {
+  readonly question: string;
+  readonly words: string;
+  /** Why it was not taken; absent where it was understood. */
+  readonly why?: string;
+}
+
 export type AllHeard =
-  | { readonly ok: true; readonly facts: Facts; readonly later: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly facts: Facts;
+      readonly later: readonly string[];
+      readonly besides: readonly SaidBesides[];
+    }
   | { readonly ok: false; readonly why: readonly string[] };
 
 /**
  * Goes through the questions in their order. `given` holds answers by the question's id; what is not in it is asked, unless `ask` is
- * undefined. At a terminal a wrong answer is asked again; anywhere else it ends the intake.
+ * undefined. A wrong answer that was given beforehand stops it before anything is asked. At a terminal a wrong answer is asked again;
+ * through a pipe it is put by in its words, what was understood of it counts, and the rest goes on.
  */
 export async function hearAll(
   given: Readonly<Record<string, string>>,
   asker: Asker | undefined,
   tell: (line: string) => void,
 ): Promise<AllHeard> {
+  const why = wrongBeforehand(given);
+  if (why.length > 0) return { ok: false, why };
   const facts: Record<string, string> = {};
-  const open: string[] = [];
-  const wrong: string[] = [];
+  const later: string[] = [];
+  const besides: SaidBesides[] = [];
   for (const [index, question] of questions.entries()) {
-    const one = await hearOne(question, index, given[question.id], asker, tell);
-    if (one === 'later') open.push(question.asks);
-    else if (one.ok) Object.assign(facts, one.facts);
-    else wrong.push(`${question.id}: ${one.why} For example: ${question.example}.`);
+    const { words, found } = await hearOne(question, index, given[question.id], asker, tell);
+    if (found === 'later') {
+      later.push(question.asks);
+      continue;
+    }
+    Object.assign(facts, found.facts);
+    if (!found.ok)
+      besides.push({ question: question.id, words, why: `${found.why} For example: ${question.example}.` });
+    else if (found.words !== undefined) besides.push({ question: question.id, words: found.words });
   }
-  return wrong.length > 0 ? { ok: false, why: wrong } : { ok: true, facts, later: open };
+  return { ok: true, facts, later, besides };
+}
+
+function wrongBeforehand(given: Readonly<Record<string, string>>): readonly string[] {
+  return questions.flatMap((question) => {
+    const answer = given[question.id];
+    const found = answer === undefined ? 'later' : hear(question, answer);
+    return found === 'later' || found.ok ? [] : [`${question.id}: ${found.why} For example: ${question.example}.`];
+  });
+}
+
+interface One {
+  readonly words: string;
+  readonly found: Heard | 'later';
 }
 
 async function hearOne(
@@ -38,14 +72,14 @@ async function hearOne(
   given: string | undefined,
   asker: Asker | undefined,
   tell: (line: string) => void,
-): Promise<Heard | 'later'> {
-  if (given !== undefined) return hear(question, given);
-  if (asker === undefined) return 'later';
+): Promise<One> {
+  if (given !== undefined) return { words: given, found: hear(question, given) };
+  if (asker === undefined) return { words: '', found: 'later' };
   const prompt = `${String(index + 1).padStart(2)} of ${String(questions.length)}  ${question.asks}, as ${question.example}: `;
   for (;;) {
     const line = await asker.ask(prompt);
     const found = line === undefined ? 'later' : hear(question, line);
-    if (found === 'later' || found.ok || !asker.atTerminal) return found;
+    if (found === 'later' || found.ok || !asker.atTerminal) return { words: line?.trim() ?? '', found };
     tell('   ' + found.why + ' Enter alone leaves it for later.');
   }
 }
@@ -77,7 +111,8 @@ export function answersIn(text: string): AllAnswers {
 }
 
 type AllAnswers =
-  { readonly ok: true; readonly answers: Readonly<Record<string, string>> } | Extract<Heard, { readonly ok: false }>;
+  | { readonly ok: true; readonly answers: Readonly<Record<string, string>> }
+  | { readonly ok: false; readonly why: string };
 
 /** For whoever answers nothing at all. */
 export const nothingSaid = 'Nothing was answered: nothing was made.';

@@ -1,5 +1,6 @@
 // The files of a new machine folder, from what was heard: what nobody knows yet stands there as `?`.
 import { scalarText } from '../../entry/flow-text.ts';
+import type { SaidBesides } from './hear-all.ts';
 import type { Facts } from './heard.ts';
 
 export interface NewFolder {
@@ -15,10 +16,12 @@ const features = [
   'cylinders',
   'lubrication',
   'ignition',
+  'magneto',
   'trigger',
   'volts',
   'battery',
   'lamps',
+  'gearbox',
   'front brake',
   'rear brake',
   'final drive',
@@ -28,14 +31,21 @@ const features = [
 /** The currency of nothing (ISO 4217), until the owner writes their own. */
 const noCurrency = 'XXX';
 
-/** A new machine folder for a day, `2026-11-14`. */
-export function newFolder(facts: Facts, today: string): NewFolder {
+/** Those that this machine can have: where the spark comes from battery and coil there is no magneto to ask for. */
+function featuresOf(facts: Facts): readonly string[] {
+  return facts['ignition'] === 'battery and coil' && facts['magneto'] === undefined
+    ? features.filter((key) => key !== 'magneto')
+    : features;
+}
+
+/** A new machine folder for a day, `2026-11-14`; `besides` are words that no key says, kept in the record of the intake. */
+export function newFolder(facts: Facts, today: string, besides: readonly SaidBesides[] = []): NewFolder {
   const name = nameOf(facts, today);
   const job = `${today}-intake`;
   return {
     name,
     job,
-    files: { 'machine.yaml': machineText(facts, name, today), [`jobs/${job}.md`]: intakeText(facts, today) },
+    files: { 'machine.yaml': machineText(facts, name, today), [`jobs/${job}.md`]: intakeText(facts, today, besides) },
   };
 }
 
@@ -64,10 +74,11 @@ function machineText(facts: Facts, name: string, today: string): string {
     `  engine: {stamped: ${stamped(facts['engine number'])}}`,
     ...heading(
       'features:',
-      features.some((key) => facts[key] === undefined),
+      featuresOf(facts).some((key) => facts[key] === undefined),
     ),
-    ...features.map((key) => `  ${key}: ${facts[key] ?? notKnown}`),
+    ...featuresOf(facts).map((key) => `  ${key}: ${facts[key] ?? notKnown}`),
     ...clockLines(facts, today),
+    `units: ${facts['units'] ?? 'metric'} # or ${facts['units'] === 'imperial' ? 'metric' : 'imperial'}: what blanks and torques are printed in where the book gives none`,
     `paper: ${facts['paper'] ?? 'a4'}`,
     currencyLine(facts['currency']),
   ];
@@ -101,7 +112,7 @@ function currencyLine(currency: string | undefined): string {
   return isKnown(currency) ? `currency: ${currency}` : `currency: ${noCurrency} # none yet: write yours, as GBP or EUR`;
 }
 
-function intakeText(facts: Facts, today: string): string {
+function intakeText(facts: Facts, today: string, besides: readonly SaidBesides[]): string {
   const { clock } = facts;
   const readings = [
     'front tread',
@@ -120,6 +131,20 @@ function intakeText(facts: Facts, today: string): string {
     'readings:',
     ...readings.map((item) => `  - {item: ${item}}`),
     '---',
+    ...besides.map(
+      ({ question, words, why }) =>
+        `* Said of the ${plain(question)}${why === undefined ? '' : ', and not understood'}: ${asWords(words)}`,
+    ),
   ];
   return lines.join('\n') + '\n';
+}
+
+/** `engine-number` as words. */
+function plain(question: string): string {
+  return question === 'print-on' ? 'printing' : question.replaceAll('-', ' ');
+}
+
+/** Words in Markdown that mean nothing but themselves. */
+function asWords(words: string): string {
+  return words.replaceAll(/[\p{Cc}\u2028\u2029]+/gu, ' ').replaceAll(/[\\`*_{}[\]<>#|!&~]/gu, String.raw`\$&`);
 }

@@ -1,6 +1,15 @@
 // The questions of an intake: what must be known before a machine has a binder. Each may be left for later.
-import { readQuantity } from '../../quantity/read-quantity.ts';
-import { heard, notHeard, wordsHeard, type Heard } from './heard.ts';
+import { heard, notHeard, type Heard } from './heard.ts';
+import {
+  brakesHeard,
+  clockHeard,
+  driveHeard,
+  electricsHeard,
+  engineHeard,
+  oilHeard,
+  printHeard,
+  sparkHeard,
+} from './trade-answers.ts';
 
 export interface Question {
   /** Name of the option, and key in a file of answers. */
@@ -33,8 +42,8 @@ export const questions: readonly Question[] = [
   { id: 'oil', asks: 'Engine oil: premix, pump, wet sump or dry sump', example: 'premix', hear: oilHeard },
   {
     id: 'spark',
-    asks: 'Spark: magneto, or battery and coil; points or electronic',
-    example: 'magneto, points',
+    asks: 'Spark: magneto in the flywheel or separate, or battery and coil; points or electronic',
+    example: 'flywheel magneto, points',
     hear: sparkHeard,
   },
   {
@@ -46,100 +55,14 @@ export const questions: readonly Question[] = [
   { id: 'brakes', asks: 'Brakes, front then rear: drum or disc', example: 'drum, drum', hear: brakesHeard },
   {
     id: 'drive',
-    asks: 'Final drive: chain, shaft or belt; wheels: spoked, cast or pressed',
-    example: 'chain, spoked',
-    hear: (answer) =>
-      wordsHeard(answer, {
-        'final drive': [word('chain'), word('shaft'), word('belt')],
-        wheels: [word('spoked', /\bspoke(?:d|s)\b/iu), word('cast'), word('pressed')],
-      }),
+    asks: 'Gearbox: in unit with the engine or separate; final drive: chain, shaft or belt; wheels: spoked, cast or pressed',
+    example: 'unit, chain, spoked',
+    hear: driveHeard,
   },
   {
     id: 'print-on',
-    asks: 'Paper (a4, letter, a5, half-letter), and the currency you pay in',
-    example: 'a4, GBP',
-    hear: (answer) =>
-      wordsHeard(answer, {
-        paper: [word('half-letter'), word('letter'), word('a4'), word('a5')],
-        currency: currencyIn(answer),
-      }),
+    asks: 'Paper (a4, letter, a5, half-letter), the currency you pay in, and what your torque wrench reads: metric or imperial',
+    example: 'a4, GBP, metric',
+    hear: printHeard,
   },
 ];
-
-function word(value: string, pattern = new RegExp(`\\b${value}\\b`, 'iu')): readonly [RegExp, string] {
-  return [pattern, value];
-}
-
-/** Three capitals of ISO 4217; small letters will do when nothing else is said. */
-function currencyIn(answer: string): readonly (readonly [RegExp, string])[] {
-  const found = /\b[A-Z]{3}\b/u.exec(answer) ?? /^\s*[a-z]{3}\s*$|(?<=,\s*)[a-z]{3}\b/u.exec(answer);
-  return found === null ? [] : [[new RegExp(`\\b${found[0].trim()}\\b`, 'u'), found[0].trim().toUpperCase()]];
-}
-
-function clockHeard(answer: string): Heard {
-  if (/^(?:none|no clock)$/iu.test(answer)) return heard({ clock: 'none' });
-  const read = readQuantity(answer, 'distance ridden');
-  if (read.ok) return heard({ clock: answer, 'clock unit': read.value.unit.symbol });
-  const hint = read.why.hint === undefined ? '' : `; ${read.why.hint}`;
-  return notHeard(`${read.why.message}${hint}.`);
-}
-
-const counts: Readonly<Record<string, string>> = { single: '1', twin: '2', triple: '3' };
-
-function engineHeard(answer: string): Heard {
-  const stroke = /\b(?<word>two|four)\b(?:[- ]?strokes?)?|\b(?<digit>[24])[- ]?(?:strokes?|t)\b/iu.exec(answer);
-  const groups = stroke?.groups ?? {};
-  const kind =
-    groups['word']?.toLowerCase() ??
-    (groups['digit'] === undefined ? undefined : groups['digit'] === '2' ? 'two' : 'four');
-  const rest = stroke === null ? answer : answer.replace(stroke[0], ' ');
-  const many = /\b(?<name>single|twin|triple)\b|\b(?<count>1[0-2]|[1-9])\b(?:\s*cylinders?)?/iu.exec(rest);
-  const count = many?.groups?.['count'] ?? counts[many?.groups?.['name']?.toLowerCase() ?? ''];
-  const left = (many === null ? rest : rest.replace(many[0], ' ')).replaceAll(
-    /\b(?:and|with|cylinders?|strokes?)\b|[\s,;?-]/giu,
-    '',
-  );
-  if (left !== '') return notHeard(`“${left}” is not understood here.`);
-  return heard({
-    ...(kind === undefined ? {} : { stroke: kind }),
-    ...(count === undefined ? {} : { cylinders: count }),
-  });
-}
-
-function oilHeard(answer: string): Heard {
-  return wordsHeard(answer, {
-    lubrication: [
-      word('premix', /\bpre-?mix\b/iu),
-      word('pump', /\b(?:oil )?pump\b/iu),
-      word('wet sump'),
-      word('dry sump'),
-    ],
-  });
-}
-
-function sparkHeard(answer: string): Heard {
-  return wordsHeard(answer, {
-    ignition: [word('magneto', /\bmag(?:neto)?\b/iu), word('battery and coil', /\b(?:battery(?: and coil)?|coil)\b/iu)],
-    trigger: [word('points', /\bpoints?\b/iu), word('electronic')],
-  });
-}
-
-function electricsHeard(answer: string): Heard {
-  if (/^none$/iu.test(answer)) return heard({ volts: 'none', battery: 'no', lamps: 'no' });
-  return wordsHeard(answer, {
-    volts: [word('6 V', /\b6\s*v(?:olts?)?\b/iu), word('12 V', /\b12\s*v(?:olts?)?\b/iu)],
-    battery: [word('no', /\bno battery\b/iu), word('yes', /\bbattery\b/iu)],
-    lamps: [word('no', /\bno (?:lamps?|lights?)\b/iu), word('yes', /\b(?:lamps?|lights?)\b/iu)],
-  });
-}
-
-function brakesHeard(answer: string): Heard {
-  const said = answer.toLowerCase().match(/\b(?:drum|disc|disk)s?\b|\?/gu) ?? [];
-  const left = answer.replaceAll(/\b(?:drum|disc|disk|front|rear|both|and)s?\b|[\s,;?:-]/giu, '');
-  const twice = /\bboth\b/iu.test(answer) && said.length === 1 ? [...said, ...said] : said;
-  const [front, rear] = twice.map((one) => (one.startsWith('dis') ? 'disc' : one === '?' ? '?' : 'drum'));
-  const orderSaid = /\brear\b.*\bfront\b/iu.test(answer);
-  if (left !== '' || front === undefined || rear === undefined || twice.length > 2 || orderSaid)
-    return notHeard('Say both, the front first: drum, drum or disc, drum.');
-  return heard({ 'front brake': front, 'rear brake': rear });
-}

@@ -10,6 +10,7 @@ import { applies } from './applies.ts';
 const step: Shape<Step> = andThen(
   entry({
     do: need(text, 'what to do', { example: 'Slacken the head nuts crosswise' }),
+    number: may(number(1, 999, 'whole'), 'its permanent number, where it is put between steps that were there before'),
     off: or(list(text), [], 'parts that come off here; each gets an off and an on tick'),
     fasteners: or(list(id), [], 'ids of fasteners'),
     wayRound: may(text, 'which way round'),

@@ -10,7 +10,9 @@ export const featureWords = {
   stroke: ['two', 'four'],
   lubrication: ['premix', 'pump', 'wet sump', 'dry sump'],
   ignition: ['magneto', 'battery and coil'],
+  magneto: ['flywheel', 'separate'],
   trigger: ['points', 'electronic'],
+  gearbox: ['unit', 'separate'],
   brake: ['drum', 'disc'],
   finalDrive: ['chain', 'shaft', 'belt'],
   wheels: ['spoked', 'cast', 'pressed'],
@@ -25,6 +27,11 @@ function orUnknown<T>(shape: Shape<T>): Shape<T | typeof unknown> {
     read: (tree, spot, desk) => (tree === unknown ? unknown : shape.read(tree, spot, desk)),
     told: told.kind === 'choice' ? { kind: 'choice', words: [...told.words, unknown] } : told,
   };
+}
+
+/** A feature that came later than others: files without its key stay right, and `?` asks for it like the rest. */
+function laterFeature<T>(shape: Shape<T>): Shape<T | typeof unknown> {
+  return { ...orUnknown(shape), takesUnknown: true };
 }
 
 /**
@@ -63,10 +70,20 @@ const written = group({
     'where the spark comes from; it decides how the engine is stopped',
     { example: 'magneto' },
   ),
+  magneto: may(
+    laterFeature(choice(...featureWords.magneto)),
+    'on the crankshaft, inside the flywheel, or driven by itself; only of a magneto',
+    { example: 'flywheel' },
+  ),
   trigger: need(orUnknown(choice(...featureWords.trigger)), 'what times the spark', { example: 'points' }),
   volts: may(quantity('voltage', '6 V'), 'volts of the lighting and ignition, or none'),
   battery: need(orUnknown(yesNo), 'whether it has a battery', { example: 'yes' }),
   lamps: need(orUnknown(yesNo), 'whether it has lamps', { example: 'yes' }),
+  gearbox: may(
+    laterFeature(choice(...featureWords.gearbox)),
+    'in one case with the engine, or a case of its own behind it, with a primary chaincase between',
+    { example: 'unit' },
+  ),
   frontBrake: need(orUnknown(choice(...featureWords.brake)), 'the front brake', { example: 'drum' }),
   rearBrake: need(orUnknown(choice(...featureWords.brake)), 'the rear brake', { example: 'drum' }),
   finalDrive: need(orUnknown(choice(...featureWords.finalDrive)), 'what drives the rear wheel', { example: 'chain' }),
@@ -75,11 +92,13 @@ const written = group({
 
 export const features: Shape<Features> = andThen(written, (found) => {
   const { volts, cylinderNames, ...others } = found;
+  const noMagneto = found.ignition === 'battery and coil' && found.magneto === undefined;
   const notKnown = Object.entries(others).flatMap(([name, value]) => (value === unknown ? [name] : []));
   return {
     ...meanwhile,
     ...knownOf(others),
     cylinderNames,
+    ...(noMagneto ? { magneto: 'none' as const } : {}),
     ...(volts === undefined ? {} : { volts }),
     ...(notKnown.length === 0 ? {} : { notKnown }),
   };

@@ -8,6 +8,7 @@ type Named = Exclude<keyof Features, 'volts' | 'cylinderNames' | 'notKnown'>;
 export function featureText(features: Features, name: Named): string {
   if (features.notKnown?.includes(name) === true) return 'not known';
   const value = features[name];
+  if (value === undefined) return 'not known';
   if (typeof value === 'boolean') return value ? 'yes' : 'none';
   return typeof value === 'number' ? count(value) : value;
 }

@@ -139,6 +139,7 @@ export const codes = {
   'number-read-otherwise': 'query',
   'feature-not-known': 'query',
   'gearing-upside-down': 'query',
+  'gears-out-of-order': 'query',
   'data-for-other-frames': 'query',
   'schedule-for-other-size': 'query',
   'limit-without-page': 'query',

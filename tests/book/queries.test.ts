@@ -38,15 +38,12 @@ interface Case {
   readonly content?: Content;
 }
 
-function raised({
-  jobs = [],
-  machine: more = {},
-  maker: data = {},
-  content: words = content(),
-}: Case): readonly string[] {
-  const made = book(jobs, '2026-06-01', { content: words, records: { machine: machine(more), maker: maker(data) } });
-  return made.queries.map((one) => one.code);
+function queriesOf({ jobs = [], machine: more = {}, maker: data = {}, content: words = content() }: Case) {
+  return book(jobs, '2026-06-01', { content: words, records: { machine: machine(more), maker: maker(data) } }).queries;
 }
+
+const raised = (given: Case): readonly string[] => queriesOf(given).map((one) => one.code);
+const gear = (driving: number, driven: number) => ({ driving, driven });
 
 const ride = (date: string, more: Partial<Job> = {}): Job =>
   job(date, { kind: 'ride', ride: { weather: 'dry' }, ...more });
@@ -306,6 +303,10 @@ const cases: Readonly<Record<string, readonly [raises: Case, quiet: Case]>> = {
   'gearing-upside-down': [
     { machine: { geometry: { gears: [], final: { driving: 46, driven: 16 } } } },
     { machine: { geometry: { gears: [], final: { driving: 16, driven: 46 } } } },
+  ],
+  'gears-out-of-order': [
+    { machine: { geometry: { gears: [gear(13, 36), gear(22, 27), gear(18, 31)] } } },
+    { machine: { geometry: { gears: [gear(13, 36), gear(18, 31), gear(22, 27), gear(1, 1)] } } },
   ],
   'fasteners-left-over': [
     {
@@ -830,7 +831,47 @@ describe('a fastener under two names', () => {
   });
 });
 
+describe('gears out of order', () => {
+  const asked = (...gears: readonly ReturnType<typeof gear>[]): readonly string[] =>
+    queriesOf({ machine: { geometry: { gears } } })
+      .filter(({ code }) => code === 'gears-out-of-order')
+      .map(({ message }) => message.split(':').slice(0, 3).join(':'));
+  it('names the first that is no faster, once for a list that was turned round', () => {
+    expect(asked(gear(25, 24), gear(22, 27), gear(18, 31))).toEqual([
+      'gear 2 (22:27) is no faster than gear 1 (25:24)',
+    ]);
+  });
+  it('asks about two gears alike, and about nothing where there is one gear or none', () => {
+    expect(asked(gear(18, 31), gear(18, 31))).toHaveLength(1);
+    expect([asked(gear(18, 31)), asked()]).toEqual([[], []]);
+  });
+});
+
 describe('wear that seems to run backwards', () => {
+  it('is asked once for all that one record read so', () => {
+    const gap = {
+      limits: [
+        limit('ring-gap', '0.2 to 0.4 mm', '0.8 mm max'),
+        limit('second-ring-gap', '0.2 to 0.4 mm', '0.8 mm max'),
+      ],
+    };
+    const at = (date: string, ring: readonly [string, string], second: readonly [string, string]): Job =>
+      job(date, {
+        readings: [
+          reading('ring-gap', { found: { left: ring[0], right: ring[1] } }),
+          reading('second-ring-gap', { found: { left: second[0], right: second[1] } }),
+        ],
+      });
+    const worn = at('2026-01-01', ['0.70 mm', '0.65 mm'], ['0.60 mm', '0.61 mm']);
+    const better = at('2026-02-01', ['0.30 mm', '0.31 mm'], ['0.32 mm', '0.61 mm']);
+    const asked = queriesOf({ jobs: [worn, better], maker: gap }).filter(({ code }) => code === 'wear-backwards');
+    expect(asked.map(({ message, hint }) => [message, hint])).toEqual([
+      [
+        'ring-gap: left 0.30 mm after left 0.70 mm on 2026-01-01, and nothing was renewed between; so is right 0.31 mm, second-ring-gap: left 0.32 mm',
+        'measure again, or write what was renewed under `repairs:`, as {of: ring-gap, now: …}, and the same of second-ring-gap',
+      ],
+    ]);
+  });
   const backwards = (jobs: readonly Job[], data: Partial<MakerData> = bore): boolean =>
     raised({ jobs, maker: data }).includes('wear-backwards');
   it('is not what a record found and left', () => {

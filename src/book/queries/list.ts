@@ -11,7 +11,7 @@ import { datesAndStates, doneLater } from './dates.ts';
 import { compressionBeforeTappets, noReTorqueAfterHeat, settingOlderThanItsMover } from './engine.ts';
 import { fastenerNamedTwoWays } from './fastener-names.ts';
 import { featureNotKnown } from './features.ts';
-import { gearingUpsideDown } from './gearing.ts';
+import { gearingUpsideDown, gearsOutOfOrder } from './gearing.ts';
 import { numberDiffers, tooFarInADay } from './numbers.ts';
 import { numberReadOtherwise } from './number-read.ts';
 import { privateInOpenText } from './private-words.ts';
@@ -92,6 +92,7 @@ export const looks: readonly Look[] = [
   numberReadOtherwise,
   featureNotKnown,
   gearingUpsideDown,
+  gearsOutOfOrder,
   dataForOtherFrames,
   scheduleForOtherSize,
   limitWithoutPage,

@@ -2,6 +2,8 @@
 import { counting, shown, si } from './counting.ts';
 import { slipOf } from './unit-slip.ts';
 import { printRange } from '../../figure/print.ts';
+import type { Job } from '../../records/model.ts';
+import { formatDecimal } from '../../quantity/decimal.ts';
 import type { Series, SeriesPoint } from '../book.ts';
 import { newestByPosition } from '../newest-by-position.ts';
 import { expandedUncertainty } from '../uncertainty.ts';
@@ -61,35 +63,63 @@ function byInstruments(before: SeriesPoint, after: SeriesPoint, ground: Ground):
   }, 0);
 }
 
+interface Backwards {
+  readonly one: Series;
+  readonly before: SeriesPoint;
+  readonly point: SeriesPoint;
+}
+
 /**
  * Wear that runs backwards with no part renewed between. What a record found and what it left are two states with its work
  * between them: trued, adjusted, cleaned; so they are not compared, and neither are readings with such work between their records.
+ * One query for all that a record read so: new rings that nobody wrote down show in every gap.
  */
 export const wearBackwards: Look = ({ series, ground }) => {
   const adjustments = adjustmentsOf(ground);
-  return series.series.flatMap((one) => {
+  const byRecord = new Map<Job, Backwards[]>();
+  for (const one of series.series) {
     const way = direction(one);
-    if (way === 0) return [];
+    if (way === 0) continue;
     const last = new Map<string, SeriesPoint>();
-    return counting(one).flatMap((point) => {
+    for (const point of counting(one)) {
       const like = likeness(point);
       const before = last.get(like);
       last.set(like, point);
-      if (before === undefined || before.job === point.job || renewedBetween(one, before, point)) return [];
+      if (before === undefined || before.job === point.job || renewedBetween(one, before, point)) continue;
       const back = way * (si(before) - si(point));
-      if (back <= 0 || back <= byInstruments(before, point, ground)) return [];
-      if (adjustments(ground.key(one.item), before, point)) return [];
-      return [
-        query(
-          'wear-backwards',
-          point.at,
-          `${one.name}: ${shown(point)} after ${shown(before)} on ${before.day}, and nothing was renewed between`,
-          `measure again, or write what was renewed under \`repairs:\`, as {of: ${one.item}, now: …}`,
-        ),
-      ];
-    });
-  });
+      if (back <= 0 || back <= byInstruments(before, point, ground)) continue;
+      if (adjustments(ground.key(one.item), before, point)) continue;
+      const known = byRecord.get(point.job);
+      if (known === undefined) byRecord.set(point.job, [{ one, before, point }]);
+      else known.push({ one, before, point });
+    }
+  }
+  return [...byRecord.values()].flatMap(backwardsQuery);
 };
+
+/** So many are named beside the first; of more it is said how many. */
+const mostNamed = 5;
+
+function backwardsQuery(all: readonly Backwards[]): readonly Problem[] {
+  const [first, ...others] = all;
+  if (first === undefined) return [];
+  const { one, before, point } = first;
+  const named = others
+    .slice(0, mostNamed)
+    .map(({ one: other, point: read }) => `${other === one ? '' : `${other.name}: `}${shown(read)}`);
+  const more = others.length - named.length;
+  const rest = [...named, ...(more > 0 ? [`and ${formatDecimal(more, 0)} more`] : [])].join(', ');
+  const items = [...new Set(all.map((each) => each.one.item))];
+  const each = items.length === 1 ? '' : `, and the same of ${items.slice(1, mostNamed).join(', ')}`;
+  return [
+    query(
+      'wear-backwards',
+      point.at,
+      `${one.name}: ${shown(point)} after ${shown(before)} on ${before.day}, and nothing was renewed between${rest === '' ? '' : `; so is ${rest}`}`,
+      `measure again, or write what was renewed under \`repairs:\`, as {of: ${one.item}, now: …}${each}`,
+    ),
+  ];
+}
 
 /** Better than new: a worn part cannot be, so the instrument or the book is wrong. */
 export const betterThanNew: Look = ({ series, ground }) =>

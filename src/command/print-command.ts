@@ -17,6 +17,7 @@ import { nearest } from './nearest.ts';
 import { defaultOut } from './places.ts';
 import type { Options } from './program.ts';
 import type { Form } from '../pdf/form.ts';
+import { photoFiles } from '../sheet/photo-files.ts';
 import { formOf, keepingJob } from './sheet-form.ts';
 import { sheetsAsked } from './sheets-asked.ts';
 import { noTypeface } from './no-typeface.ts';
@@ -65,8 +66,9 @@ export async function printCommand(
 }
 
 /** On paper that takes one tag or one card, a sheet must have such to print. */
-function fitsPaper({ paper, blocks }: Sheet): boolean {
-  return (paper !== 'tag' && paper !== 'card') || blocks.some((block) => block.type === 'cards');
+function fitsPaper(sheet: Sheet): boolean {
+  // Its blocks are made when they are asked for.
+  return (sheet.paper !== 'tag' && sheet.paper !== 'card') || sheet.blocks.some(({ type }) => type === 'cards');
 }
 
 function noCards(sheets: readonly Sheet[], terminal: Terminal): ExitCode {
@@ -132,12 +134,10 @@ async function photosFor(
   work: Work,
   into: string,
 ): Promise<{ readonly path: PhotoPath; readonly problems: readonly Problem[] }> {
-  const text = JSON.stringify(sheets);
-  const shown = namedPhotos(work.binder, work.read.folder.assets).filter((asset) =>
-    text.includes(JSON.stringify(asset.file)),
-  );
+  const named = namedPhotos(work.binder, work.read.folder.assets);
+  const shown = new Set(named.length === 0 ? [] : sheets.flatMap(({ blocks }) => [...photoFiles(blocks)]));
   const made = await makePhotos({
-    assets: shown,
+    assets: named.filter(({ file }) => shown.has(file)),
     into,
     large: true,
     // What a build has made small already is not made small again.

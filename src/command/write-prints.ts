@@ -5,6 +5,7 @@ import { noteFile, pathFor, takeOver, type Aside } from '../cache/aside.ts';
 import { hashOf } from '../cache/hash.ts';
 import type { PrintMark } from '../cache/manifest.ts';
 import type { Sheet } from '../build.ts';
+import { photoFiles } from '../sheet/photo-files.ts';
 import type { MadePhoto } from '../photos/photo-work.ts';
 import type { Carried } from './carried-data.ts';
 import type { PhotoFile } from './print-task.ts';
@@ -78,7 +79,8 @@ export async function writePrints(work: PrintWork): Promise<Prints> {
 function askedOf(sheet: Sheet, work: PrintWork): Asked {
   const file = printFile(sheet);
   const text = JSON.stringify(sheet);
-  const photos = [...work.photos.values()].filter((photo) => text.includes(JSON.stringify(photo.file)));
+  const shown = new Set(photoFiles(sheet.blocks));
+  const photos = [...work.photos.values()].filter(({ file: name }) => shown.has(name));
   const attach = work.carried(sheet);
   const parts = [work.program, text, ...photos.map((photo) => photo.key), ...attach.map(({ bytes }) => hashOf(bytes))];
   const places = new Map(photos.map((photo) => [photo.file, placeOf(photo, work.aside)]));

@@ -1,4 +1,5 @@
 // A sheet whose last page is nearly empty is set with less white between its parts, if that saves the page.
+import type { Block } from '../sheet/sheet.ts';
 import type { PlacedItem, PlacedPage } from './placed.ts';
 import type { Slab } from './slab.ts';
 
@@ -11,6 +12,19 @@ const scarce = 0.34;
 
 /** Shares of the white that are tried, the most first. */
 const shares = [0.75, 0.5, 0.35, 0.2] as const;
+
+/**
+ * Whether a sheet is surely longer than is tried: a block gives a slab or more, and a table one for each row. Where that is known
+ * beforehand no slab need be held; once many were, the engine takes all that are like them for things that stay.
+ */
+export function isSurelyLong(blocks: readonly Block[]): boolean {
+  let least = 0;
+  for (const block of blocks) {
+    least += block.type === 'table' ? block.rows.length : 1;
+    if (least >= mostSlabs) return true;
+  }
+  return false;
+}
 
 /** Pages of the slabs; `set` puts slabs on pages. */
 export function* fewestPages(

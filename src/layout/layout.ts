@@ -1,7 +1,7 @@
 // A sheet set on paper: blocks become slabs, slabs are put on pages, pages leave one by one.
 import type { Sheet } from '../sheet/sheet.ts';
 import { allSlabs } from './block-slabs.ts';
-import { fewestPages } from './fewest-pages.ts';
+import { fewestPages, isSurelyLong } from './fewest-pages.ts';
 import type { Measure } from './measure.ts';
 import { oneCardEach } from './one-card.ts';
 import { paginate } from './paginate.ts';
@@ -45,7 +45,8 @@ export function* layOut(sheet: Sheet, measure: Measure): Generator<PlacedPage> {
   const height = Math.min(front.area.height, back.area.height) - head.height;
   const leaves = { front, back, after: sheet.sides === 'both' ? back : front };
   const slabs = slabsOf(sheet, { ...bare, height });
-  yield* fewestPages(slabs, (given) => paginate(given, leaves, head));
+  const set = (given: Iterable<Slab>): Iterable<PlacedPage> => paginate(given, leaves, head);
+  yield* isSurelyLong(sheet.blocks) ? set(slabs) : fewestPages(slabs, set);
 }
 
 function* slabsOf(sheet: Sheet, setting: Setting): Generator<Slab> {

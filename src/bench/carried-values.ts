@@ -15,10 +15,11 @@ export function workedFrom(
   calculation: Calculation,
   typed: Readonly<Record<string, string>>,
   carried: ReadonlyMap<string, Carried>,
+  asked: Readonly<Record<string, string>> = {},
 ): Worked {
   const given = Object.entries(typed).flatMap(([name, text]) => {
     const input = calculation.inputs[name];
-    return input === undefined || text.trim() === '' ? [] : [[name, withItsUnit(text, input)] as const];
+    return input === undefined || text.trim() === '' ? [] : [[name, withItsUnit(text, input, asked)] as const];
   });
   const { values, doubts } = readValues(calculation, Object.fromEntries(given));
   if (doubts.length > 0) return { figures: {}, words: {}, remarks: [], doubts };

@@ -28,6 +28,8 @@ export interface WorkingData {
   }[];
   readonly choice?: { readonly label: string; readonly among: readonly Chosen[] };
   readonly units: boolean;
+  /** Units by those in which the fields of this machine ask. */
+  readonly asked: Texts;
   readonly words: readonly { readonly uk: string; readonly us: string }[];
 }
 
@@ -48,6 +50,7 @@ function isWorkingData(value: unknown): value is WorkingData {
     'workings' in value &&
     'passed' in value &&
     'units' in value &&
+    'asked' in value &&
     'words' in value
   );
 }

@@ -5,15 +5,17 @@ import type { Input } from '../calc/input.ts';
 import { resultLines, workingLines } from '../calc/work-text.ts';
 import { workedFrom, type Carried } from './carried-values.ts';
 import { listOf, part } from './elements.ts';
+import { unitBeside } from './typed-values.ts';
 
 type Say = (words: string) => string;
 type Widths = Readonly<Record<string, Carried['widths']>>;
 type Field = HTMLInputElement | HTMLSelectElement;
 
-/** Values of the machine and where they stand, by the names of the inputs. */
+/** Values of the machine and where they stand, by the names of the inputs; units by those in which it asks. */
 export interface OfMachine {
   readonly values: Readonly<Record<string, string>>;
   readonly from: Readonly<Record<string, string>>;
+  readonly asked: Readonly<Record<string, string>>;
 }
 
 export interface WorkingForm {
@@ -39,9 +41,9 @@ export function workingForm(
   const working = part('details');
   const typed = (): Record<string, string> =>
     Object.fromEntries([...fields].map(([name, field]) => [name, field.value]));
-  let worked = workedFrom(calculation, {}, carried);
+  let worked = workedFrom(calculation, {}, carried, ofMachine.asked);
   const show = (): void => {
-    worked = workedFrom(calculation, typed(), carried);
+    worked = workedFrom(calculation, typed(), carried, ofMachine.asked);
     for (const [name, field] of fields) {
       markWrong(field, worked.doubts, name);
       const { values, from } = ofMachine;
@@ -64,7 +66,7 @@ export function workingForm(
   element.autocomplete = 'off';
   element.addEventListener('submit', (event) => event.preventDefault());
   for (const [name, input] of Object.entries(calculation.inputs)) {
-    const { label, field } = fieldFor(`${calculation.id}-${name}`, name, input, say);
+    const { label, field } = fieldFor(`${calculation.id}-${name}`, name, input, ofMachine.asked, say);
     fields.set(name, field);
     field.addEventListener('input', () => {
       byHand.add(name);
@@ -98,11 +100,12 @@ function fieldFor(
   id: string,
   name: string,
   input: Input,
+  asked: OfMachine['asked'],
   say: Say,
 ): { readonly label: HTMLLabelElement; readonly field: Field } {
   const label = part('label');
   const notes = [
-    input.kind === 'words' ? '' : input.unit.symbol,
+    input.kind === 'words' ? '' : unitBeside(input, asked),
     input.kind === 'list' ? say('several, with ; between them') : '',
     input.optional === true ? say('may be left out') : '',
   ].filter((note) => note !== '');

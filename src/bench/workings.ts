@@ -32,7 +32,7 @@ function begin(bench: HTMLElement, data: WorkingData): void {
   for (const { id, values, from } of data.workings) {
     const calculation = calculationById(id);
     if (calculation === undefined) continue;
-    const form = workingForm(calculation, { values, from }, say, pass);
+    const form = workingForm(calculation, { values, from, asked: data.asked }, say, pass);
     forms.set(id, form);
     putForm(bench, id, form.element);
   }

@@ -15,9 +15,9 @@ export const boreWear = calculation({
     rule: words('', 'rule of the book', { optional: true, among: ['difference', 'half the difference'] }),
   },
   outputs: {
-    taper: result('', 'taper', millimetre, 3),
-    'out-of-round': result('', 'out-of-round', millimetre, 3),
-    wear: result('', 'wear', millimetre, 3),
+    taper: result('', 'taper', millimetre, 3, 'fore-aft'),
+    'out-of-round': result('', 'out-of-round', millimetre, 3, 'fore-aft'),
+    wear: result('', 'wear', millimetre, 3, 'fore-aft'),
     rule: saying('rule used'),
   },
   range:
@@ -61,7 +61,7 @@ export const pistonClearance = calculation({
     skirt: quantity('d', 'piston skirt, where the maker measures it', millimetre, { above: 0 }),
   },
   outputs: {
-    clearance: result('c', 'clearance', millimetre, 3),
+    clearance: result('c', 'clearance', millimetre, 3, 'bore'),
     'per mm': result('c/D', 'for each mm of bore', one, 5),
   },
   range: 'Bore and piston at one temperature; the skirt at the maker’s height.',
@@ -98,9 +98,9 @@ export const nextOversize = calculation({
     }),
   },
   outputs: {
-    oversize: result('', 'oversize', millimetre, 2),
-    bore: result('D', 'bore', millimetre, 2),
-    needed: result('', 'least bore that cleans up', millimetre, 3),
+    oversize: result('', 'oversize', millimetre, 2, 'largest'),
+    bore: result('D', 'bore', millimetre, 2, 'largest'),
+    needed: result('', 'least bore that cleans up', millimetre, 3, 'largest'),
   },
   range: 'The allowance is the reborer’s to say; wear on one side needs more.',
   source: 'Common practice.',

@@ -29,7 +29,7 @@ export const chainLength = calculation({
   outputs: {
     exact: result('X', 'links by the formula', one, 4),
     links: result('', 'links to order', one, 0),
-    length: result('', 'length by the formula', millimetre, 2),
+    length: result('', 'length by the formula', millimetre, 2, 'centre'),
   },
   range:
     'Centre distance of at least the sprockets’ radii together. Rounded up to even, so that one clip link closes it.',
@@ -65,8 +65,8 @@ export const chainCentreDistance = calculation({
     wear: quantity('', 'elongation', percent, { optional: true, low: 0, high: 10 }),
   },
   outputs: {
-    centre: result('C', 'centre distance', millimetre, 3),
-    moved: result('', 'further back by wear', millimetre, 1),
+    centre: result('C', 'centre distance', millimetre, 3, 'pitch'),
+    moved: result('', 'further back by wear', millimetre, 1, 'pitch'),
   },
   range: 'Taut chain; the lower run as if straight.',
   source: 'ISO 606 form, as in Jindal, Machine Design.',
@@ -103,7 +103,7 @@ export const sprocketDiameter = calculation({
     pitch: quantity('p', 'pitch', millimetre, { above: 0 }),
     teeth: quantity('z', 'teeth', one, { low: 6, high: 200, whole: true }),
   },
-  outputs: { diameter: result('D', 'pitch diameter', millimetre, 4) },
+  outputs: { diameter: result('D', 'pitch diameter', millimetre, 4, 'pitch') },
   range: 'Roller chain sprockets.',
   source: 'Geometry; ISO 606.',
   tables: ['values-chain'],
@@ -125,7 +125,7 @@ export const chainAdjustment = calculation({
   },
   outputs: {
     elongation: result('e', 'elongation still taken up', percent, 2),
-    'forward for two links': result('', 'two links less bring the spindle forward by', millimetre, 1),
+    'forward for two links': result('', 'two links less bring the spindle forward by', millimetre, 1, 'travel'),
     says: saying('two links less'),
   },
   range: 'First order: each run of the chain takes half of the elongation. A worn chain is renewed, not shortened.',

@@ -17,7 +17,10 @@ export const forkOil = calculation({
       high: 60,
     }),
   },
-  outputs: { level: result('Δh', 'level moves by', millimetre, 1), 'per ml': result('', 'for each ml', millimetre, 2) },
+  outputs: {
+    level: result('Δh', 'level moves by', millimetre, 1, 'tube'),
+    'per ml': result('', 'for each ml', millimetre, 2, 'tube'),
+  },
   range: 'Spring out, fork compressed, as the book says. The maker’s amount or level governs; the same in both legs.',
   source: 'Geometry.',
   tables: [],

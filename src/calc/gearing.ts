@@ -22,7 +22,7 @@ export const overallRatio = calculation({
   purpose: 'Turns of the engine for one of the wheel in a gear.',
   formula: 'i = (z₂/z₁) · (g₂/g₁) · (k₂/k₁)',
   inputs: {
-    primary: quantity('z₂/z₁', 'primary, driven over driving', toOne, { optional: true, above: 0, usual: [0.2, 5] }),
+    primary: quantity('z₂/z₁', 'primary, driven over driving', toOne, { above: 0, usual: [0.2, 5] }),
     gear: quantity('g₂/g₁', 'gear, driven over driving', toOne, { above: 0, usual: [0.15, 6] }),
     final: quantity('k₂/k₁', 'final drive, driven over driving', toOne, { above: 0, usual: [0.15, 7] }),
   },
@@ -33,14 +33,14 @@ export const overallRatio = calculation({
     final: result('', 'final', toOne, 3),
   },
   range:
-    'Teeth as driving:driven (22:68) or driven over driving (3.09:1): a pair below one is read as driving:driven for primary and final. Without a primary the gearbox turns with the engine.',
+    'Teeth as driving:driven (22:68) or driven over driving (3.09:1): a pair below one is read as driving:driven for primary and final. Where the gearbox turns with the engine the primary is 1:1.',
   source: 'Definition of ratios.',
   tables: [],
   cautions: ['chain-fingers'],
   example: { given: { primary: '22:68', gear: '27:22', final: '14:38' }, gives: { ratio: '10.296:1' } },
   work: (given) => {
     const over = (value: number): number => (value < 1 ? 1 / value : value);
-    const primary = over(given.maybe('primary', toOne) ?? 1);
+    const primary = over(given.number('primary', toOne));
     const final = over(given.number('final', toOne));
     const gear = given.number('gear', toOne);
     return { ratio: primary * gear * final, primary, gear, final };
@@ -69,12 +69,15 @@ export const rollingCircumference = calculation({
   work: (given) => {
     const rolled = given.maybe('rolled out', metre);
     if (rolled !== undefined) return { circumference: (rolled * 1000) / (given.maybe('turns', one) ?? 1) };
-    const diameter = tyreDiameter(given.words('tyre'));
+    const marking = given.words('tyre');
+    const diameter = tyreDiameter(marking);
     if (diameter === undefined) {
-      given.doubt(
-        'calculation-value-wrong',
-        '“' + given.words('tyre') + '” is not a tyre marking read here; write 3.00-18 or 120/90-18',
-      );
+      if (marking === '') given.doubt('calculation-value-missing', 'neither a tyre marking nor a roll-out is given');
+      else
+        given.doubt(
+          'calculation-value-wrong',
+          '“' + marking + '” is not a tyre marking read here; write 3.00-18 or 120/90-18',
+        );
       return {};
     }
     const value = Math.PI * diameter * rollingShare;

@@ -72,9 +72,9 @@ export const topFromStops = calculation({
     timing: quantity('a', 'timing to mark', crankDegree, { optional: true, low: 0, high: 90 }),
   },
   outputs: {
-    half: result('L/2', 'top from either stop mark', millimetre, 1),
+    half: result('L/2', 'top from either stop mark', millimetre, 1, 'arc'),
     angle: result('', 'half angle', crankDegree, 2),
-    'timing mark': result('', 'timing mark before the top', millimetre, 1),
+    'timing mark': result('', 'timing mark before the top', millimetre, 1, 'arc'),
   },
   range: 'Turn by hand, plug out; the stop must not meet a valve or a port edge.',
   source: 'Symmetry of the crank drive (without pin offset).',

@@ -106,7 +106,7 @@ export const crankAngle = calculation({
   outputs: {
     angle: result('a', 'crank angle before top dead centre', crankDegree, 2),
     'per hundredth': result('da', 'worth of 0.01 mm here', crankDegree, 2),
-    arc: result('', 'arc at the flywheel rim', millimetre, 1),
+    arc: result('', 'arc at the flywheel rim', millimetre, 1, 'rim'),
   },
   range: 'From the top to the bottom of the stroke.',
   source,
@@ -148,8 +148,8 @@ export const rimArc = calculation({
     angle: quantity('a', 'crank angle', crankDegree, { low: 0, high: 360 }),
   },
   outputs: {
-    arc: result('L', 'along the rim', millimetre, 2),
-    chord: result('c', 'straight across', millimetre, 2),
+    arc: result('L', 'along the rim', millimetre, 2, 'rim'),
+    chord: result('c', 'straight across', millimetre, 2, 'rim'),
     steps: result('', 'times this arc round the rim', one, 2),
   },
   range: 'Measure the diameter where the strip will lie.',

@@ -14,9 +14,9 @@ export const ringGap = calculation({
     gap: quantity('g', 'gap in that size', millimetre, { optional: true, low: 0, high: 5 }),
   },
   outputs: {
-    common: result('', 'common gap', millimetre, 2),
-    added: result('Δg', 'added by the bore', millimetre, 4),
-    gap: result('', 'gap in this bore', millimetre, 2),
+    common: result('', 'common gap', millimetre, 2, 'bore'),
+    added: result('Δg', 'added by the bore', millimetre, 4, 'bore'),
+    gap: result('', 'gap in this bore', millimetre, 2, 'bore'),
   },
   range: 'The maker’s gap governs; the common gap is for cast rings of air-cooled engines (memory).',
   source: 'Geometry; rule of 0.003 to 0.004 mm for each mm from memory.',

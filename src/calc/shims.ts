@@ -16,9 +16,9 @@ export const shimChoice = calculation({
     rounding: words('', 'rounding', { optional: true, among: ['nearest', 'larger clearance', 'smaller clearance'] }),
   },
   outputs: {
-    exact: result('', 'by the formula', millimetre, 3),
-    shim: result('', 'shim to fit', millimetre, 3),
-    clearance: result('', 'clearance then', millimetre, 3),
+    exact: result('', 'by the formula', millimetre, 3, 'measured'),
+    shim: result('', 'shim to fit', millimetre, 3, 'measured'),
+    clearance: result('', 'clearance then', millimetre, 3, 'measured'),
     rounding: saying('rounding used'),
   },
   range:
@@ -75,9 +75,9 @@ export const endFloat = calculation({
     sides: quantity('', 'sides that are shimmed', one, { optional: true, low: 1, high: 2, whole: true }),
   },
   outputs: {
-    total: result('', 'shims in all', millimetre, 2),
-    left: result('', 'on the left', millimetre, 2),
-    right: result('', 'on the right', millimetre, 2),
+    total: result('', 'shims in all', millimetre, 2, 'measured'),
+    left: result('', 'on the left', millimetre, 2, 'measured'),
+    right: result('', 'on the right', millimetre, 2, 'measured'),
   },
   range: 'Float measured with the cases tight and the gasket fitted.',
   source: 'Geometry; common practice.',

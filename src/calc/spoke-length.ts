@@ -17,7 +17,7 @@ export const spokeLength = calculation({
     hole: quantity('s', 'half the hole in the flange', millimetre, { optional: true, low: 0, high: 5 }),
   },
   outputs: {
-    length: result('L', 'length', millimetre, 2),
+    length: result('L', 'length', millimetre, 2, 'rim'),
     angle: result('', 'angle at the hub', degree, 2),
     factor: result('2 cos a', 'factor', one, 4),
   },

@@ -57,8 +57,8 @@ export const sag = calculation({
     travel: quantity('', 'travel', millimetre, { optional: true, above: 0 }),
   },
   outputs: {
-    'machine sag': result('', 'under the machine', millimetre, 0),
-    'rider sag': result('', 'with rider', millimetre, 0),
+    'machine sag': result('', 'under the machine', millimetre, 0, 'extended'),
+    'rider sag': result('', 'with rider', millimetre, 0, 'extended'),
     share: result('', 'of the travel, with rider', percent, 0),
     says: saying('what it points to'),
   },

@@ -27,7 +27,7 @@ export const wrenchSetting = calculation({
   },
   outputs: {
     setting: result('T_s', 'setting', newtonMetre, 1, 'torque'),
-    factor: result('T_s/T', 'change by the extension', percent, 1),
+    factor: result('T_s/T', 'setting as a share of the torque to be reached', percent, 1),
   },
   range:
     'Wrenches whose load point is defined by the grip; hold the grip in its middle. An extension that points back has a negative length.',

@@ -5,6 +5,7 @@ import { inlineFigure, resultText } from './wording/figure.ts';
 import { engineFigures, headFigures } from './figures/engine.ts';
 import { circumference, gears, type GearFigures } from './figures/gearing.ts';
 import type { NamedFigure } from './figures/figure-on.ts';
+import type { ToothPair } from '../records/model.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -38,13 +39,16 @@ function cell(figures: readonly NamedFigure[]): Cell {
 
 function gearing({ book, say }: ViewContext): readonly Block[] {
   const all = gears(book);
-  if (all.length === 0) return [];
   const rolled = circumference(book);
+  const told = rolled.map(({ id, name, figure }) => [`${say(name)}: `, inlineFigure(figure, id)]);
+  const { gears: teeth, primary, final } = book.records.machine.geometry;
+  if (teeth.length === 0) return [];
+  if (all.length === 0)
+    return [heading(2, say('Gearing'), 'gearing'), lines([...told, say(notWorkedOut(primary, final))])];
   const kilometres = { head: say('km/h for 1000 rpm'), of: (one: GearFigures) => one.kilometres };
   const miles = { head: say('mph for 1000 rpm'), of: (one: GearFigures) => one.miles };
   // Its own unit first: that of its clock.
   const speeds = book.odometer.now.clock?.unit.symbol === 'mi' ? [miles, kilometres] : [kilometres, miles];
-  const told = rolled.map(({ id, name, figure }) => [`${say(name)}: `, inlineFigure(figure, id)]);
   return [
     heading(2, say('Gearing'), 'gearing'),
     {
@@ -63,4 +67,11 @@ function gearing({ book, say }: ViewContext): readonly Block[] {
       say('The marking gives a nominal size: a wheel rolled out on the floor under its load is nearer the truth.'),
     ]),
   ];
+}
+
+/** A drive that nobody has counted is not taken for direct. */
+function notWorkedOut(primary: ToothPair | undefined, final: ToothPair | undefined): string {
+  const missing = [primary === undefined ? 'primary' : '', final === undefined ? 'final drive' : ''];
+  const named = missing.filter((drive) => drive !== '').join(' and ');
+  return `No gear is worked out: the teeth of the ${named} are not recorded.`;
 }

@@ -55,6 +55,8 @@ it('takes a bare number in the unit of its input, and leaves what has one', () =
   expect(withItsUnit('6.8; 9,2 bar', input('compression-spread', 'dry'))).toBe('6.8 bar; 9,2 bar');
   expect(withItsUnit(' M6 ', input('thread-geometry', 'thread'))).toBe('M6');
   expect(withItsUnit('6?.8', input('gap-change', 'gap now'))).toBe('6?.8');
+  expect(withItsUnit('0,35', input('gap-change', 'gap now'), { mm: 'in' })).toBe('0,35 in');
+  expect(withItsUnit('14 thou', input('gap-change', 'gap now'), { mm: 'in' })).toBe('14 thou');
 });
 
 it('sets a value in every unit of its kind, and the number as each of them', () => {

@@ -26,7 +26,7 @@ export const chainLength: Taker = (ask) => {
 export const chainPitches: Taker = (ask) => {
   const series = chainSeries(ask);
   const links = series === undefined ? undefined : linksIn(series.item);
-  const at = series?.limit?.at;
+  const at = series?.limit?.at ?? readPoints(series).at(-1)?.point.at;
   if (links === undefined || at === undefined) return undefined;
   const figure: Figure = { quantity: of(links, one), unit: one, decimals: 0, origin: { kind: 'written', at } };
   return { value: figure, from: 'the name of the item' };

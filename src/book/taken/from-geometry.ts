@@ -1,7 +1,7 @@
 // What machine.yaml gives to a calculation: bore and stroke, gearing, tyres, chain, place.
 import type { Figure } from '../../figure/figure.ts';
 import { of } from '../../quantity/quantity.ts';
-import { one, toOne } from '../../quantity/units.ts';
+import { one, thou, toOne } from '../../quantity/units.ts';
 import type { ToothPair } from '../../records/model.ts';
 import type { Ask, Taken, Taker } from './taken.ts';
 import { figureOfMachine, ofMachine, ofSetting, wordsOfMachine } from './taken.ts';
@@ -38,6 +38,17 @@ export const cells: Taker = (ask) => {
   const marked = ask.book.records.machine.features.volts;
   if (marked === undefined) return undefined;
   return counted(ask, Math.round(marked.quantity / 2), 'features', 'volts');
+};
+
+/** Pistons for inch bores come in steps of ten thousandths; without a step the calculation takes 0.25 mm. */
+export const oversizeStep: Taker = ({ book }) => {
+  const { file, units } = book.records.machine;
+  if (units === 'metric') return undefined;
+  const origin = { kind: 'written', at: { file, path: ['units'] }, source: 'common practice' } as const;
+  return {
+    value: { quantity: of(10, thou), unit: thou, decimals: 0, origin },
+    from: 'common practice for bores in inches',
+  };
 };
 
 function pair(ask: Ask, teeth: ToothPair | undefined, ...path: readonly string[]): Taken | undefined {

@@ -94,6 +94,7 @@ const takers: Readonly<Record<string, Taker>> = {
   'bore-wear/rule': books.boreRule,
   'next-oversize/largest': readings.largestBore,
   'next-oversize/standard': geometry.bore,
+  'next-oversize/step': geometry.oversizeStep,
   'piston-clearance/bore': readings.smallestBore,
   'piston-clearance/skirt': readings.skirt,
   'ring-gap/bore': geometry.bore,

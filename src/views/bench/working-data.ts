@@ -1,6 +1,7 @@
 // What the script of a working gets from the machine: its values as texts, what may be chosen between, and the words of its dialect.
 import { count } from '../wording/count.ts';
 import { torqueAsWritten, torqueInOtherUnits } from '../wording/torque.ts';
+import { unitsInstead } from '../../book/asked-unit.ts';
 import type { Page } from '../../sheet/sheet.ts';
 import type { Which } from '../../book/taken/taken.ts';
 import type { ViewContext } from '../view.ts';
@@ -26,6 +27,7 @@ export function workingBench(context: ViewContext, working: Wanted): Page['bench
     passed: working.passed ?? [],
     choice: choiceOf(context, working),
     units: working.units === true,
+    asked: unitsInstead(book.records.machine.units),
     words: isAmerican ? book.content.words : [],
   };
   return { script: 'workings.js', label: say('Work it out'), data: JSON.stringify(data) };

@@ -1,4 +1,7 @@
-// The workings at the bench: which calculations belong together when somebody stands there with one question.
+// The workings at the bench: which calculations belong together when somebody stands there with one question, and which machines ask it.
+import { appliesTo } from '../../book/applies.ts';
+import type { Applies } from '../../records/content-model.ts';
+import type { Features } from '../../records/model.ts';
 
 /** A result that goes on into another calculation of the same page when nothing else is written there. */
 export interface Passed {
@@ -19,7 +22,15 @@ export interface BenchWorking {
   readonly choice?: 'fastener' | 'gear';
   /** Any value in every unit of its kind stands above the calculations. */
   readonly units?: boolean;
+  /** Where only some kinds of machine ask it. */
+  readonly applies?: Applies;
 }
+
+/** Calculations that a page leaves out where the machine has nothing of the kind. */
+const forSome: Readonly<Record<string, Applies>> = {
+  'oil-pump-use': { lubrication: ['pump'] },
+  'gap-change': { trigger: ['points'] },
+};
 
 /** In the order in which a machine asks for them. */
 export const benchWorkings: readonly BenchWorking[] = [
@@ -29,6 +40,7 @@ export const benchWorkings: readonly BenchWorking[] = [
     about: 'How much oil goes into this much fuel, and how much into a tank that is not empty.',
     calculations: ['oil-in-fuel', 'tank-top-up', 'oil-pump-use'],
     passed: [],
+    applies: { lubrication: ['premix', 'pump'] },
   },
   {
     id: 'torque-adaptor',
@@ -73,6 +85,7 @@ export const benchWorkings: readonly BenchWorking[] = [
     about: 'How far a chain has grown, at what length it is worn, and what its adjusters still hold.',
     calculations: ['chain-wear', 'chain-worn-length', 'chain-adjustment', 'chain-length'],
     passed: [],
+    applies: { finalDrive: ['chain'] },
   },
   {
     id: 'threads',
@@ -91,6 +104,14 @@ export const benchWorkings: readonly BenchWorking[] = [
     units: true,
   },
 ];
+
+/** The workings of a machine, each with the calculations that it can ask; what nobody has looked at counts as every kind. */
+export function workingsFor(features: Features): readonly BenchWorking[] {
+  const asks = (applies: Applies | undefined): boolean => applies === undefined || appliesTo(applies, features);
+  return benchWorkings
+    .filter(({ applies }) => asks(applies))
+    .map((working) => ({ ...working, calculations: working.calculations.filter((id) => asks(forSome[id])) }));
+}
 
 /** The page of a working. */
 export function benchFile(id: string): string {

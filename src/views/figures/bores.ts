@@ -1,9 +1,6 @@
 // Bores and pistons of each cylinder from the newest readings: taper, out-of-round, wear, clearance, oversize, ring gap.
 import type { Book } from '../../book/book.ts';
 import { calculationOn } from '../../book/taken/on-machine.ts';
-import type { Values } from '../../calc/calculation.ts';
-import { written } from '../../figure/print.ts';
-import { readQuantity } from '../../quantity/read-quantity.ts';
 import { figureOn } from './figure-on.ts';
 import type { NamedFigure } from './figure-on.ts';
 
@@ -24,15 +21,6 @@ function cylinders(book: Book): readonly string[] {
   return names.length === 0 ? [''] : names;
 }
 
-/** Pistons for inch bores come in steps of ten thousandths; without a step the calculation takes 0.25 mm. */
-function steps(book: Book): Values {
-  if (book.records.machine.units === 'metric') return {};
-  const read = readQuantity('10 thou', 'length');
-  return read.ok
-    ? { step: written(read.value, { file: 'src/views/figures/bores.ts', path: [] }, 'common practice') }
-    : {};
-}
-
 function boreOf(book: Book, cylinder: string): BoreFigures {
   const which = { at: cylinder };
   const key = cylinder === '' ? '' : `-${cylinder.replace(/\s+/g, '-')}`;
@@ -44,7 +32,6 @@ function boreOf(book: Book, cylinder: string): BoreFigures {
       calculation,
       output,
       which,
-      given: calculation === 'next-oversize' ? steps(book) : {},
     });
   const rule = calculationOn(book, 'bore-wear', {}, which)?.worked.words['rule'];
   return {

@@ -11,10 +11,10 @@ export interface GearFigures {
   readonly miles: readonly NamedFigure[];
 }
 
-/** One entry a gear; empty where the final drive or the gears are not known. */
+/** One entry a gear; empty where the primary, the final drive or the gears are not known. */
 export function gears(book: Book): readonly GearFigures[] {
   const { geometry } = book.records.machine;
-  if (geometry.final === undefined) return [];
+  if (geometry.primary === undefined || geometry.final === undefined) return [];
   return geometry.gears.map((_, index) => {
     const gear = count(index + 1);
     const which = { 'in-gear': gear };

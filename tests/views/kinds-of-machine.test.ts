@@ -1,0 +1,79 @@
+// What a page offers and says fits the kind of machine: a four-stroke has no oil in its fuel, and a drive that nobody counted is not direct.
+import { describe, expect, it } from 'vitest';
+import { benchWorkings, workingsFor } from '../../src/views/bench/workings-at-bench.ts';
+import { binderOf, type TestBinder } from './binder.ts';
+import { machineFile, pageSays, smallBinder } from './small-folder.ts';
+
+const tern = binderOf('tests/fixtures/tern-350', '2026-11-14');
+const finch = binderOf('tests/fixtures/finch-125', '2026-11-14');
+const wren = binderOf('tests/fixtures/from-the-manual', '2026-11-14');
+
+function offered({ pages }: TestBinder): readonly string[] {
+  return pages.map(({ file }) => file).filter((file) => file.startsWith('bench/'));
+}
+
+describe('workings at the bench', () => {
+  it('ask a four-stroke for no oil in its fuel, and an electronic trigger for no gap', () => {
+    for (const binder of [tern, finch]) {
+      expect(offered(binder)).toHaveLength(benchWorkings.length - 1);
+      expect(offered(binder)).not.toContain('bench/oil-in-fuel.html');
+      expect(pageSays(binder, 'bench.html')).not.toContain('Oil in the fuel');
+    }
+    expect(pageSays(tern, 'bench/piston-position.html')).toContain('What a change of the points gap does to timing');
+    const electronic = pageSays(finch, 'bench/piston-position.html');
+    expect(electronic).not.toContain('points gap');
+    expect(electronic).not.toContain('Gap first');
+  });
+
+  it('ask nothing of a pump where the oil is mixed in', () => {
+    const page = pageSays(wren, 'bench/oil-in-fuel.html');
+    expect(page).toContain('Topping up to a new ratio');
+    expect(page).not.toContain('pump');
+  });
+
+  it('ask a shaft for no chain, and of what nobody has looked at everything', () => {
+    const shaft = smallBinder({ 'machine.yaml': machineFile.replace('final drive: chain', 'final drive: shaft') });
+    expect(offered(shaft)).not.toContain('bench/chain-wear.html');
+    const unseen = machineFile
+      .replace('final drive: chain', 'final drive: "?"')
+      .replace('lubrication: premix', 'lubrication: "?"')
+      .replace('trigger: points', 'trigger: "?"');
+    const { features } = smallBinder({ 'machine.yaml': unseen }).book.records.machine;
+    expect(workingsFor(features)).toEqual(benchWorkings);
+  });
+});
+
+describe('a drive whose teeth nobody counted', () => {
+  const page = (drives: string) =>
+    pageSays(
+      smallBinder({ 'machine.yaml': `${machineFile.replace('stroke: 69.7 mm', `stroke: 69.7 mm${drives}`)}` }),
+      'settings.html',
+    );
+  it('is not taken for a direct one', () => {
+    expect(pageSays(wren, 'settings.html')).toContain('the teeth of the primary are not recorded');
+    expect(pageSays(wren, 'settings.html')).not.toContain('rpm');
+    expect(pageSays(wren, 'bench/gearing.html')).toContain('primary, driven over driving is not given');
+    expect(page('\n  gears: [14:32]')).toContain('the teeth of the primary and final drive are not recorded');
+  });
+  it('gives the ratios once it is written, direct ones too', () => {
+    expect(page('\n  primary: 1:1\n  gears: [14:28]\n  final: 13:39')).toContain('6.000:1');
+    expect(page('')).not.toContain('Gearing');
+  });
+});
+
+describe('a machine of inches', () => {
+  it('is asked in inches at the bench, and a metric one in millimetres', () => {
+    const asked = ({ pages }: TestBinder): unknown => {
+      const data: unknown = JSON.parse(
+        pages.find(({ file }) => file === 'bench/chain-wear.html')?.make().bench?.data ?? '',
+      );
+      return typeof data === 'object' && data !== null && 'asked' in data ? data.asked : undefined;
+    };
+    expect(asked(tern)).toMatchObject({ mm: 'in', 'N·m': 'lbf·ft' });
+    expect(asked(finch)).toEqual({});
+  });
+  it('has results in the unit of what was measured', () => {
+    expect(pageSays(tern, 'bench/chain-wear.html')).toContain('Left to the maker’s limit: 0.13 in');
+    expect(pageSays(tern, 'calculations/next-oversize.html')).not.toContain('59.25 mm');
+  });
+});

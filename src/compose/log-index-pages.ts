@@ -62,10 +62,13 @@ export function narrowingLists({ say }: ViewContext, { systems, kinds }: LogInde
 
 /** Pages of every system and every kind, a long one on several. */
 export function logIndexPages(context: ViewContext, index: LogIndex): readonly PageSpec[] {
-  return [...index.systems, ...index.kinds].flatMap((one) => pagesOf(context, one));
+  return [
+    ...index.systems.flatMap((one) => pagesOf(context, one, false)),
+    ...index.kinds.flatMap((one) => pagesOf(context, one, true)),
+  ];
 }
 
-function pagesOf(context: ViewContext, { name, file, jobs }: Narrowed): readonly PageSpec[] {
+function pagesOf(context: ViewContext, { name, file, jobs }: Narrowed, ofOneKind: boolean): readonly PageSpec[] {
   const section = context.say('Log');
   const title = `${section}: ${name}`;
   const pages = Array.from({ length: Math.ceil(jobs.length / perPage) }, (_, at) => ({
@@ -76,6 +79,6 @@ function pagesOf(context: ViewContext, { name, file, jobs }: Narrowed): readonly
   const beside = turning(pages);
   return pages.map((page, at): PageSpec => {
     const those = jobs.slice(at * perPage, (at + 1) * perPage);
-    return { ...page, make: () => ({ ...page, blocks: logLines(context, those), ...beside(at) }) };
+    return { ...page, make: () => ({ ...page, blocks: logLines(context, those, ofOneKind), ...beside(at) }) };
   });
 }

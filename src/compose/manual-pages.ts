@@ -80,11 +80,14 @@ const entriesOf = keptWith((pages: ManualPages, kind: string): readonly SearchEn
   ]);
 });
 
+/** Signs of emphasis come in pairs: that of `jobs/*.md` is none. */
+const emphasis = /(\*\*?|__?)(\S(?:.*?\S)?)\1/gu;
+
 /** Headings below the title, without what stands in fences. */
 function headings(body: string): readonly string[] {
   const fenced = /^(```|~~~)[\s\S]*?^\1[^\S\n]*$/gmu;
   const heads = [...body.replaceAll(fenced, '').matchAll(/^#{2,6} +(.+?)[ #]*$/gmu)];
-  return heads.map(([, text = '']) => text.replaceAll(/[`*_]/gu, ''));
+  return heads.map(([, text = '']) => text.replaceAll('`', '').replaceAll(emphasis, '$2'));
 }
 
 /** Headings become blocks with an anchor each; the same heading twice gets a number. */

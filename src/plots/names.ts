@@ -22,9 +22,9 @@ export function seriesNames(series: PlotBlock['series'], width: number, top: num
   let x = 0;
   let line = 0;
   for (const one of series) {
-    const name = cutToRoom(one.name, labelSize, width - key);
+    const [name = '', ...more] = inLines(one.name, width - key);
     const room = key + textRoom(name, labelSize);
-    if (x > 0 && x + room > width) {
+    if (x > 0 && (x + room > width || more.length > 0)) {
       x = 0;
       line += 1;
     }
@@ -35,8 +35,26 @@ export function seriesNames(series: PlotBlock['series'], width: number, top: num
       drawn.push({ kind: 'path', d: straight(x, middle, x + key - 5, middle), stroke });
     }
     drawn.push({ kind: 'dot', x: round(x + (key - 5) / 2), y: round(middle), size: markSize, mark: one.mark });
-    drawn.push({ kind: 'text', x: round(x + key), y: round(base), text: name, size: labelSize, anchor: 'start' });
+    for (const [at, text] of [name, ...more].entries()) {
+      const y = round(base + at * lineHeight);
+      drawn.push({ kind: 'text', x: round(x + key), y, text, size: labelSize, anchor: 'start' });
+    }
     x += room + gap;
+    line += more.length;
+    // Below a name on several lines there is no telling whose a further one would be.
+    if (more.length > 0) x = width;
   }
   return { drawn, height: (line + 1) * lineHeight };
+}
+
+/** A name in as many lines as it takes; a word that is longer than a line is cut. */
+function inLines(name: string, width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of name.split(' ')) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last === undefined || textRoom(longer, labelSize) > width) lines.push(cutToRoom(word, labelSize, width));
+    else lines[lines.length - 1] = longer;
+  }
+  return lines;
 }

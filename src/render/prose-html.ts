@@ -26,12 +26,18 @@ function paragraphHtml(paragraph: Paragraph, scope: Scope): string {
     case 'quote':
       return `<blockquote>${proseHtml(paragraph.paragraphs, scope)}</blockquote>\n`;
     case 'code':
-      return `<pre tabindex="0"><code>${escapeHtml(paragraph.text)}</code></pre>\n`;
+      return `<pre${isOneLine(paragraph.text) ? ' class="one"' : ' tabindex="0"'}><code>${escapeHtml(paragraph.text)}</code></pre>\n`;
     case 'table':
       return tableHtml(paragraph, scope);
     case 'photo':
       return photoHtml(paragraph.photo, scope);
   }
+}
+
+/** A line alone is set on several where it is long; only a text of lines moves sideways. */
+function isOneLine(text: string): boolean {
+  const end = text.indexOf('\n');
+  return end === -1 || end === text.length - 1;
 }
 
 function listHtml(list: Extract<Paragraph, { kind: 'list' }>, scope: Scope): string {

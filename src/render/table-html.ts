@@ -8,7 +8,9 @@ import { plainText, textHtml } from './text-html.ts';
 /** A table below its caption, or what stands in its place where it has no rows. */
 export function tableHtml(block: TableBlock, scope: Scope): string {
   const { caption, columns, rows, empty } = block;
-  if (rows.length > 0) return framed(tableClass(block), caption, 'Table', columns, rowsHtml(block, scope));
+  const folded = stacks(block);
+  if (rows.length > 0)
+    return framed(tableClass(block, folded), caption, 'Table', columns, rowsHtml(block, folded, scope));
   const named = hasWords(caption) ? `<p class="caption">${escapeHtml(caption)}</p>\n` : '';
   return `${named}<p class="empty">${escapeHtml(empty)}</p>\n`;
 }
@@ -48,37 +50,50 @@ function headsHtml(columns: readonly Column[]): string {
   return html;
 }
 
-/** A cell of so many letters is a paragraph, for which a third of a telephone is too narrow. */
-const paragraph = 90;
-
-/** A table of so many rows is read through and not compared. */
-const fewRows = 12;
+/** A cell of so many letters takes more than three lines of a third of a telephone. */
+const long = 48;
+/** Numbers and what is like them keep to one line: so many letters leave no room beside them. */
+const longNumber = 16;
+/** Of a table of more cells the heads in each would take more than the table; it moves sideways, and says so. */
+const mostCells = 1000;
+/** A cell of so many letters is a sentence, and no name of its row. */
+const sentence = 90;
 
 /**
- * Whether a table is set line under line where the screen is narrow. A table to work from always is, from four columns on;
- * one to read only while a row is short, since many like rows are better compared side by side, moving sideways.
- * A broad one of few rows, with nothing to compare, is. One of three columns is where a cell of it is a paragraph.
+ * Whether a table is set line under line where the screen is narrow: from four columns on always, one of three where a
+ * cell of it would be a narrow column of words.
  */
-function stacks({ use, columns, rows }: TableBlock): boolean {
-  if (columns.length === 3) return rows.some((row) => row.kind === 'cells' && row.cells.some(isParagraph));
-  return columns.length >= 4 && (use === 'work' || columns.length < 8 || rows.length <= fewRows);
+function stacks({ columns, rows }: TableBlock): boolean {
+  if (columns.length * rows.length > mostCells) return false;
+  if (columns.length !== 3) return columns.length > 3;
+  return rows.some(
+    (row) =>
+      row.kind === 'cells' &&
+      row.cells.some((cell, at) => letters(cell) >= (columns[at]?.align === 'right' ? longNumber : long)),
+  );
 }
 
-function isParagraph({ text = '' }: Cell): boolean {
-  return text.length >= paragraph || (typeof text !== 'string' && plainText(text).length >= paragraph);
+function letters({ text = '' }: Cell): number {
+  return typeof text === 'string' ? text.length : plainText(text).length;
 }
 
-/** Class of a table by its use and breadth. On the screen a card is read like any table. */
-function tableClass(block: TableBlock): string {
-  const use = block.use === 'card' ? 'read' : block.use;
-  const few = block.columns.length < 4 ? ' few' : '';
-  return `${use}${few}${stacks(block) ? ' stacks' : ''}`;
+/** Class of a table by its use and breadth, and how its first column is read. On the screen a card is read like any table. */
+function tableClass({ use, columns, rows }: TableBlock, folded: boolean): string {
+  const shown = use === 'card' ? 'read' : use;
+  const few = columns.length < 4 ? ' few' : '';
+  if (!folded) return `${shown}${few}${columns.length > 3 ? ' sideways' : ''}`;
+  const told = columns.length === 3 && rows.some(isTold);
+  return `${shown}${few} stacks${told ? ' told' : ''}`;
+}
+
+/** Whether the row begins with a sentence. */
+function isTold(row: Row): boolean {
+  return row.kind === 'cells' && row.cells[0] !== undefined && letters(row.cells[0]) >= sentence;
 }
 
 /** Body rows. A band goes across all columns. */
-function rowsHtml(block: TableBlock, scope: Scope): string {
-  const { rows, columns } = block;
-  const settings = cellSettings(columns, stacks(block));
+function rowsHtml({ rows, columns }: TableBlock, folded: boolean, scope: Scope): string {
+  const settings = cellSettings(columns, folded);
   let html = '';
   for (const row of rows)
     html += row.kind === 'band' ? bandHtml(row, columns.length, scope) : rowHtml(row, settings, scope);

@@ -2,6 +2,7 @@
 // Everything here is ready to print: texts are final, numbers are formatted, dialect is chosen.
 
 import type { DrawingMark } from './drawing-mark.ts';
+import type { Fact } from './fact.ts';
 
 export type { DrawingMark };
 export type { Page } from './page.ts';
@@ -81,7 +82,7 @@ export interface ProseBlock {
 }
 export interface FactsBlock {
   readonly type: 'facts';
-  readonly facts: readonly { readonly name: string; readonly value: Text; readonly note?: Text }[];
+  readonly facts: readonly Fact[];
   /** Set in one, two or three pairs a line on paper. */
   readonly across?: 1 | 2 | 3;
 }

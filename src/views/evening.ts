@@ -78,9 +78,12 @@ function table({ say }: ViewContext, jobs: readonly PlannedJob[], id: string): B
 function obstacles({ say }: ViewContext, { notTonight: all, asked, left }: Evening): readonly Row[] {
   return all.flatMap(({ planned, because }): readonly Row[] => [
     { kind: 'band', text: [jobTitle(planned.job)] },
-    ...because.map((one, index) =>
-      row({ box: 'tick', id: `gone/${planned.job.id}/${String(index)}` }, withDates(obstacleText(one))),
-    ),
+    ...because.map((one, index) => {
+      const text = withDates(obstacleText(one));
+      // Nothing takes away that work takes its time.
+      if (one.kind === 'time' && one.minutes !== undefined) return row('', text);
+      return row({ box: 'tick', id: `gone/${planned.job.id}/${String(index)}` }, text);
+    }),
     ...besideTime(planned, because, asked, left).map((text) => row('', say(text))),
     ...planned.perhaps.map(({ part }) => row('', `${part.part}: ${say('only if')} ${part.onlyIf ?? ''}`)),
   ]);

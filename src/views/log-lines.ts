@@ -7,17 +7,21 @@ import { spanText, yearOf } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import type { ViewContext } from './view.ts';
 
-/** Lists under their years, in the order given. */
-export function logLines(context: ViewContext, jobs: readonly Job[]): readonly Block[] {
+/** Lists under their years, in the order given; `ofOneKind` where the page says already which kind of work it is. */
+export function logLines(context: ViewContext, jobs: readonly Job[], ofOneKind: boolean): readonly Block[] {
   const years = grouped(jobs, (job) => yearOf(job.date.from));
   return [...years].flatMap(([year, those]): readonly Block[] => [
     heading(2, year, `year-${year}`),
-    { type: 'prose', paragraphs: [{ kind: 'list', ordered: false, items: those.map((job) => item(context, job)) }] },
+    {
+      type: 'prose',
+      paragraphs: [{ kind: 'list', ordered: false, items: those.map((job) => item(context, job, ofOneKind)) }],
+    },
   ]);
 }
 
-function item({ say }: ViewContext, job: Job): readonly Paragraph[] {
+function item({ say }: ViewContext, job: Job, ofOneKind: boolean): readonly Paragraph[] {
   const state: readonly Inline[] = job.state === 'done' ? [] : [', ', { kind: 'strong', text: say(job.state) }];
-  const text: Text = [`${spanText(job.date)}  `, jobTitle(job), `, ${say(job.kind)}`, ...state];
+  const kind = ofOneKind ? [] : [`, ${say(job.kind)}`];
+  const text: Text = [`${spanText(job.date)}  `, jobTitle(job), ...kind, ...state];
   return [{ kind: 'paragraph', text }];
 }

@@ -4,7 +4,6 @@ import { placeOfSheet } from '../book/order-of-sheets.ts';
 import { calledFor, type CalledFor } from '../book/plan/called-for.ts';
 import { partLines } from '../book/shopping/part-lines.ts';
 import type { Inline, Text } from '../sheet/sheet.ts';
-import { joined } from './wording/blocks.ts';
 import { count } from './wording/count.ts';
 import { jobTitle } from './wording/job.ts';
 import { sheetsOf, type NamedSheet } from './wording/sheet-names.ts';
@@ -13,8 +12,8 @@ import type { ViewContext } from './view.ts';
 /** So many planned jobs are named with their sheets; the page of sheets has them all. */
 const mostJobs = 3;
 
-/** One line of links; nothing where no job is planned and nothing is called for. */
-export function nextSheets(context: ViewContext): Text {
+/** A line for each job, one for what is called for besides; none where no job is planned and nothing is called for. */
+export function nextSheets(context: ViewContext): readonly Text[] {
   const { book, say } = context;
   const all = sheetsOf(book).filter(({ definition }) => definition.on.includes('paper'));
   const plans = book.plans.slice(0, mostJobs);
@@ -22,11 +21,11 @@ export function nextSheets(context: ViewContext): Text {
   const named = new Set(ofJobs.flatMap(({ sheets }) => sheets));
   const others = calledSheets(context).flatMap((id) => all.filter((one) => one.id === id && !named.has(one)));
   const rest = book.plans.length - plans.length;
-  return joined([
-    ...ofJobs.map(({ plan, sheets }) => ofJob(context, plan, sheets)),
-    ...others.map((sheet) => [link(context, sheet)]),
-    rest > 0 ? [{ kind: 'link', text: `${count(rest)} ${say('more planned')}`, to: 'page:sheets.html' }] : undefined,
-  ]);
+  return [
+    ...ofJobs.flatMap(({ plan, sheets }) => ofJob(context, plan, sheets)),
+    ...(others.length === 0 ? [] : [joinedLinks(others.map((sheet) => link(context, sheet)))]),
+    ...(rest > 0 ? [[moreLink(`${count(rest)} ${say('more planned')}`)]] : []),
+  ];
 }
 
 /** The sheets of the machine that the record of a job keeps, and those made for it. */
@@ -57,9 +56,13 @@ function isCalled({ reason }: CalledFor): boolean {
   return reason.why === 'due' ? presses(reason.due) : reason.why !== 'going together';
 }
 
-function ofJob(context: ViewContext, { job }: JobPlan, sheets: readonly NamedSheet[]): Text | undefined {
-  if (sheets.length === 0) return undefined;
-  return [jobTitle(job), ': ', ...joinedLinks(sheets.map((sheet) => link(context, sheet)))];
+function moreLink(text: string): Inline {
+  return { kind: 'link', text, to: 'page:sheets.html' };
+}
+
+function ofJob(context: ViewContext, { job }: JobPlan, sheets: readonly NamedSheet[]): readonly Text[] {
+  if (sheets.length === 0) return [[jobTitle(job)]];
+  return [[jobTitle(job), ': ', ...joinedLinks(sheets.map((sheet) => link(context, sheet)))]];
 }
 
 function joinedLinks(links: readonly Inline[]): readonly Inline[] {

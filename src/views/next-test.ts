@@ -5,7 +5,7 @@ import type { Block, Cell, Inline, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, lines, paragraphs, row, sentence } from './wording/blocks.ts';
 import { cautionRow } from './wording/caution.ts';
 import { count, countOf } from './wording/count.ts';
-import { spanText, withDates } from './wording/day.ts';
+import { spanText, withDates, withLastDay } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
 import { defineView, type ViewContext } from './view.ts';
 
@@ -73,7 +73,7 @@ function knownBlocks(context: ViewContext, found: Diagnosis): readonly Block[] {
     .flatMap(({ cause, known }) =>
       known
         .filter(({ times }) => times > 1)
-        .map(({ why }) => `${sentence(say(cause.cause))}? ${say('worked on since')}: ${why}`),
+        .map(({ why }) => `${sentence(say(cause.cause))}? ${say('worked on since')}: ${withLastDay(why)}`),
     );
   return [
     paragraphs(
@@ -99,7 +99,7 @@ function fromRecord(record: Diagnosis['seen'][number]['record']): readonly Inlin
 function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): readonly Block[] {
   const { say } = context;
   const all = found.groups.map(({ group, causes }) => ({ group, leads: leading(found, causes) }));
-  const reasonOf = (one: LeadingCause): string => reasons(found, one).join('; ');
+  const reasonOf = (one: LeadingCause): string => withLastDay(reasons(found, one).join('; '));
   const shared = mostOf(all.flatMap(({ leads }) => leads.map(reasonOf)));
   const once = shared !== undefined && !working;
   const causeOf = (one: LeadingCause): string => {
@@ -140,7 +140,7 @@ function mostOf(texts: readonly string[]): string | undefined {
 
 /** What speaks for a cause stands in its arithmetic already; what does not is said before it. */
 function withWorking(found: Diagnosis, one: LeadingCause, say: ViewContext['say']): string {
-  const said = one.parts.length > 0 ? moves(one) : reasons(found, one);
+  const said = (one.parts.length > 0 ? moves(one) : reasons(found, one)).map(withLastDay);
   return say(sentence([...said, workingOf(found, one)].join('; ')));
 }
 

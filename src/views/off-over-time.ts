@@ -1,7 +1,7 @@
 // Off and on over time: how much was open on each day, and every thing with the day it came off and the day it was on again.
 import type { ClosedLine, OpenLine } from '../book/book.ts';
 import { dayNumber } from '../quantity/day-arithmetic.ts';
-import type { Block, PlotBlock, Row } from '../sheet/sheet.ts';
+import type { Block, PlotBlock, Row, Text } from '../sheet/sheet.ts';
 import { column, heading, joined, row, stack } from './wording/blocks.ts';
 import { capped, olderByYear, olderOnes } from './wording/capped.ts';
 import { count } from './wording/count.ts';
@@ -81,6 +81,12 @@ function rowOf(book: ViewContext['book'], say: ViewContext['say'], line: OpenLin
     workThing(book, line.entry),
     joined([say(line.state), bag], ', '),
     jobNamed(line.job),
-    'byJob' in line ? jobNamed(line.byJob) : [{ kind: 'strong', text: say('still open') }],
+    closedText(say, line),
   );
+}
+
+/** What came off and went on again in one piece of work says so, and does not name it twice. */
+function closedText(say: ViewContext['say'], line: OpenLine | ClosedLine): Text {
+  if (!('byJob' in line)) return [{ kind: 'strong', text: say('still open') }];
+  return line.byJob === line.job ? say('in the same record') : jobNamed(line.byJob);
 }

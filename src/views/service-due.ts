@@ -125,6 +125,16 @@ function unbroken(text: string): string {
   return text.replaceAll(/(\d) (?=\p{L})/gu, '$1\u00a0');
 }
 
+/** By how much a line is past its day or its distance; nothing where it is only due. */
+export function overBy(say: (words: string) => string, due: DueLine): Text {
+  const { days, distance } = due.left ?? {};
+  const past = {
+    ...(days !== undefined && days < 0 ? { days } : {}),
+    ...(distance !== undefined && distance.quantity < 0 ? { distance } : {}),
+  };
+  return left(say, { ...due, left: past });
+}
+
 /** How much is left of the time and of the distance, or how much it is over. */
 function left(say: (words: string) => string, { left: rest }: DueLine): Text {
   const days = rest?.days;

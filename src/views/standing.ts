@@ -1,12 +1,12 @@
 // How the machine stands today, what presses first: what is off, held, due, to look at, next; then what is clear.
-import type { HoldState } from '../book/book.ts';
+import type { DueLine, HoldState } from '../book/book.ts';
 import { readingsSince } from '../book/readings-since.ts';
 import type { Block, Inline, Text } from '../sheet/sheet.ts';
-import { fact, heading, joined, stack } from './wording/blocks.ts';
+import { fact, factOfLines, heading, joined, stack } from './wording/blocks.ts';
 import { count, countOf } from './wording/count.ts';
 import { dayText } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
-import { neverRecorded } from './service-due.ts';
+import { neverRecorded, overBy } from './service-due.ts';
 import { ours } from './wording/ours.ts';
 import { recordsUpTo } from './wording/records-up-to.ts';
 import { workThing } from './wording/work.ts';
@@ -32,44 +32,49 @@ function lead(text: string, page: string): readonly Inline[] {
   return [{ kind: 'link', text, to: `page:${page}` }];
 }
 
-/** Names one after the other; `nothing` where there are none, `and 3 more` where they are many. */
-function listed({ say }: ViewContext, names: readonly string[], page: string): Text {
-  if (names.length === 0) return lead(say('nothing, by the records'), page);
-  const rest = names.length - mostNamed;
-  const more = rest > 0 ? [`${say('and')} ${count(rest)} ${say('more')}`] : [];
-  return lead([...names.slice(0, mostNamed), ...more].join('; '), page);
+/** A line for each, led to its page; `nothing` where there is none, `and 3 more` where they are many. */
+function listed({ say }: ViewContext, all: readonly Named[], page: string): readonly Text[] {
+  if (all.length === 0) return [lead(say('nothing, by the records'), page)];
+  const rest = all.length - mostNamed;
+  return [
+    ...all.slice(0, mostNamed).map(({ name, how }) => joined([lead(name, page), how], ', ')),
+    ...(rest > 0 ? [lead(`${say('and')} ${count(rest)} ${say('more')}`, page)] : []),
+  ];
+}
+
+/** A thing and how it stands with it. */
+interface Named {
+  readonly name: string;
+  readonly how?: Text;
 }
 
 function facts(context: ViewContext): Block {
   const { book, say, options } = context;
   const { off, due } = book;
-  const dueNames = due
-    .filter((one) => one.state === 'overdue' || one.state === 'due')
-    .map(({ service }) => `${ours(context, service.at, service.item)}, ${say(service.action)}`);
   const unknown = neverRecorded(due).length;
-  const open = off.open.map((line) => `${workThing(book, line.entry)}, ${say(line.state)}`);
+  const open = off.open.map((line) => ({ name: workThing(book, line.entry), how: say(line.state) }));
   return {
     type: 'facts',
     facts: [
-      ...fact(say('Off, loose, empty or open'), listed(context, open, 'off.html')),
-      ...fact(
+      ...factOfLines(say('Off, loose, empty or open'), listed(context, open, 'off.html')),
+      ...factOfLines(
         say('Held'),
         points(context, (hold) => !hold.clear),
       ),
-      ...fact(say('Open findings'), findings(context)),
-      ...fact(
+      ...factOfLines(say('Open findings'), findings(context)),
+      ...factOfLines(
         say('Due or overdue'),
         due.length === 0
-          ? lead(say('not known: no schedule is recorded'), 'service.html')
-          : listed(context, dueNames, 'service.html'),
+          ? [lead(say('not known: no schedule is recorded'), 'service.html')]
+          : listed(context, pressing(context), 'service.html'),
       ),
       ...fact(say('To look at'), toLookAt(context)),
-      ...fact(say('Measure again'), named(context, toMeasureAgain(context), 'measurements.html')),
-      ...fact(say('Ordered'), named(context, partsIn(book, 'ordered'), 'parts.html')),
+      ...factOfLines(say('Measure again'), named(context, toMeasureAgain(context), 'measurements.html')),
+      ...factOfLines(say('Ordered'), named(context, partsIn(book, 'ordered'), 'parts.html')),
       ...fact(say('Next'), next(context)),
-      ...fact(say('Planned'), joined(book.plans.map(({ job }): Text => [jobTitle(job)]))),
-      ...fact(say('Next sheets to print'), options['sheets'] === 'yes' ? nextSheets(context) : undefined),
-      ...fact(
+      ...factOfLines(say('Planned'), options['sheets'] === 'yes' ? [] : planned(context)),
+      ...factOfLines(say('Planned, and sheets to print'), options['sheets'] === 'yes' ? nextSheets(context) : []),
+      ...factOfLines(
         say('Clear on the records'),
         points(context, (hold) => hold.clear),
       ),
@@ -93,8 +98,31 @@ function toLookAt({ book, say }: ViewContext): Text {
 }
 
 /** As `listed`, and no line at all where there is nothing. */
-function named(context: ViewContext, names: readonly string[], page: string): Text | undefined {
-  return names.length === 0 ? undefined : listed(context, names, page);
+function named(context: ViewContext, names: readonly string[], page: string): readonly Text[] {
+  const all = names.map((name) => ({ name }));
+  return all.length === 0 ? [] : listed(context, all, page);
+}
+
+/** What is overdue, longest first, then what is due; what nobody recorded comes last. */
+function pressing(context: ViewContext): readonly Named[] {
+  const { book, say } = context;
+  const those = book.due.filter((one) => one.state === 'overdue' || one.state === 'due');
+  return those.toSorted(moreUrgent).map((one) => {
+    const { service } = one;
+    return {
+      name: ours(context, service.at, service.item),
+      how: joined([say(service.action), overBy(say, one)], ', '),
+    };
+  });
+}
+
+function moreUrgent(one: DueLine, other: DueLine): number {
+  return urgency(one) - urgency(other) || (one.left?.days ?? 0) - (other.left?.days ?? 0);
+}
+
+function urgency({ state, lastDone }: DueLine): number {
+  if (lastDone === undefined) return 2;
+  return state === 'overdue' ? 0 : 1;
 }
 
 /** Readings that later work has undone. */
@@ -105,13 +133,12 @@ function toMeasureAgain({ book }: ViewContext): readonly string[] {
 }
 
 /** Every open finding that stops the machine or limits its use; nothing where there is none. */
-function findings({ book, say }: ViewContext): Text | undefined {
-  const grave = gravestFindings(book, say);
-  if (grave.length === 0) return undefined;
-  return joined(
-    grave.map(({ weight, saw }): Text => [{ kind: 'strong', text: `${weight}: ` }, saw]),
-    '; ',
-  );
+function findings({ book, say }: ViewContext): readonly Text[] {
+  return gravestFindings(book, say).map(({ weight, saw }): Text => [{ kind: 'strong', text: `${weight}: ` }, saw]);
+}
+
+function planned({ book }: ViewContext): readonly Text[] {
+  return book.plans.map(({ job }): Text => [jobTitle(job)]);
 }
 
 /** What was written down as next, and the record that says so. */
@@ -122,12 +149,9 @@ function next({ book, say }: ViewContext): Text {
 }
 
 /** Hold points in their order; those held with how many checks are open. */
-function points(context: ViewContext, wanted: (hold: HoldState) => boolean): Text {
+function points(context: ViewContext, wanted: (hold: HoldState) => boolean): readonly Text[] {
   const inOrder = context.book.holds.toSorted((one, other) => one.point.order - other.point.order);
-  return joined(
-    inOrder.filter(wanted).map((hold) => pointText(context, hold)),
-    '; ',
-  );
+  return inOrder.filter(wanted).map((hold) => pointText(context, hold));
 }
 
 function pointText(context: ViewContext, hold: HoldState): Text {

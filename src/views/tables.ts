@@ -3,6 +3,7 @@ import { cellText } from '../table/cell-decimals.ts';
 import { table, tableIds } from '../table/table.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { column, fact, heading, row } from './wording/blocks.ts';
+import { asSet } from './wording/published-unit.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -35,12 +36,14 @@ export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] 
     },
     {
       type: 'table',
-      columns: columns.map(({ name, unit }) => column(unit === '' ? name : `${name}, ${unit}`, 3)),
+      columns: columns.map(({ name, unit }) =>
+        unit === '' ? column(name, 3) : column(`${name}, ${asSet(unit)}`, 3, 'right'),
+      ),
       rows: rows.map((one) =>
         row(
           ...columns.map(({ name, unit }) => {
             const cell = one.cells[name] ?? '';
-            return unit === '' ? cell : cellText(cell);
+            return unit === '' ? asSet(cell) : cellText(cell);
           }),
         ),
       ),

@@ -105,8 +105,8 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
     {
       type: 'table',
       columns: [
-        column(say('Sign'), 2),
         column(say('What'), 7),
+        column(say('Sign'), 2),
         column(say('Value'), 4, 'right'),
         column(say('From'), 6),
       ],
@@ -135,7 +135,7 @@ function figureRows(context: ViewContext, those: readonly WorkedFigure[], shared
     const key = [own, ...inputs.map((one) => `${one.symbol} ${one.name} ${resultText(one.figure)}`)].join('\n');
     const strong = (text: string): Text => [{ kind: 'strong', text }];
     const same = key === before;
-    const result = row('', strong(say(name)), strong(resultText(figure)), same ? say('the same values') : own);
+    const result = row(strong(say(name)), '', strong(resultText(figure)), same ? say('the same values') : own);
     before = key;
     const named = result.kind === 'cells' ? { ...result, id } : result;
     return same ? [named] : [named, ...inputRows(context, inputs)];
@@ -151,7 +151,7 @@ function inputRows({ book, say }: ViewContext, inputs: Working['inputs']): reado
   return [...grouped(alike, ({ key }) => key).values()].flatMap((those): readonly Row[] => {
     const [first] = those;
     if (first === undefined) return [];
-    return [row(first.symbol, say(first.name), those.map(({ value }) => value).join('; '), first.place)];
+    return [row(say(first.name), first.symbol, those.map(({ value }) => value).join('; '), first.place)];
   });
 }
 

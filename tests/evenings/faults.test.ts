@@ -34,10 +34,10 @@ test('points evening: another condenser next, not the coil, and the timing to be
   expect(wanted[0]).toBe('condenser-swap');
   expect(wanted.indexOf('coil-swap')).toBe(-1);
   const timing = ignition.find(({ id }) => id === 'timing-wrong');
-  expect(timing?.known.map(({ why }) => why)).toEqual(['points-gap, 2026-11-13-points']);
+  expect(timing?.known.map(({ why }) => why)).toEqual(['Points gap (“Points”, 2026-11-13)']);
   const sheet = bike.sheet('next-test');
   expect(sheet).toContain('Another condenser');
-  expect(sheet).toContain('Ignition timing wrong? worked on since: points-gap, 2026-11-13-points');
+  expect(sheet).toContain('Ignition timing wrong? worked on since: Points gap (“Points”, 13 November 2026)');
   expect(sheet).toContain('weak and yellow after filing');
 });
 

@@ -45,6 +45,7 @@ export const sampleBlocks: { readonly [Type in Block['type']]: Extract<Block, { 
       },
       { kind: 'quote', paragraphs: [{ kind: 'paragraph', text: 'It ran when it was parked.' }] },
       { kind: 'code', text: 'L  0.35\nR  0.40' },
+      { kind: 'code', text: 'splitpin check my-bike' },
       { kind: 'table', head: ['Side', 'Ring gap'], rows: [['left', `0.35${noBreak}mm`]] },
     ],
   },

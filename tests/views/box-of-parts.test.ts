@@ -42,7 +42,7 @@ describe('a planned intake', () => {
       .map(({ code }) => code);
 
   it('takes nothing apart and puts nothing together', () => {
-    expect(ofJob('strip')).toEqual(['AS', 'ME', 'TD']);
+    expect(ofJob('strip')).toEqual(['ME', 'TD']);
     expect(ofJob('intake')).toEqual(['ME']);
   });
 

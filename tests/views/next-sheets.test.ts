@@ -8,13 +8,15 @@ type Files = Readonly<Record<string, string>>;
 function named(files: Files): readonly string[] {
   const page = smallBinder(files).pages.find(({ file }) => file === 'index.html');
   const facts = page?.make().blocks.flatMap((block) => (block.type === 'facts' ? block.facts : [])) ?? [];
-  const value = facts.find(({ name }) => name === 'Next sheets to print')?.value ?? [];
+  const value = facts.find(({ name }) => name === 'Planned, and sheets to print')?.value ?? [];
   if (typeof value === 'string') throw new Error('the line has no link');
   return value.flatMap((one) => (typeof one !== 'string' && one.kind === 'link' ? [one.to] : []));
 }
 
 const planned = (kind: string): string =>
-  record(`title: Planned\ndate: 2026-12-05\nkind: ${kind}\nstate: planned\nprocedures: [wheel-rear-out]`);
+  record(
+    `title: Planned\ndate: 2026-12-05\nkind: ${kind}\nstate: planned\nprocedures: [wheel-rear-out]\nreadings: [{item: rear tread}]`,
+  );
 const oilDue = makerFile('services:\n  - {id: oil, item: Gearbox oil, action: renew, every: 6 months}');
 const oilDone = record('title: Oil\ndate: 2025-01-05\nkind: service\nstate: done\nservices: [oil]');
 
@@ -26,6 +28,16 @@ describe('next sheets to print', () => {
       'print:measuring-2026-12-05-wheel',
       'print:assembly-2026-12-05-wheel',
     ]);
+  });
+  it('are none that would say only that there is nothing: no reading is asked for, nothing goes together', () => {
+    const bare = record('title: Plugs\ndate: 2026-12-05\nkind: repair\nstate: planned');
+    const links = named({ 'jobs/2026-12-05-plugs.md': bare });
+    expect(links.filter((one) => one.endsWith('plugs'))).toEqual([
+      'job:2026-12-05-plugs',
+      'print:teardown-2026-12-05-plugs',
+    ]);
+    const seal = record('title: Seal\ndate: 2026-12-05\nkind: repair\nstate: planned\nwork: [{removed: clutch cover}]');
+    expect(named({ 'jobs/2026-12-05-seal.md': seal })).toContain('print:assembly-2026-12-05-seal');
   });
   it('are those of the machine that the record of the job keeps as well', () => {
     expect(named({ 'jobs/2026-12-05-start.md': planned('first start') })).toContain('print:before-first-start');

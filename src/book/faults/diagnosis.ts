@@ -66,7 +66,7 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
   const faults = machineFaults(book.content, book.records.machine.features);
   const jobs = inOrder(book.records.jobs).filter(hasHappened);
   const from = addMonths(book.today, -saysFor);
-  const worked = workedOn(faults.causes, jobs, from);
+  const worked = workedOn(faults.causes, jobs, from, (thing) => called(book, thing));
   const standing = asked.standing ?? standingOf(book);
   const now = (asked.saw ?? []).map((one): Seen => one);
   const looked = asked.looked === true ? faults.tests.filter((test) => test.free).map((test): Seen => ({ test })) : [];
@@ -93,6 +93,13 @@ export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
     apart: named(faults, ranked.apart),
     behind: ranked.behind,
   };
+}
+
+/** The name that the maker’s data have for an id, as on every sheet; an id of our own checks is read as words. */
+function called({ limits, settings, fasteners }: Book, thing: string): string {
+  const known = limits.get(thing) ?? settings.get(thing) ?? fasteners.get(thing);
+  if (known !== undefined) return known.name;
+  return /^[a-z0-9]+(?:-[a-z0-9]+)+$/u.test(thing) ? thing.replaceAll('-', ' ') : thing;
 }
 
 /** Seen now goes first; of the records, the newest that fits with it. What a person sees today may have changed since. */

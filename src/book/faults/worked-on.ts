@@ -21,8 +21,16 @@ interface Touch {
   readonly words: string;
 }
 
-/** Walks the records of what was done since the engine ran last, oldest first: a run after it has proved or disproved a cure. */
-export function workedOn(causes: readonly FaultCause[], jobs: readonly Job[], from: Day): WorkedOn {
+/**
+ * Walks the records of what was done since the engine ran last, oldest first: a run after it has proved or disproved a cure.
+ * `called` says what a thing is called on paper.
+ */
+export function workedOn(
+  causes: readonly FaultCause[],
+  jobs: readonly Job[],
+  from: Day,
+  called: (thing: string) => string,
+): WorkedOn {
   const ran = jobs.findLast(hasRun);
   const asked = new Set(causes.flatMap((cause) => [...cause.curedBy, ...cause.movedBy].map(plainName)));
   const touches = new Map<string, Touch>();
@@ -32,7 +40,8 @@ export function workedOn(causes: readonly FaultCause[], jobs: readonly Job[], fr
       const key = plainName(thing);
       const bare = withoutSide(key);
       if (!asked.has(key) && !asked.has(bare)) continue;
-      const touch = { day: job.date.from, job: job.id, words: `${thing}, ${job.id}` };
+      const words = `${called(thing)} (“${job.title}”, ${job.date.from})`;
+      const touch = { day: job.date.from, job: job.id, words };
       touches.set(key, touch);
       touches.set(bare, touch);
     }

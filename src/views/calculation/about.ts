@@ -80,12 +80,12 @@ function signs({ say }: ViewContext, one: Calculation): Block {
   const goesIn = Object.entries(one.inputs).map(([name, input]) => {
     const may = input.optional === true ? say('may be left out') : '';
     const told = [bounds(say, input), may].filter((text) => text !== '').join('; ');
-    return row(sign(input.symbol), say(input.name), [{ kind: 'code', text: name }], unitText(say, input), told);
+    return row(say(input.name), sign(input.symbol), [{ kind: 'code', text: name }], unitText(say, input), told);
   });
   const comesOut = Object.entries(one.outputs).map(([name, output]) =>
     row(
-      sign(output.kind === 'quantity' ? output.symbol : ''),
       say(output.name),
+      sign(output.kind === 'quantity' ? output.symbol : ''),
       [{ kind: 'code', text: name }],
       unitText(say, output),
       '',
@@ -94,8 +94,8 @@ function signs({ say }: ViewContext, one: Calculation): Block {
   return {
     type: 'table',
     columns: [
-      column(say('Sign'), 2),
       column(say('What'), 7),
+      column(say('Sign'), 2),
       column(say('Written as'), 4),
       column(say('Unit'), 3),
       column(say('Bounds'), 7),

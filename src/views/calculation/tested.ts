@@ -8,6 +8,7 @@ import type { Block, Row } from '../../sheet/sheet.ts';
 import { column, heading, lines, row } from '../wording/blocks.ts';
 import { count } from '../wording/count.ts';
 import { grouped } from '../wording/grouped.ts';
+import { asSet, behindNumber } from '../wording/published-unit.ts';
 import type { ViewContext } from '../view.ts';
 
 /** So many rows stand on one page; the rest go on further pages. */
@@ -31,15 +32,14 @@ export function differenceText(difference: number | undefined): string {
 }
 
 function toleranceText(say: (words: string) => string, tolerance: string): string {
-  return tolerance === '' ? say('last figure') : tolerance;
+  return tolerance === '' ? say('last figure') : asSet(tolerance);
 }
 
 function testedRow({ say }: ViewContext, one: ProvedRow): Row {
   const state = one.state === 'passed' ? '' : `${say(one.state)} `;
-  const unit = one.unit === '' ? '' : `\u00a0${one.unit}`;
   return row(
-    one.states,
-    `${sixFigures(one.published)}${unit}`,
+    asSet(one.states),
+    `${sixFigures(one.published)}${behindNumber(one.unit)}`,
     sixFigures(one.computed),
     `${state}${differenceText(one.difference)}`,
     toleranceText(say, one.tolerance),

@@ -36,6 +36,12 @@ export function fact(name: string, value: Text | undefined, note?: Text): readon
   return [note === undefined ? { name, value } : { name, value, note }];
 }
 
+/** A fact of several things: a line each on a screen, one after the other on paper. Nothing where there is none. */
+export function factOfLines(name: string, lines: readonly Text[]): readonly Fact[] {
+  if (lines.length < 2) return fact(name, lines[0]);
+  return [{ name, value: joined(lines), lines }];
+}
+
 /** A row of text cells. */
 export function row(...texts: readonly (Text | Cell)[]): Row {
   return { kind: 'cells', cells: texts.map(cell) };

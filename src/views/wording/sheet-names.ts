@@ -3,6 +3,7 @@ import type { Book, JobPlan } from '../../book/book.ts';
 import type { SheetDefinition } from '../../records/content-model.ts';
 import type { Job } from '../../records/model.ts';
 import { appliesTo } from '../../book/applies.ts';
+import { plannedLines } from '../../book/planned-lines.ts';
 
 export interface NamedSheet {
   readonly id: string;
@@ -26,6 +27,16 @@ export function waits({ asked = 'no' }: SheetDefinition, { copy }: Book): boolea
   return asked === 'yes' || (asked === 'handover' && copy === undefined);
 }
 
+/** What a view has nothing to say of; nobody prints a leaf for a sentence that there is nothing. */
+const silent: Readonly<Record<string, (book: Book, plan: JobPlan) => boolean>> = {
+  assembly: (book, { job, procedures }) => procedures.length === 0 && plannedLines(book, job).back.length === 0,
+  measuring: (_, { blanks }) => blanks.length === 0,
+};
+
+function isEmpty(book: Book, { views }: SheetDefinition, plan: JobPlan): boolean {
+  return views.some(({ view }) => silent[view]?.(book, plan) === true);
+}
+
 /**
  * Every sheet of a book, in the order of the definitions; what does not apply to the machine is not made, and what is made only
  * when it is asked for comes with `asked`.
@@ -37,7 +48,7 @@ export function sheetsOf(book: Book, asked = false): readonly NamedSheet[] {
   return fitting.flatMap((definition): readonly NamedSheet[] => {
     if (definition.per === 'planned job')
       return book.plans
-        .filter(({ job }) => definition.notFor?.includes(job.kind) !== true)
+        .filter((plan) => definition.notFor?.includes(plan.job.kind) !== true && !isEmpty(book, definition, plan))
         .map((plan) => forPlan(definition, plan));
     if (definition.per === 'job') return book.records.jobs.map((job) => forJob(definition, job));
     return [{ id: definition.id, title: definition.title, definition }];

@@ -1,0 +1,22 @@
+// Units as the published tables write them, as a book sets them: `N*m`, `kg/m3` and `degC` are how a file is typed.
+
+const raised: Readonly<Record<string, string>> = { '2': '²', '3': '³' };
+
+/** A unit behind its number, with the space that belongs before it; nothing for a plain number, which the tables write as `1`. */
+export function behindNumber(unit: string): string {
+  if (unit === '' || unit === '1') return '';
+  const set = asSet(unit);
+  return set === '°' ? set : `\u00a0${set}`;
+}
+
+/** The same within any words of a table, such as `setting for 40 N*m` or `Vc 1570 cm3`. */
+export function asSet(words: string): string {
+  return words
+    .replaceAll(/(?<=[\p{L}\d])\*(?=\p{L})/gu, '·')
+    .replaceAll(
+      /(?<![\p{L}\d])(m|cm|mm|in)([23])(?![\p{L}\d])/gu,
+      (_, unit: string, power: string) => unit + (raised[power] ?? ''),
+    )
+    .replaceAll(/(?<!\p{L})degC(?!\p{L})/gu, '°C')
+    .replaceAll(/^deg$/gu, '°');
+}

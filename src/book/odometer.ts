@@ -21,8 +21,12 @@ export interface OdometerWork {
   readonly odometer: Odometer;
   /** Machine's distance at a record, metres: its own reading, else between its neighbours. */
   readonly metresAt: (job: string, day: Day) => number | undefined;
+  /** The same before the ride of a record that read the clock when it went out and when it came back. */
+  readonly metresBefore: (job: string, day: Day) => number | undefined;
   /** The last reading of a record. */
   readonly readingOf: (job: string) => DistanceAt | undefined;
+  /** Its first. */
+  readonly readingBefore: (job: string) => DistanceAt | undefined;
   readonly metresNow: number | undefined;
   readonly unit: Unit<'distance ridden'>;
   /** Readings that count, for pace and for a second look. */
@@ -140,6 +144,13 @@ export function workOdometer(ground: Ground): OdometerWork {
   return work;
 }
 
+/** Keeps the last of a record's values; the first as well where there are several. */
+function keepLast<T>(job: string, value: T, last: Map<string, T>, first: Map<string, T>): void {
+  const before = last.get(job);
+  if (before !== undefined && !first.has(job)) first.set(job, before);
+  last.set(job, value);
+}
+
 function odometerOf(machine: Machine, clockRead: readonly ClockReading[], today: Day): OdometerWork {
   const { travelled, clock } = distanceTravelled(machine.clock, clockRead);
   const unit =
@@ -150,9 +161,11 @@ function odometerOf(machine: Machine, clockRead: readonly ClockReading[], today:
   const whole = knotsOfWhole(travelled);
   const readings = travelled.map((one) => distanceAt(one, unit));
   const ofJob = new Map<string, DistanceAt>();
-  for (const one of readings) if (one.job !== undefined) ofJob.set(one.job, one);
+  const firstOfJob = new Map<string, DistanceAt>();
+  for (const one of readings) if (one.job !== undefined) keepLast(one.job, one, ofJob, firstOfJob);
   const own = new Map<string, number>();
-  for (const one of sure) if (one.job !== undefined) own.set(one.job, one.metres ?? 0);
+  const firstOwn = new Map<string, number>();
+  for (const one of sure) if (one.job !== undefined) keepLast(one.job, one.metres ?? 0, own, firstOwn);
   const machineAt = remembered((day: Day): Figure<'distance ridden'> | undefined => {
     const metres = interpolate(whole, day);
     if (metres === undefined) return undefined;
@@ -176,7 +189,9 @@ function odometerOf(machine: Machine, clockRead: readonly ClockReading[], today:
       onClock: (figure) => clockFigure(clock, figure),
     },
     metresAt: (job, day) => own.get(job) ?? interpolate(knots, day),
+    metresBefore: (job, day) => firstOwn.get(job) ?? own.get(job) ?? interpolate(knots, day),
     readingOf: (job) => ofJob.get(job),
+    readingBefore: (job) => firstOfJob.get(job) ?? ofJob.get(job),
     metresNow: stopped || neverRead ? undefined : sure.at(-1)?.metres,
     unit,
     travelled: sure,

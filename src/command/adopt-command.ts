@@ -30,7 +30,7 @@ export async function adoptCommand(
   asker: Asker,
   step: (name: string) => void = () => undefined,
 ): Promise<ExitCode> {
-  const opened = await openPackage(resolve(around.folder, path));
+  const opened = await openPackage(resolve(around.folder, path), path);
   if ('wrong' in opened) return refuse(opened.wrong, around);
   try {
     return await adopt({ path, opened, wanted, options, around, asker, step });

@@ -1,6 +1,6 @@
 // A package as it lies there, a folder or a ZIP: its files, and their bytes when they are asked for. Links are never followed.
 import { createHash } from 'node:crypto';
-import { lstatSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { declarationFile } from '../handover/package-layout.ts';
 import type { FoundFile } from '../handover/check-package.ts';
@@ -18,11 +18,17 @@ export interface OpenPackage {
   readonly close: () => void;
 }
 
-/** Opens a package; `wrong` says in sentences why it is not opened. Close it when done. */
-export async function openPackage(path: string): Promise<OpenPackage | { readonly wrong: readonly string[] }> {
+/** Opens a package; `wrong` says in sentences why it is not opened, with `called` for its path. Close it when done. */
+export async function openPackage(
+  path: string,
+  called = path,
+): Promise<OpenPackage | { readonly wrong: readonly string[] }> {
   const stat = statSync(path, { throwIfNoEntry: false });
   if (stat === undefined) return { wrong: [`There is no file or folder ${path}.`] };
-  if (stat.isDirectory()) return openFolder(path);
+  if (stat.isDirectory()) {
+    const within = existsSync(join(path, declarationFile)) ? [] : packagesIn(path);
+    return within.length > 0 ? { wrong: notHere(called, within) } : openFolder(path);
+  }
   if (!stat.isFile()) return { wrong: [`${path} is neither a folder nor a ZIP.`] };
   const zip = await readZip(path);
   return 'wrong' in zip ? zip : insideOf(zip);
@@ -57,6 +63,24 @@ function openFolder(folder: string): OpenPackage | { readonly wrong: readonly st
   };
   visit('', 0);
   return wrong.length > 0 ? { wrong } : { files, close: () => undefined };
+}
+
+/** Names of packages one step further in: folders that declare themselves, and ZIPs. */
+function packagesIn(folder: string): readonly string[] {
+  return readdirSync(folder)
+    .toSorted()
+    .filter((name) => name.endsWith('.zip') || existsSync(join(folder, name, declarationFile)));
+}
+
+/** Somebody named the folder around a package: said where it is, and what to name. */
+function notHere(folder: string, within: readonly string[]): readonly string[] {
+  const [one] = within;
+  return within.length === 1 && one !== undefined
+    ? [`${folder} is the folder around a package. Name the package: ${join(folder, one)}`]
+    : [
+        `${folder} is no package. It holds what may be one; name it:`,
+        ...within.map((name) => `  ${join(folder, name)}`),
+      ];
 }
 
 /** Every file with its hash, one after the other, so that memory holds one at a time. */

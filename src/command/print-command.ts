@@ -19,7 +19,7 @@ import type { Options } from './program.ts';
 import type { Form } from '../pdf/form.ts';
 import { photoFiles } from '../sheet/photo-files.ts';
 import { formOf, keepingJob } from './sheet-form.ts';
-import { sheetsAsked } from './sheets-asked.ts';
+import { jobsAsked, sheetsAsked } from './sheets-asked.ts';
 import { noTypeface } from './no-typeface.ts';
 import { readMachine, type ReadMachine } from './read-machine.ts';
 import { reportFolderProblems, reportProblems } from './report-problems.ts';
@@ -160,6 +160,12 @@ function listSheets(sheets: readonly Sheet[], terminal: Terminal): ExitCode {
 
 /** A name that is neither a sheet nor a job with one: all names that would do, the likeliest first. */
 function unknownSheet(wanted: string, { binder, problems }: ReadMachine, terminal: Terminal): ExitCode {
+  const several = binder === undefined ? [] : jobsAsked(wanted, binder.book);
+  if (several.length > 1) {
+    terminal.tell(`“${wanted}” may mean several jobs. Their names:`);
+    for (const { id, title } of several) terminal.tell(`  ${id.padEnd(40)} ${title}`);
+    return exitCodes.usage;
+  }
   const sheets = binder?.sheets ?? [];
   const titles = new Map(sheets.map((sheet) => [sheet.id, sheet.title]));
   terminal.tell(`There is no sheet called “${wanted}”, nor a job that has one. The sheets, nearest name first:`);

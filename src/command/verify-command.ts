@@ -10,7 +10,7 @@ import type { Surroundings } from './surroundings.ts';
 /** Runs `splitpin verify`. */
 export async function verifyCommand(path: string, around: Surroundings): Promise<ExitCode> {
   const { terminal } = around;
-  const opened = await openPackage(resolve(around.folder, path));
+  const opened = await openPackage(resolve(around.folder, path), path);
   if ('wrong' in opened) {
     for (const line of opened.wrong) terminal.tell(line);
     terminal.tell(`${path} was not opened.`);

@@ -11,8 +11,10 @@ import {
   limit,
   machine,
   maker,
+  nowhere,
   part,
   period,
+  quantity,
   reading,
   ridden,
   service,
@@ -42,6 +44,8 @@ function only(made: Book, id?: string): DueLine {
 
 const at = (date: string, odometer: string, more: Partial<Job> = {}): Job =>
   job(date, { odometer: ridden(odometer), ...more });
+const lastAt = ({ lastDone }: DueLine): string | undefined =>
+  lastDone?.machineDistance === undefined ? undefined : printFigure(lastDone.machineDistance).replaceAll(/\s/gu, ' ');
 const shown = (line: DueLine): string | undefined =>
   line.dueOnClock === undefined ? undefined : printFigure(line.dueOnClock).replaceAll(/\s/gu, ' ');
 
@@ -405,5 +409,91 @@ describe('the list as a whole', () => {
         .toSorted();
     expect(made(['front-brake-shoes'], 'pump')).toEqual(['front-brake-shoes', 'fuel-hose', 'oil-pump', 'tyre-age']);
     expect(made(['drive-chain'], 'premix')).toEqual(['brakes', 'drive-chain', 'fuel-hose', 'tyre-age']);
+  });
+});
+
+describe('a ride in the record of a service', () => {
+  const lines = [
+    service('chain', { every: interval('500 mi'), severe: { rain: 'at once' } }),
+    service('oil', { every: interval('2000 mi') }),
+  ];
+  const miles = (out: string, back: string, more: Partial<Job['ride']> = {}) => ({
+    out: ridden(out),
+    in: ridden(back),
+    ...more,
+  });
+  it('comes after it, as the ride comes after the checks of its record: it was serviced, then ridden home', () => {
+    const home = job('2026-02-01', {
+      kind: 'service',
+      services: ['chain', 'oil'],
+      ride: miles('8000 mi', '8040 mi', { weather: 'rain' }),
+    });
+    const made = due(lines, { jobs: [home] });
+    expect(shown(only(made, 'oil'))).toBe('10 000 mi');
+    expect(lastAt(only(made, 'oil'))).toBe('8000 mi');
+    expect(only(made, 'chain').state).toBe('due');
+  });
+  it('comes before it where the odometer of the record is what the ride came back with: the oil was warmed', () => {
+    const warmed = job('2026-02-01', {
+      kind: 'service',
+      services: ['chain', 'oil'],
+      odometer: ridden('8040 mi'),
+      ride: miles('8000 mi', '8040 mi', { weather: 'rain' }),
+    });
+    const made = due(lines, { jobs: [warmed] });
+    expect(shown(only(made, 'oil'))).toBe('10 040 mi');
+    expect(only(made, 'chain').state).toBe('not due');
+  });
+  it('comes before it in a record of a ride, unless its odometer is from before', () => {
+    const ride = { kind: 'ride' as const, services: ['chain'], ride: miles('8000 mi', '8040 mi', { weather: 'rain' }) };
+    expect(only(due(lines, { jobs: [job('2026-02-01', ride)] }), 'chain').state).toBe('not due');
+    const before = job('2026-02-01', { ...ride, odometer: ridden('8000 mi') });
+    expect(only(due(lines, { jobs: [before] }), 'chain').state).toBe('due');
+    expect(shown(only(due(lines, { jobs: [before] }), 'chain'))).toBe('8500 mi');
+  });
+  it('is any other ride’s business as ever', () => {
+    const done = at('2026-01-01', '8000 mi', { services: ['chain'] });
+    const wet = job('2026-01-02', { kind: 'ride', ride: miles('8000 mi', '8010 mi', { weather: 'rain' }) });
+    expect(only(due(lines, { jobs: [done, wet] }), 'chain').state).toBe('due');
+  });
+});
+
+describe('a fluid that was changed', () => {
+  const lines = [
+    service('engine-oil-change', { every: interval('2000 mi'), action: 'renew', uses: ['engine-oil'] }),
+    service('engine-oil-level', { every: interval('200 mi'), action: 'inspect', uses: ['engine-oil'] }),
+  ];
+  const oil = { id: 'engine-oil', name: 'Engine oil', quantity: quantity('2 l', 'volume'), source, at: nowhere };
+  const state = (...jobs: readonly Job[]) =>
+    only(due(lines, { jobs, limits: { fluids: [oil] } }), 'engine-oil-change').lastDone?.day;
+  const drained = work('drained', 'engine oil');
+  const filled = (text?: string) =>
+    work('filled', 'engine-oil', text === undefined ? {} : { quantity: quantity(text, 'volume') });
+  it('is done without a tick: drained and filled, nearly the whole of it, or replaced', () => {
+    expect(state(at('2026-01-01', '8000 mi', { work: [drained, filled()] }))).toBe('2026-01-01');
+    expect(
+      state(at('2026-01-01', '8000 mi', { work: [drained] }), at('2026-02-01', '8000 mi', { work: [filled('1 l')] })),
+    ).toBe('2026-02-01');
+    expect(state(at('2026-01-01', '8000 mi', { work: [filled('1.9 l')] }))).toBe('2026-01-01');
+    expect(state(at('2026-01-01', '8000 mi', { work: [filled('3 imp pt')] }))).toBe('2026-01-01');
+    expect(state(at('2026-01-01', '8000 mi', { work: [work('replaced', 'Engine oil')] }))).toBe('2026-01-01');
+  });
+  it('is not done by topping up, by draining alone, or twice by one draining', () => {
+    expect(state(at('2026-01-01', '8000 mi', { work: [filled('300 ml')] }))).toBeUndefined();
+    expect(state(at('2026-01-01', '8000 mi', { work: [filled()] }))).toBeUndefined();
+    expect(state(at('2026-01-01', '8000 mi', { work: [drained] }))).toBeUndefined();
+    const changed = at('2026-01-01', '8000 mi', { work: [drained, filled()] });
+    expect(state(changed, at('2026-03-01', '8100 mi', { work: [filled('200 ml')] }))).toBe('2026-01-01');
+  });
+  it('is no look at the level, and no other fluid', () => {
+    const made = due(lines, { jobs: [at('2026-01-01', '8000 mi', { work: [drained, filled()] })] });
+    expect(only(made, 'engine-oil-level').lastDone).toBeUndefined();
+    expect(
+      state(at('2026-01-01', '8000 mi', { work: [work('drained', 'gearbox oil'), work('filled', 'gearbox oil')] })),
+    ).toBeUndefined();
+  });
+  it('is counted once where it was ticked as well', () => {
+    const jobs = [at('2026-01-01', '8000 mi', { services: ['engine-oil-change'], work: [drained, filled()] })];
+    expect(shown(only(due(lines, { jobs, limits: { fluids: [oil] } }), 'engine-oil-change'))).toBe('10 000 mi');
   });
 });

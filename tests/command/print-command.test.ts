@@ -67,6 +67,20 @@ describe('print', () => {
     expect([kind.code, readdirSync(join(dirname(machine), 'kind'))]).toEqual([0, ['measuring-2024-06-08-rings.pdf']]);
   });
 
+  test('prints every sheet of a planned job by its procedure, or by words of its title', async () => {
+    const planned = (title: string) =>
+      `---\ntitle: ${title}\ndate: 2024-06-08\nkind: service\nstate: planned\nprocedures: [wheel-rear-out]\n---\n`;
+    const machine = smallMachine({ 'jobs/2024-06-08-hind.md': planned('The hind leg') });
+    for (const name of ['wheel-rear-out', 'rear-out', 'hind leg']) {
+      const { code, out } = await run(machine, ['print', 'bike', name, '--out', 'tonight', ...day]);
+      expect([name, code, out]).toEqual([name, 0, expect.stringContaining('teardown-2024-06-08-hind.pdf')]);
+    }
+    put(machine, { 'jobs/2024-07-08-again.md': planned('Again') });
+    const { code, err } = await run(machine, ['print', 'bike', 'wheel-rear-out', ...day]);
+    expect([code, err]).toEqual([2, expect.stringContaining('“wheel-rear-out” may mean several jobs')]);
+    expect(err).toMatch(/2024-06-08-hind .*The hind leg\n.*2024-07-08-again .*Again/u);
+  });
+
   test('prints with a planned intake the sheet that its record keeps, and nothing to take apart', async () => {
     const planned =
       '---\ntitle: First look\ndate: 2024-06-08\nkind: intake\nstate: planned\nreadings: [{item: tread}]\n---\n';

@@ -97,6 +97,17 @@ describe('the package', () => {
     expect(await verify(folder)).toMatchObject({ code: 0 });
     expect(await verify(`${folder}.zip`)).toMatchObject({ code: 0 });
   });
+  test('named by the folder around it, is not called broken: what to name is said', async () => {
+    const around = emptyFolder();
+    cpSync(folder, join(around, 'the-package'), { recursive: true });
+    const one = await verify(around);
+    expect(one.code).not.toBe(0);
+    expect(one.out).toContain(`is the folder around a package. Name the package: ${join(around, 'the-package')}\n`);
+    expect(one.out).not.toContain('bagit.txt');
+    cpSync(`${folder}.zip`, join(around, 'the-package.zip'));
+    const two = await verify(around);
+    expect(two.out).toContain(`  ${join(around, 'the-package')}\n  ${join(around, 'the-package.zip')}\n`);
+  });
   test('declares itself as RFC 8493 asks', () => {
     expect(readFileSync(join(folder, 'bagit.txt'), 'utf8')).toBe(
       'BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n',

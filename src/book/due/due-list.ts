@@ -1,6 +1,6 @@
 // The due list: every service line of this machine with its state, what comes first, and why; overdue first.
 import type { ServiceLine } from '../../records/model.ts';
-import type { DueLine, DueState } from '../book.ts';
+import type { DistanceAt, DueLine, DueState } from '../book.ts';
 import { frameFits } from '../for-this-frame.ts';
 import type { Ground } from '../ground.ts';
 import { byText } from '../in-order.ts';
@@ -11,7 +11,7 @@ import { boundsOf, rankOf, worse } from './bounds.ts';
 import { dueFigures } from './due-figures.ts';
 import type { Pace } from './pace.ts';
 import { projectedDays, ridersPace } from './pace.ts';
-import type { Happened } from './happened.ts';
+import type { Happened, Moment } from './happened.ts';
 import { whatHappened } from './happened.ts';
 import { paceWords, stepBesides, stepSentence, unknownHistory } from './sentences.ts';
 import { graceOf, serviceLines } from './services.ts';
@@ -78,6 +78,10 @@ function behind(step: Step, bounds: readonly Bound[]): boolean {
   return uncounted || bounds.some((bound) => bound.left < 0);
 }
 
+function readingAt({ job, beforeRide }: Moment, odometer: OdometerWork): DistanceAt | undefined {
+  return beforeRide === true ? odometer.readingBefore(job.id) : odometer.readingOf(job.id);
+}
+
 function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; readonly used: number } {
   const { happened, ground, now } = desk;
   const passed = (step: Step): boolean => behind(step, boundsOf(step, now, graceOf(line)));
@@ -93,7 +97,7 @@ function dueLine(line: ServiceLine, desk: Desk): { readonly line: DueLine; reado
   const distance =
     last === undefined
       ? undefined
-      : (desk.odometer.readingOf(last.job.id)?.machine ?? desk.odometer.odometer.machineAt(last.day));
+      : (readingAt(last, desk.odometer)?.machine ?? desk.odometer.odometer.machineAt(last.day));
   const lastDone =
     last === undefined
       ? undefined

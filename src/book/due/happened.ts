@@ -1,7 +1,9 @@
 // What happened to the machine that a schedule asks about: services done, rebuilds, storage, hard use, heat cycles, hours.
 import type { Day } from '../../quantity/day.ts';
 import type { Job, ServiceLine } from '../../records/model.ts';
+import { changedFluids, type ChangedBy } from './changed-fluids.ts';
 import { renewedParts } from './rebuilt.ts';
+import { isServedBeforeRide } from './ride-of-record.ts';
 import type { Ground } from '../ground.ts';
 import { hasWords, plainName } from '../names.ts';
 import type { OdometerWork } from '../odometer.ts';
@@ -15,6 +17,8 @@ export interface Moment {
   readonly metres?: number;
   /** Running time on the hour meter, seconds. */
   readonly seconds?: number;
+  /** Its record went on to a ride, which counts as ridden since; `metres` are those before it. */
+  readonly beforeRide?: true;
 }
 
 export interface Happened {
@@ -48,10 +52,19 @@ function withIncluded(lines: readonly ServiceLine[]): (id: string) => readonly s
   };
 }
 
-function servicesOf(job: Job, included: (id: string) => readonly string[]): Iterable<string> {
-  const [first, ...others] = job.services;
-  if (first === undefined) return [];
-  return others.length === 0 ? included(first) : new Set(job.services.flatMap(included));
+const none: readonly string[] = [];
+const rideAfter = 0.5;
+
+/** What a record ticked, and what its work says without a tick: a fluid that was changed. */
+function servicesOf(job: Job, included: (id: string) => readonly string[], changed: ChangedBy): readonly string[] {
+  let named = job.services;
+  for (const entry of job.work) {
+    const byWork = changed(entry);
+    if (byWork.length > 0) named = [...named, ...byWork];
+  }
+  const [first, ...others] = named;
+  if (first === undefined) return none;
+  return others.length === 0 ? included(first) : [...new Set(named.flatMap(included))];
 }
 
 const hourMeter = plainName('running-hours');
@@ -74,9 +87,18 @@ function severeWords(job: Job, words: readonly string[]): readonly string[] {
 
 const backInUse: ReadonlySet<string> = new Set(['return', 'waking']);
 
+/** Where the services of a record count from, when its ride came after them. */
+function beforeItsRide(job: Job, moment: Moment, odometer: OdometerWork): Moment {
+  if (!isServedBeforeRide(job)) return moment;
+  const metres = odometer.metresBefore(job.id, moment.day);
+  return { ...moment, beforeRide: true, ...(metres === undefined ? {} : { metres }) };
+}
+
 /** Walks the records once. */
 export function whatHappened(ground: Ground, odometer: OdometerWork, lines: readonly ServiceLine[]): Happened {
   const included = withIncluded(lines);
+  const fluids = new Map(ground.maker.fluids.map((fluid) => [ground.key(fluid.id), fluid]));
+  const changed = changedFluids(lines, fluids, ground.key);
   const byDistance = new Set(lines.filter((line) => line.every?.distance !== undefined).map((line) => line.id));
   const words = [...new Set(lines.flatMap((line) => Object.keys(line.severe)))];
   const done = new Map<string, Moment[]>();
@@ -99,14 +121,18 @@ export function whatHappened(ground: Ground, odometer: OdometerWork, lines: read
     const moment: { -readonly [K in keyof Moment]: Moment[K] } = { job, order, day };
     if (metres !== undefined) moment.metres = metres;
     if (seconds !== undefined) moment.seconds = seconds;
-    for (const id of servicesOf(job, included)) {
+    const served = servicesOf(job, included, changed);
+    const service = served.length === 0 ? moment : beforeItsRide(job, moment, odometer);
+    for (const id of served) {
       const list = done.get(id) ?? [];
-      list.push(moment);
+      list.push(service);
       done.set(id, list);
-      if (byDistance.has(id)) last.distanceService = moment;
+      if (byDistance.has(id)) last.distanceService = service;
     }
     for (const part of renewedParts(job, ground.key)) rebuilt.set(part, moment);
-    for (const word of severeWords(job, words)) severe.set(word, moment);
+    // A ride that came after the services of its record stands between it and the next.
+    for (const word of severeWords(job, words))
+      severe.set(word, isServedBeforeRide(job) ? { ...moment, order: order + rideAfter } : moment);
     for (const entry of job.work) if (entry.verb === 'tightened') tightened.set(ground.key(entry.thing), moment);
     if (job.heatCycles > 0) last.heat = moment;
     if (job.kind === 'lay-up') last.stored = moment;

@@ -21,7 +21,7 @@ export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): F
     ...value,
     body: document.body,
     bodyLine: document.bodyLine,
-    version: printOf(`${source.pictured ?? ''}\n${cleanText(source.text)}`),
+    version: printOf(cleanText(source.text)) + (source.pictured ?? ''),
     ...print,
     ...taken,
   };

@@ -1,19 +1,31 @@
 // The print of a signed record: a few letters over its words, written under `signed` by whoever signs, so that a later change shows.
 
+/** A line of the front matter that goes on with the value begun above it. */
+const goesOn = /^[\s-]/u;
+
 /** Front matter of the record without its own `signed` key, which is written last; line ends and spaces at them do not count. */
 function withoutSignature(text: string): string {
-  const kept: string[] = [];
+  const even = evenLines(text);
+  const fences = /^---$/gmu;
+  const [open, close] = [fences.exec(even)?.index, fences.exec(even)?.index];
+  if (open === undefined) return even.trim();
+  const front = even.slice(open, close);
+  if (!front.includes('\nsigned:')) return even.trim();
   let inside = false;
-  let fences = 0;
-  for (const line of text.split(/\r\n|\r|\n/u)) {
-    const bare = line.trimEnd();
-    if (bare === '---') fences += 1;
-    if (fences === 1 && bare.startsWith('signed:')) inside = true;
-    else if (inside && !/^[\s-]/u.test(bare)) inside = false;
-    if (bare === '---') inside = false;
-    if (!inside) kept.push(bare);
-  }
-  return kept.join('\n').trim();
+  const kept = front.split('\n').filter((line) => {
+    inside = line.startsWith('signed:') || (inside && goesOn.test(line));
+    return !inside;
+  });
+  return (even.slice(0, open) + kept.join('\n') + (close === undefined ? '' : even.slice(close))).trim();
+}
+
+/** Most texts are so as they come, and are not taken apart. */
+function evenLines(text: string): string {
+  if (!/\r|[^\S\n](?:\n|$)/u.test(text)) return text;
+  return text
+    .split(/\r\n|\r|\n/u)
+    .map((line) => line.trimEnd())
+    .join('\n');
 }
 
 /** Seven letters and digits over some words: tells two texts apart, and is short enough to be copied by hand. */

@@ -22,22 +22,39 @@ export const measures = defineView({
     const wanted = linesOf(context, form).filter((line) => !isInBook(context, line));
     if (wanted.length === 0) return [];
     const names = cylindersOf(context);
+    const [ofCylinders, ofEngine] = partedBy(isOfCylinders, wanted);
     return [
       heading(2, ours(context, form.at, form.title), anchor(form.id)),
       ...(form.note === undefined ? [] : [paragraphs(ours(context, form.at, form.note))]),
-      {
-        type: 'table',
-        columns: [column('', 7), column('', 3), ...names.map((name) => column(boxHead(context, name), 3.5))],
-        rows: wanted.flatMap((line, index) => [
-          ...(line.area === undefined || line.area === wanted[index - 1]?.area ? [] : [area(context, line)]),
-          ...rowsOf(context, line, names),
-        ]),
-        empty: '',
-        use: 'work',
-      },
+      // A single has one column for all of it; else what belongs to no cylinder must not stand below the name of one.
+      ...(names.length === 1
+        ? [boxes(context, wanted, names)]
+        : [boxes(context, ofCylinders, names), boxes(context, ofEngine, [''])]),
     ];
   },
 });
+
+function isOfCylinders({ positions }: FormLine): boolean {
+  return positions.some((place) => place.includes('cylinder'));
+}
+
+function partedBy<T>(is: (one: T) => boolean, all: readonly T[]): readonly [readonly T[], readonly T[]] {
+  return [all.filter(is), all.filter((one) => !is(one))];
+}
+
+/** The lines with a box a column, below the names of their areas. */
+function boxes(context: ViewContext, lines: readonly FormLine[], names: readonly string[]): Block {
+  return {
+    type: 'table',
+    columns: [column('', 7), column('', 3), ...names.map((name) => column(boxHead(context, name), 3.5))],
+    rows: lines.flatMap((line, index) => [
+      ...(line.area === undefined || line.area === lines[index - 1]?.area ? [] : [area(context, line)]),
+      ...rowsOf(context, line, names),
+    ]),
+    empty: '',
+    use: 'work',
+  };
+}
 
 function isInBook({ book }: ViewContext, { id }: FormLine): boolean {
   return book.limits.has(id) || book.settings.has(id);
@@ -58,21 +75,20 @@ function area(context: ViewContext, line: FormLine): Row {
   return { kind: 'band', text: [{ kind: 'strong', text: ours(context, line.at, line.area ?? '') }] };
 }
 
-/** A row for each place of a line; a place that is no cylinder's has the first box alone. */
+/** A row for each place of a line. */
 function rowsOf(context: ViewContext, line: FormLine, names: readonly string[]): readonly Row[] {
   const places = line.positions.length === 0 ? [''] : line.positions;
   const against = line.against === undefined ? undefined : ours(context, line.at, line.against);
   return places.map((place, index) => {
-    const of = place.includes('cylinder') ? names : [undefined];
-    const boxes = names.map((_, at): Cell => (at < of.length ? box(context, line, positionOf(place, of[at])) : {}));
     const what = joined([[{ kind: 'strong', text: ours(context, line.at, line.text) }], against], ', ');
-    return row(index === 0 ? what : '', context.say(positionOf(place, '')), ...boxes);
+    const cells = names.map((name) => box(context, line, positionOf(place, name)));
+    return row(index === 0 ? what : '', context.say(positionOf(place, '')), ...cells);
   });
 }
 
 /** `cylinder inlet` of the left one: `left inlet`. */
-function positionOf(place: string, cylinder: string | undefined): string {
-  return place.replace('cylinder', cylinder ?? '').trim();
+function positionOf(place: string, cylinder: string): string {
+  return place.replace('cylinder', cylinder).trim();
 }
 
 function box({ book }: ViewContext, line: FormLine, position: string): Cell {

@@ -60,7 +60,7 @@ function items(context: ViewContext): ChecklistBlock['items'] {
 function tightened({ book, say }: ViewContext): ChecklistBlock['items'] {
   return calledFor(book).flatMap(({ row, reason }) => {
     if (row === undefined || reason.why === 'due' || reason.why === 'going together') return [];
-    const text = `${row.fastener.name}: ${reason.why === 'run hot since' ? say('tighten again, stone cold') : say('see that it is tight')}`;
+    const text = `${row.fastener.name}: ${reason.why === 'run hot since' ? say('tighten again, stone cold') : say('see whether still tight')}`;
     return [{ id: `odd/${row.fastener.id}`, text, why: reasonText(say, reason) }];
   });
 }

@@ -1,8 +1,10 @@
 // What a page offers and says fits the kind of machine: a four-stroke has no oil in its fuel, and a drive that nobody counted is not direct.
 import { describe, expect, it } from 'vitest';
 import { benchWorkings, workingsFor } from '../../src/views/bench/workings-at-bench.ts';
+import { plainText } from '../../src/render/text-html.ts';
+import type { Row } from '../../src/sheet/sheet.ts';
 import { binderOf, type TestBinder } from './binder.ts';
-import { machineFile, pageSays, smallBinder } from './small-folder.ts';
+import { machineFile, pageSays, sheetSays, smallBinder } from './small-folder.ts';
 
 const tern = binderOf('tests/fixtures/tern-350', '2026-11-14');
 const finch = binderOf('tests/fixtures/finch-125', '2026-11-14');
@@ -76,4 +78,41 @@ describe('a machine of inches', () => {
     expect(pageSays(tern, 'bench/chain-wear.html')).toContain('Left to the maker’s limit: 0.13 in');
     expect(pageSays(tern, 'calculations/next-oversize.html')).not.toContain('59.25 mm');
   });
+});
+
+describe('the boxes of an engine sheet', () => {
+  const heads = (id: string, binder: TestBinder): readonly (readonly string[])[] =>
+    (binder.sheets.find((one) => one.id === id)?.blocks ?? []).flatMap((block) =>
+      block.type === 'table' && block.use === 'work' && block.columns[0]?.head === ''
+        ? [
+            [
+              block.columns
+                .slice(2)
+                .map(({ head }) => head)
+                .join(),
+              ...firstCells(block.rows),
+            ],
+          ]
+        : [],
+    );
+  it('put under the name of a cylinder what it has, and clutch and shafts under none', () => {
+    const [ofCylinders, ofEngine] = heads('inspection-engine', tern);
+    expect(ofCylinders?.[0]).toBe('left cylinder,right cylinder');
+    expect(ofCylinders?.join()).not.toContain('Clutch');
+    expect(ofEngine?.[0]).toBe('Found');
+    expect(ofEngine?.join()).toContain('Clutch friction plates');
+  });
+  it('are one table on a single', () => {
+    expect(heads('inspection-engine', finch).map(([head]) => head)).toEqual(['Found']);
+  });
+});
+
+function firstCells(rows: readonly Row[]): readonly string[] {
+  return rows.flatMap((row) => (row.kind === 'cells' ? [plainText(row.cells[0]?.text ?? '')] : []));
+}
+
+it('says intake and axle to an American, in places of readings as well', () => {
+  const sheet = sheetSays(tern, 'inspection-engine');
+  expect(sheet).toContain('Intake stem in its guide');
+  expect(sheet).not.toMatch(/inlet \||inlet (?:stem|cam)/iu);
 });

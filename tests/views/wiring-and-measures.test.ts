@@ -51,7 +51,7 @@ describe('wiring and runs', () => {
 describe('the engine sheet', () => {
   test('asks for what the book gives no figure for, and for nothing twice', () => {
     const four = words(tern, 'inspection-engine');
-    expect(four).toContain('Valve guide, inside | inlet | [____] in | [____] in');
+    expect(four).toContain('Valve guide, inside | intake | [____] in | [____] in');
     expect(four).not.toContain('Reed off its seat');
     expect(four).not.toContain('Ring gap in the bore');
     const two = words(pipit, 'inspection-engine');

@@ -2,6 +2,7 @@
 import type { OrderStep } from '../records/content-model.ts';
 import type { Book, OpenLine } from './book.ts';
 import { keptOfBook } from './kept-of-book.ts';
+import { byItsFasteners, usualNames } from './names-of-machine.ts';
 import { makeNamer, withoutSide } from './names.ts';
 import type { Namer } from './names.ts';
 
@@ -17,12 +18,15 @@ interface NotOnIt {
 
 const notOnIt = keptOfBook((book): NotOnIt => {
   const key = makeNamer(book.records.maker);
+  const usual = usualNames(book, key);
   const lines = new Map<string, OpenLine>();
   for (const line of book.off.open) {
     if (!away.has(line.state)) continue;
     const name = key(line.entry.thing);
     // One barrel of two is enough to have no compression, so a side counts for the thing.
-    for (const one of [name, withoutSide(name)]) if (!lines.has(one)) lines.set(one, line);
+    const names = [name, withoutSide(name)];
+    for (const one of [...names, ...names.flatMap((each) => usual.get(each) ?? []), ...byItsFasteners(book, line, key)])
+      if (!lines.has(one)) lines.set(one, line);
   }
   const neededBy = new Map<string, readonly string[]>();
   for (const { id, by, fitted = [] } of (book.content.orders ?? []).flatMap((order) => order.steps))

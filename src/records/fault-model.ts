@@ -112,6 +112,10 @@ export interface FaultTest {
   readonly after: readonly string[];
   /** Things that must be on the machine for it. */
   readonly fitted: readonly string[];
+  /** Things that it takes off. */
+  readonly takesOff: readonly string[];
+  /** The test in words where one of those is off already: then it is a look. */
+  readonly onceOff?: string;
   readonly applies: Applies;
   readonly outcomes: readonly FaultOutcome[];
   readonly at: Place;

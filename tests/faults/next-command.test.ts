@@ -93,6 +93,36 @@ test('a test that needs a thing fitted which is off is put off with what is off,
   expect(back.lines.join('\n')).not.toContain('Put off');
 });
 
+test('with the head off already, what is under it is a look and not a strip', () => {
+  const jobs = { '2026-11-02-strip': 'work: [{removed: cylinder head, bag: 6}]' };
+  const machine = { machine: machineFile({}, twoStroke) };
+  const saw = { ...asked, saw: ['thumb=weak'] };
+  const look = (given: Readonly<Record<string, string>>) =>
+    askNext(evening('2026-11-14', given, machine).book, saw).lines.filter((line) => line.includes('[head-off]'));
+  expect(look(jobs)).toEqual([
+    expect.stringContaining('The head is off: bore, crown, rings, valves and gasket looked at'),
+  ]);
+  expect(look(jobs).join()).toContain('10 min');
+  expect(look({}).join()).not.toContain('The head is off');
+});
+
+test('a part that this machine calls otherwise is known by the fasteners that hold it', () => {
+  const nuts = `splitpin: 1
+source: {title: Rider’s handbook, edition: 1957}
+fasteners:
+  - {id: cylinder-head-nut, name: Head nuts, of: top casting, count: 4}
+`;
+  const given = { machine: machineFile({}, twoStroke), maker: nuts };
+  const apart = (work: string) => {
+    const { book } = evening('2026-11-14', { '2026-11-02-strip': `work: [${work}]` }, given);
+    return ids(askNext(book, { ...asked, saw: ['spark=fat', 'plug=dry'] }).data['apart']);
+  };
+  expect(apart('{removed: top casting}')).toContain('compression');
+  expect(apart('{removed: the lid, fasteners: {cylinder-head-nut: 4}}')).toContain('compression');
+  expect(apart('{removed: the lid, fasteners: {cylinder-head-nut: 1}}')).toEqual([]);
+  expect(apart('{removed: the lid}')).toEqual([]);
+});
+
 test('what lies behind an engine that runs holds no test, and is told to be looked at first', () => {
   const book = machineFor(twoStroke, true);
   const { data, lines } = askNext(book, { ...asked, saw: ['choke=better'] });

@@ -16,6 +16,7 @@ import type { Book } from '../book.ts';
 import { hasHappened, inOrder } from '../in-order.ts';
 import type { NamedOutcome } from './fault-names.ts';
 import { machineFaults } from './machine-faults.ts';
+import { asItStands } from './once-off.ts';
 import { oddsOfMachine, type StoodOrRan } from './odds-of-machine.ts';
 import { refOf, seenOnRecord, type SeenOnRecord } from './seen-on-record.ts';
 import { workedOn } from './worked-on.ts';
@@ -63,7 +64,7 @@ const saysFor = 24;
 
 /** Everything the sheet, the page and the command say. Pure. */
 export function diagnose(book: Book, asked: Asked = {}): Diagnosis {
-  const faults = machineFaults(book.content, book.records.machine.features);
+  const faults = asItStands(book, machineFaults(book.content, book.records.machine.features));
   const jobs = inOrder(book.records.jobs).filter(hasHappened);
   const from = addMonths(book.today, -saysFor);
   const worked = workedOn(faults.causes, jobs, from, (thing) => called(book, thing));

@@ -89,6 +89,8 @@ const test: Shape<FaultTest> = entry({
   unless: or(list(text), [], '`test=outcome`: not offered once one of these was seen'),
   after: or(list(id), [], 'tests that come before it'),
   fitted: or(list(text), [], 'things that must be on the machine for it'),
+  takesOff: or(list(text), [], 'things that it takes off'),
+  onceOff: may(text, 'the test in words where one of those is off already: then it is a look of some minutes'),
   applies: or(applies, {}, 'machines it is for'),
   outcomes: need(list(outcome), 'what may be seen'),
 });

@@ -54,8 +54,7 @@ export function timingDisc({ book, say }: ViewContext): readonly Block[] {
       marks: [
         { kind: 'circle', x: middle, y: middle, radius },
         { kind: 'circle', x: middle, y: middle, radius: hole },
-        spoke(90, 0, hole),
-        spoke(-90, 0, hole),
+        ...[0, 90, 180, 270].map((degrees) => spoke(degrees, 0, hole)),
         ...scale(),
         ...(timing === undefined ? [] : [-1, 1].flatMap((side) => timingMarks(side, timing))),
       ],

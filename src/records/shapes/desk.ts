@@ -25,17 +25,33 @@ export function deskFor(file: string, dimensionOf: Desk['dimensionOf'] = () => u
 
 /** The place of a spot, with all its keys from the top. */
 export function placeOf(desk: Desk, spot: Spot | undefined): Place {
-  return { file: desk.file, path: pathTo(spot) };
+  return { file: desk.file, path: wayTo(spot).path };
 }
 
-/** Places stay as long as the record does, and there are dozens in each: a list that grew would keep room for sixteen keys. */
-function pathTo(spot: Spot | undefined): readonly (string | number)[] {
-  if (spot === undefined) return [];
-  const { up, key } = spot;
-  if (up === undefined) return [key];
-  if (up.up === undefined) return [up.key, key];
-  if (up.up.up === undefined) return [up.up.key, up.key, key];
-  return [...pathTo(up), key];
+/** Ways that were spelled out before: `readings`, 0, `found` is the way to a value in thousands of records, and one list serves them all. */
+interface Way {
+  readonly path: readonly (string | number)[];
+  /** Ways that go on from here, once there are any. */
+  on?: Map<string | number, Way>;
+}
+
+const top: Way = { path: [] };
+
+/** Whoever writes thousands of keys of his own gets a list for each place of them. */
+const mostWays = 5000;
+let ways = 0;
+
+function wayTo(spot: Spot | undefined): Way {
+  if (spot === undefined) return top;
+  const up = wayTo(spot.up);
+  const before = up.on?.get(spot.key);
+  if (before !== undefined) return before;
+  const way: Way = { path: [...up.path, spot.key] };
+  if (ways >= mostWays) return way;
+  ways += 1;
+  up.on ??= new Map();
+  up.on.set(spot.key, way);
+  return way;
 }
 
 /**

@@ -11,6 +11,7 @@ import { dimensions } from '../../quantity/units.ts';
 import type { Value } from '../model.ts';
 import { refuse, type Desk, type Spot } from './desk.ts';
 import { hintOf, scalar, sentence } from './plain.ts';
+import { readOnce } from './read-once.ts';
 import type { Shape } from './shape.ts';
 
 /** What a reader gave, or its refusal as a problem at this spot. */
@@ -116,7 +117,6 @@ export function readValue(
   if (words === '' || words === '?') return { kind: 'unknown' };
   if (isHalfRead(words)) return { kind: 'words', text: words };
   if (dimension === undefined && !/^[\s+±−-]*[\d.½¼¾]/u.test(words)) return { kind: 'words', text: words };
-  const read: Read<Written> = dimension === undefined ? readAnyQuantity(words) : readQuantity(words, dimension);
-  const written = taken(read, spot, desk);
+  const written = taken(readOnce(words, dimension), spot, desk);
   return written === undefined ? undefined : { kind: 'read', written };
 }

@@ -64,8 +64,10 @@ function alphabet({ say }: ViewContext, entries: readonly SearchEntry[]): readon
   const keyed = entries.map((entry, index) => ({ entry, index, key: keyOf(entry.title) }));
   const sorted = keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.index - b.index));
   const pages = Math.ceil(sorted.length / perPage);
+  // Pages alike in length: a last one of three lines is hardly a part of the alphabet.
+  const each = Math.ceil(sorted.length / pages);
   return Array.from({ length: pages }, (_, page): Part => {
-    const those = sorted.slice(page * perPage, (page + 1) * perPage).map(({ entry }) => entry);
+    const those = sorted.slice(page * each, (page + 1) * each).map(({ entry }) => entry);
     const title = pages === 1 ? say('From A to Z') : lettersOf(those);
     return { file: fileOf(page), title, entries: those };
   });

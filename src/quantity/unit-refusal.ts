@@ -114,6 +114,12 @@ export function aKind(dimension: Dimension): string {
   return (/^[aeiou]/.test(dimension) ? 'an ' : 'a ') + dimension;
 }
 
+/** The signs of a ratio are no units that stand behind a number. */
+function howWritten(dimension: Dimension): string {
+  if (dimension === 'ratio') return 'a ratio is written 25:1 or 1:25';
+  return `units of ${dimension}: ${symbolsOf(dimension)}`;
+}
+
 /** Why `text` is not a unit of `dimension` (of any dimension when undefined); `number` is repeated in the hint. */
 export function unitRefusal(text: string, number: string, dimension: Dimension | undefined): Refusal {
   const key = spellingKey(text).toLowerCase();
@@ -133,7 +139,7 @@ export function unitRefusal(text: string, number: string, dimension: Dimension |
   }
   if (elsewhere !== undefined && dimension !== undefined) {
     const message = `“${text}” is a unit of ${elsewhere.dimension}; ${aKind(dimension)} is wanted here`;
-    return { code: 'unit-wrong', message, hint: `units of ${dimension}: ${symbolsOf(dimension)}` };
+    return { code: 'unit-wrong', message, hint: howWritten(dimension) };
   }
   const near = nearestUnit(text, dimension === undefined ? dimensions : [dimension]);
   if (near !== undefined) {
@@ -145,5 +151,5 @@ export function unitRefusal(text: string, number: string, dimension: Dimension |
   }
   const message = `“${text}” is not a unit known here`;
   if (dimension === undefined) return { code: 'unit-unknown', message };
-  return { code: 'unit-unknown', message, hint: `units of ${dimension}: ${symbolsOf(dimension)}` };
+  return { code: 'unit-unknown', message, hint: howWritten(dimension) };
 }

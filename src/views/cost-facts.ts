@@ -37,7 +37,9 @@ function toCome(say: Say, { wanted, unpriced, allowance, expected }: Outlook): r
   return [
     ...(wanted.minor === 0 && unpriced.length === 0
       ? []
-      : fact(say('Wanted, by prices seen'), formatMoney(wanted), open)),
+      : wanted.minor === 0
+        ? fact(say('Wanted'), say('no price seen'), unpriced.join(', '))
+        : fact(say('Wanted, by prices seen'), formatMoney(wanted), open)),
     ...(allowance === undefined
       ? []
       : fact(

@@ -43,9 +43,10 @@ function words(list: string | undefined): readonly string[] {
     .filter((word) => word !== '');
 }
 
-/** Watts are stamped on a lamp: nothing is read of them with an instrument. */
-function isMarking({ value }: Setting): boolean {
-  return value.kind === 'read' && value.written.unit.dimension === 'power';
+/** Watts are stamped on a lamp, and a ratio without a range is mixed by it: nothing is read of them with an instrument. */
+function isMarking({ value, range }: Setting): boolean {
+  const dimension = value.kind === 'read' ? value.written.unit.dimension : undefined;
+  return dimension === 'power' || (dimension === 'ratio' && range === undefined);
 }
 
 /** A limit belongs to the part it names; only where it names none does its own name count. */

@@ -7,6 +7,7 @@ import { column, heading, joined, lines, row, stack } from './wording/blocks.ts'
 import { reasonText } from './wording/called-for.ts';
 import { fastenerSize } from './wording/fastener.ts';
 import { filled } from './wording/filled.ts';
+import { grouped } from './wording/grouped.ts';
 import { ours } from './wording/ours.ts';
 import { seriesIndex } from './wording/series-index.ts';
 import { valueText } from './wording/value.ts';
@@ -37,19 +38,29 @@ function table(context: ViewContext, called: readonly CalledFor[]): Block {
       column(say('Reached'), 3),
       column(say('Called for by'), 4),
     ],
-    rows: called.map((one) => rowOf(context, one)),
+    rows: [...grouped(called, thingOf).values()].map((those) => rowOf(context, those)),
     empty: say('Nothing is called for, by the records: no heat and no distance since each was tightened last.'),
     use: 'work',
   };
 }
 
-function rowOf(context: ViewContext, { row: torque, reason }: CalledFor): Row {
+/** What several call for is tightened once. */
+function thingOf({ row: torque, reason }: CalledFor): string {
+  if (torque !== undefined) return torque.fastener.id;
+  return reason.why === 'due' ? `service ${reason.due.service.id}` : '';
+}
+
+function rowOf(context: ViewContext, those: readonly CalledFor[]): Row {
   const { say } = context;
+  const [one] = those;
+  if (one === undefined) return row();
+  const { row: torque, reason } = one;
+  const calls = those.map(({ reason: why }) => reasonText(say, why)).join('; ');
   if (torque === undefined) {
     const service = reason.why === 'due' ? reason.due.service : undefined;
     const item = service === undefined ? '' : ours(context, service.at, service.item);
     const id = `re-torque/${service?.id ?? ''}`;
-    return row({ box: 'tick', id }, [{ kind: 'strong', text: item }], {}, { box: 'line' }, reasonText(say, reason));
+    return row({ box: 'tick', id }, [{ kind: 'strong', text: item }], {}, { box: 'line' }, calls);
   }
   const { fastener } = torque;
   const threads = fastener.threads === undefined ? undefined : `${say('threads')} ${say(fastener.threads)}`;
@@ -59,7 +70,7 @@ function rowOf(context: ViewContext, { row: torque, reason }: CalledFor): Row {
     joined([name, threads, stagesAndOrder(torque), lockingText(context, torque), torque.changed?.now]),
     torqueCell(context, torque),
     { box: 'write', id: `re-torque/${fastener.id}/reached` },
-    reasonText(say, reason),
+    calls,
   );
 }
 

@@ -110,8 +110,9 @@ function dueCell(context: ViewContext, due: DueLine, why: boolean): Text {
 }
 
 /** `about 19 April 2027, between 25 March 2027 and 24 September 2027`: when the distance is reached as it was ridden until now. */
-function atPace(say: (words: string) => string, { projected }: DueLine): string {
-  if (projected === undefined) return '';
+function atPace(say: (words: string) => string, { projected, left: rest }: DueLine): string {
+  // Once its day is past, a day on which its distance would come says nothing.
+  if (projected === undefined || (rest?.days ?? 0) < 0) return '';
   const { early, likely, late } = projected;
   const span =
     late === undefined

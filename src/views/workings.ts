@@ -63,8 +63,14 @@ function workingsOf(those: readonly WorkedFigure[]): readonly Working[] {
   return those.flatMap(({ figure: { origin } }) => (origin.kind === 'worked out' ? [origin.working] : []));
 }
 
+/** Rules of the book itself, which are no calculation of the list. */
+const ofBook: Readonly<Record<string, string>> = {
+  'on-the-clock': 'Reading of the clock',
+  'running-in': 'Running in',
+};
+
 function ruleName({ say }: ViewContext, { calculation }: Working): string {
-  return say(calculationById(calculation)?.name ?? sentence(calculation));
+  return say(calculationById(calculation)?.name ?? ofBook[calculation] ?? sentence(calculation));
 }
 
 function ruleId(index: number): string {
@@ -99,7 +105,7 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
       facts: [
         ...fact(say('Formula'), working.formula),
         ...fact(say('Source'), working.source),
-        ...fact(say('Rule'), ruleText(working)),
+        ...fact(say('Rule'), ruleText(say, working)),
       ],
     },
     {
@@ -114,7 +120,7 @@ function ruleBlocks(context: ViewContext, those: readonly WorkedFigure[], index:
       empty: '',
       use: 'read',
     },
-    remarks.length === 0 ? undefined : lines(remarks),
+    remarks.length === 0 ? undefined : lines(remarks.map(say)),
   );
 }
 
@@ -131,7 +137,7 @@ function figureRows(context: ViewContext, those: readonly WorkedFigure[], shared
   return those.flatMap(({ id, name, figure }): readonly Row[] => {
     if (figure.origin.kind !== 'worked out') return [];
     const { inputs, remarks = [] } = figure.origin.working;
-    const own = remarks.filter((text) => !shared.includes(text)).join('; ');
+    const own = say(remarks.filter((text) => !shared.includes(text)).join('; '));
     const key = [own, ...inputs.map((one) => `${one.symbol} ${one.name} ${resultText(one.figure)}`)].join('\n');
     const strong = (text: string): Text => [{ kind: 'strong', text }];
     const same = key === before;
@@ -155,11 +161,11 @@ function inputRows({ book, say }: ViewContext, inputs: Working['inputs']): reado
   });
 }
 
-/** A calculation of the list leads to its page; a rule of the book is only named. */
-function ruleText(working: Working): Text {
+/** A calculation of the list leads to its page; a rule of the book has none. */
+function ruleText(say: ViewContext['say'], working: Working): Text {
   const known = calculationById(working.calculation);
-  if (known === undefined) return working.calculation;
-  return [{ kind: 'link', text: known.name, to: `page:${calculationFile(known.id)}` }];
+  if (known === undefined) return '';
+  return [{ kind: 'link', text: say(known.name), to: `page:${calculationFile(known.id)}` }];
 }
 
 /** Where an input came from: a record or a book, a row of a table, or another calculation. */
@@ -170,7 +176,7 @@ function from(book: ViewContext['book'], say: (words: string) => string, figure:
     return [`${say('table')} `, link, `, ${say('row')} ${origin.row}`];
   }
   if (origin.kind === 'worked out')
-    return `${say('worked out')}: ${calculationById(origin.working.calculation)?.name ?? withDates(origin.working.formula)}`;
+    return `${say('worked out')}: ${say(calculationById(origin.working.calculation)?.name ?? withDates(origin.working.formula))}`;
   const id = /^jobs\/(.+)\.md$/.exec(origin.at.file)?.[1];
   const job = id === undefined ? undefined : book.jobs.get(id);
   // What is common practice stands in no file that its reader has.

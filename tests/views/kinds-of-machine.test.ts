@@ -4,7 +4,7 @@ import { benchWorkings, workingsFor } from '../../src/views/bench/workings-at-be
 import { plainText } from '../../src/render/text-html.ts';
 import type { Row } from '../../src/sheet/sheet.ts';
 import { binderOf, type TestBinder } from './binder.ts';
-import { machineFile, pageSays, sheetSays, smallBinder } from './small-folder.ts';
+import { machineFile, pageSays, record, sheetSays, smallBinder } from './small-folder.ts';
 
 const tern = binderOf('tests/fixtures/tern-350', '2026-11-14');
 const finch = binderOf('tests/fixtures/finch-125', '2026-11-14');
@@ -115,4 +115,47 @@ it('says intake and axle to an American, in places of readings as well', () => {
   const sheet = sheetSays(tern, 'inspection-engine');
   expect(sheet).toContain('Intake stem in its guide');
   expect(sheet).not.toMatch(/inlet \||inlet (?:stem|cam)/iu);
+});
+
+describe('what is said once, and only where it is known', () => {
+  it('asks to read no ratio that is only mixed', () => {
+    expect(sheetSays(wren, 'inspection-engine')).not.toContain('Petrol and oil');
+    expect(sheetSays(binderOf('demo-bike', '2026-11-14'), 'inspection-engine')).toContain('petrol to oil');
+  });
+
+  it('tightens a nut again in one row, with all that calls for it', () => {
+    const sheet = sheetSays(wren, 're-torque');
+    expect(sheet.match(/Head nuts, 4 ×/gu)).toHaveLength(1);
+    expect(sheet).toContain('after the planned work, one heat cycle, cold again; by the schedule: due');
+  });
+
+  it('sums no price that nobody has seen', () => {
+    const wanted =
+      'title: Seals\ndate: 2026-11-20\nkind: repair\nstate: planned\nparts: [{part: bowl gasket, state: wanted}]';
+    const page = pageSays(smallBinder({ 'jobs/2026-11-20-seals.md': record(wanted) }), 'costs.html');
+    expect(page).toContain('Wanted: no price seen (bowl gasket)');
+    expect(page).not.toContain('0.00');
+  });
+
+  it('names the rules of the book as a person would', () => {
+    const page = pageSays(tern, 'workings-2.html');
+    expect(page).toContain('Reading of the clock');
+    expect(page).not.toContain('on-the-clock');
+  });
+
+  it('says no day of a distance to a service whose day is past', () => {
+    const page = pageSays(tern, 'service.html');
+    expect(page).toMatch(/Engine oil[^\n]*239 days over[^\n]*\| *$/mu);
+    expect(page).toMatch(/Rear chain[^\n]*about 6 May 2027/u);
+  });
+});
+
+it('parts the alphabet into pages of like length', () => {
+  for (const binder of [tern, finch, wren]) {
+    const parts = binder.pages.map(({ file }) => file).filter((file) => file.startsWith('a-z/'));
+    const lengths = parts.map((file) => pageSays(binder, file).split('\n').length);
+    expect(lengths.length).toBeGreaterThan(1);
+    expect(Math.min(...lengths)).toBeGreaterThan(100);
+    expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThan(lengths.length);
+  }
 });

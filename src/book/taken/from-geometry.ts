@@ -42,9 +42,9 @@ export const cells: Taker = (ask) => {
 
 /** Pistons for inch bores come in steps of ten thousandths; without a step the calculation takes 0.25 mm. */
 export const oversizeStep: Taker = ({ book }) => {
-  const { file, units } = book.records.machine;
-  if (units === 'metric') return undefined;
-  const origin = { kind: 'written', at: { file, path: ['units'] }, source: 'common practice' } as const;
+  if (book.records.machine.units === 'metric') return undefined;
+  const at = { file: 'src/book/taken/from-geometry.ts', path: [] };
+  const origin = { kind: 'written', at, source: 'common practice' } as const;
   return {
     value: { quantity: of(10, thou), unit: thou, decimals: 0, origin },
     from: 'common practice for bores in inches',

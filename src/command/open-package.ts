@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, lstatSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { declarationFile } from '../handover/package-layout.ts';
+import { declarationFile, manifestFile, tagManifestFile } from '../handover/package-layout.ts';
 import type { FoundFile } from '../handover/check-package.ts';
 import { readZip, type OpenZip } from './zip/read-zip.ts';
 
@@ -25,10 +25,7 @@ export async function openPackage(
 ): Promise<OpenPackage | { readonly wrong: readonly string[] }> {
   const stat = statSync(path, { throwIfNoEntry: false });
   if (stat === undefined) return { wrong: [`There is no file or folder ${path}.`] };
-  if (stat.isDirectory()) {
-    const within = existsSync(join(path, declarationFile)) ? [] : packagesIn(path);
-    return within.length > 0 ? { wrong: notHere(called, within) } : openFolder(path);
-  }
+  if (stat.isDirectory()) return isPackage(path) ? openFolder(path) : { wrong: notHere(called, packagesIn(path)) };
   if (!stat.isFile()) return { wrong: [`${path} is neither a folder nor a ZIP.`] };
   const zip = await readZip(path);
   return 'wrong' in zip ? zip : insideOf(zip);
@@ -65,16 +62,29 @@ function openFolder(folder: string): OpenPackage | { readonly wrong: readonly st
   return wrong.length > 0 ? { wrong } : { files, close: () => undefined };
 }
 
-/** Names of packages one step further in: folders that declare themselves, and ZIPs. */
-function packagesIn(folder: string): readonly string[] {
-  return readdirSync(folder)
-    .toSorted()
-    .filter((name) => name.endsWith('.zip') || existsSync(join(folder, name, declarationFile)));
+/** It declares itself, or has one of its lists left: then what is missing can be told file by file. */
+function isPackage(folder: string): boolean {
+  return [declarationFile, manifestFile, tagManifestFile].some((name) => existsSync(join(folder, name)));
 }
 
-/** Somebody named the folder around a package: said where it is, and what to name. */
+/** Ways to packages one step or two further in: folders that declare themselves, and ZIPs. */
+function packagesIn(folder: string, steps = 2): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .toSorted((a, b) => (a.name < b.name ? -1 : 1))
+    .flatMap((entry) => {
+      if (entry.isFile()) return entry.name.endsWith('.zip') ? [entry.name] : [];
+      const path = join(folder, entry.name);
+      if (!entry.isDirectory() || entry.name.startsWith('.')) return [];
+      if (existsSync(join(path, declarationFile))) return [entry.name];
+      return steps > 1 ? packagesIn(path, steps - 1).map((way) => join(entry.name, way)) : [];
+    });
+}
+
+/** Somebody named another folder, or the one around a package: said where it is, and what to name. */
 function notHere(folder: string, within: readonly string[]): readonly string[] {
   const [one] = within;
+  if (one === undefined)
+    return [`${folder} is no package: there is no ${declarationFile} in it. splitpin handover makes one.`];
   return within.length === 1 && one !== undefined
     ? [`${folder} is the folder around a package. Name the package: ${join(folder, one)}`]
     : [

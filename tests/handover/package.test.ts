@@ -104,6 +104,10 @@ describe('the package', () => {
     expect(one.code).not.toBe(0);
     expect(one.out).toContain(`is the folder around a package. Name the package: ${join(around, 'the-package')}\n`);
     expect(one.out).not.toContain('bagit.txt');
+    const further = emptyFolder();
+    cpSync(folder, join(further, 'out', 'the-package'), { recursive: true });
+    expect((await verify(further)).out).toContain(`Name the package: ${join(further, 'out', 'the-package')}\n`);
+    expect((await verify(emptyFolder())).out).toContain('is no package: there is no bagit.txt in it');
     cpSync(`${folder}.zip`, join(around, 'the-package.zip'));
     const two = await verify(around);
     expect(two.out).toContain(`  ${join(around, 'the-package')}\n  ${join(around, 'the-package.zip')}\n`);

@@ -9,12 +9,19 @@ export function relativeHref(from: string, target: string): string {
   const file = hash < 0 ? target : target.slice(0, hash);
   const fragment = hash < 0 ? '' : `#${encodeURIComponent(target.slice(hash + 1))}`;
   if (file === '' || (file === from && fragment !== '')) return fragment;
+  // Nearly all lead to a file beside the page or below it.
+  const folder = from.slice(0, from.lastIndexOf('/') + 1);
+  if (file.startsWith(folder)) return inAddress(file.slice(folder.length)) + fragment;
   const start = from.split('/').slice(0, -1);
   const end = file.split('/');
   const shared = sharedFolders(start, end);
   const up = '../'.repeat(start.length - shared);
-  const path = end.slice(shared).map(encodeURIComponent).join('/');
-  return up + path + fragment;
+  return up + inAddress(end.slice(shared).join('/')) + fragment;
+}
+
+/** Each name on the way as it stands in an address; our own names are plain. */
+function inAddress(path: string): string {
+  return /^[\w./-]*$/.test(path) ? path : path.split('/').map(encodeURIComponent).join('/');
 }
 
 function sharedFolders(start: readonly string[], end: readonly string[]): number {

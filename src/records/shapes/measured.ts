@@ -117,6 +117,5 @@ export function readValue(
   if (words === '' || words === '?') return { kind: 'unknown' };
   if (isHalfRead(words)) return { kind: 'words', text: words };
   if (dimension === undefined && !/^[\s+±−-]*[\d.½¼¾]/u.test(words)) return { kind: 'words', text: words };
-  const written = taken(readOnce(words, dimension), spot, desk);
-  return written === undefined ? undefined : { kind: 'read', written };
+  return taken(readOnce(words, dimension), spot, desk);
 }

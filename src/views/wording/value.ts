@@ -35,7 +35,18 @@ const isMetricVolume = /^(?:m?l|cc|cm³|m³)$/u;
 /** A reading: the value, the words that could not be read in full, or nothing where it is not known. */
 export function valueText(value: Value | undefined): string | undefined {
   if (value === undefined || value.kind === 'unknown') return undefined;
-  return value.kind === 'words' ? value.text : writtenText(value.written);
+  return value.kind === 'words' ? value.text : printedOnce(value.written);
+}
+
+/** The same value of many readings is one and the same (see records/shapes/read-once.ts), and a page, a plot and a grid print it. */
+const printed = new WeakMap<Written, string>();
+
+function printedOnce(value: Written): string {
+  const before = printed.get(value);
+  if (before !== undefined) return before;
+  const text = writtenText(value);
+  printed.set(value, text);
+  return text;
 }
 
 /** How a reading was taken, `cold, dry`; empty text when nothing was said. */

@@ -8,7 +8,7 @@ import type { PageSpec } from './pages.ts';
 export function tablePages(context: ViewContext): readonly PageSpec[] {
   const section = context.say('Sources');
   return tableIds.map((id): PageSpec => {
-    const page = { file: `tables/${id}.html`, title: table(id).about.title, section };
+    const page = { file: `tables/${id}.html`, title: context.say(table(id).about.title), section };
     return { ...page, make: () => ({ ...page, blocks: tableBlocks(context, id).slice(1) }) };
   });
 }

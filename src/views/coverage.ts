@@ -109,7 +109,7 @@ function notRun({ say }: ViewContext): readonly Block[] {
       columns: [column(say('Table'), 4), column(say('Rows'), 2, 'right'), column(say('Why'), 9)],
       rows: [...reasons].map(([, rows]) => {
         const id = rows[0]?.table ?? '';
-        const title: Text = [{ kind: 'link', text: table(id).about.title, to: `page:tables/${id}.html` }];
+        const title: Text = [{ kind: 'link', text: say(table(id).about.title), to: `page:tables/${id}.html` }];
         return row(title, count(rows.length), say(rows[0]?.why ?? ''));
       }),
       empty: say('Every row was run.'),

@@ -83,9 +83,11 @@ function onceEach(lots: readonly Lot[]): readonly Lot[] {
   return [...found.values()];
 }
 
-/** What it holds, where its own name does not say it: `Cylinder head nuts` do. */
-function heldBy({ name, of }: Fastener): string | undefined {
-  return of !== undefined && name.toLowerCase().includes(of.toLowerCase()) ? undefined : of;
+/** What it holds, where its own name does not say it: `Cylinder head nuts` do. The part is named as our procedures name it. */
+function heldBy(say: ViewContext['say'], { name, of }: Fastener): string | undefined {
+  if (of === undefined) return undefined;
+  const isNamed = [of, say(of)].some((part) => name.toLowerCase().includes(part.toLowerCase()));
+  return isNamed ? undefined : say(of);
 }
 
 function lotRow(context: ViewContext, lot: Lot, size: string): Row {
@@ -94,7 +96,7 @@ function lotRow(context: ViewContext, lot: Lot, size: string): Row {
   const id = `batch/${fastener.id}/${lot.size}`;
   return row(
     size === '' ? '' : [{ kind: 'strong', text: size }],
-    joined([fastener.name, heldBy(fastener), say(fastener.duty ?? 'no acid at home')]),
+    joined([fastener.name, heldBy(say, fastener), say(fastener.duty ?? 'no acid at home')]),
     joined([fastener.class, from === '' ? undefined : `${say('bag')} ${from}`]),
     { text: many === undefined ? '' : times(many), big: true },
     { box: 'write', id: `${id}/out` },

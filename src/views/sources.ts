@@ -35,7 +35,7 @@ function published({ say }: ViewContext): readonly Block[] {
     lines(
       tableIds.map((id) => {
         const { about } = table(id);
-        return [{ kind: 'link', text: about.title, to: `page:tables/${id}.html` }, `: ${about.edition}`];
+        return [{ kind: 'link', text: say(about.title), to: `page:tables/${id}.html` }, `: ${about.edition}`];
       }),
     ),
   ];

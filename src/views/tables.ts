@@ -22,7 +22,7 @@ export const tables = defineView({
 export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] {
   const { about, columns, rows } = table(id);
   return [
-    heading(2, about.title, id),
+    heading(2, say(about.title), id),
     {
       type: 'facts',
       facts: [

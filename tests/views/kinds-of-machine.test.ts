@@ -159,3 +159,14 @@ it('parts the alphabet into pages of like length', () => {
     expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThan(lengths.length);
   }
 });
+
+it('speaks one dialect of tyres and carburettors all through', () => {
+  const titles = tern.pages.map(({ title }) => title).join('\n');
+  expect(titles).toContain('Tires as published');
+  expect(titles).not.toMatch(/tyre/iu);
+  for (const file of ['sources.html', 'coverage.html', 'calculations/tyre-marking.html', 'workings.html'])
+    expect(pageSays(tern, file).replaceAll(/\{[^}]*\}|page:\S+|`[^`]*`/gu, ''), file).not.toMatch(
+      /\btyres? (?:as|marking)\b|of tyres/iu,
+    );
+  expect(sheetSays(tern, 'plating-batch')).not.toContain('carburettor');
+});

@@ -25,17 +25,17 @@ export function aboutBlocks(context: ViewContext, one: Calculation): readonly Bl
       facts: [
         ...fact(say('Holds for'), say(one.range)),
         ...fact(say('Source'), one.source),
-        ...fact(say('Published tables'), tableLinks(one)),
+        ...fact(say('Published tables'), tableLinks(say, one)),
       ],
     },
     example(context, one),
   );
 }
 
-function tableLinks(one: Calculation): Text {
+function tableLinks(say: ViewContext['say'], one: Calculation): Text {
   return one.tables.flatMap((id, index): readonly Inline[] => [
     ...(index === 0 ? [] : ['; ']),
-    { kind: 'link', text: table(id).about.title, to: `page:tables/${id}.html` },
+    { kind: 'link', text: say(table(id).about.title), to: `page:tables/${id}.html` },
   ]);
 }
 

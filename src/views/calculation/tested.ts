@@ -89,7 +89,7 @@ function rowsTable(context: ViewContext, shown: readonly ProvedRow[]): Block {
       column(say('Obtained'), 2),
     ],
     rows: [...byTable].flatMap(([id, rows]): readonly Row[] => [
-      { kind: 'band', text: [{ kind: 'link', text: table(id).about.title, to: `page:tables/${id}.html` }] },
+      { kind: 'band', text: [{ kind: 'link', text: say(table(id).about.title), to: `page:tables/${id}.html` }] },
       ...rows.map((row) => testedRow(context, row)),
     ]),
     empty: '',

@@ -17,7 +17,7 @@ import { signatureSlabs } from './blocks/signature.ts';
 import { tableBlockSlabs } from './blocks/table.ts';
 import { half, leading } from './scale.ts';
 import { under, type Setting } from './setting.ts';
-import type { Slab } from './slab.ts';
+import { firstSpaced, type Slab } from './slab.ts';
 import { plainText } from './words.ts';
 
 /** Slabs of a block; headings come with the depth they stand at, photos of one size together. */
@@ -103,12 +103,8 @@ function whiteBetween(after: Block['type'] | undefined, now: Block['type']): num
 }
 
 /** Blocks stand a line apart; below a heading they stand as near as they ask. */
-function* parted(slabs: Iterable<Slab>, least: number): Generator<Slab> {
-  let first = true;
-  for (const slab of slabs) {
-    yield first && slab.begins === undefined ? { ...slab, before: Math.max(least, slab.before ?? 0) } : slab;
-    first = false;
-  }
+function parted(slabs: Iterable<Slab>, least: number): Iterable<Slab> {
+  return firstSpaced(slabs, ({ before = 0 }) => Math.max(least, before));
 }
 
 function topLevel(blocks: readonly Block[]): number {

@@ -116,7 +116,8 @@ function* placeGroup(asked: readonly Slab[], start: Open, leaves: Leaves, head: 
 /** The group with the longest form of its last slab for which the page has room; as it was where none fits. */
 function shortened(group: readonly Slab[], page: Open): readonly Slab[] {
   const last = group.at(-1);
-  for (let form = last; form !== undefined; form = form.shorter) {
+  if (last?.shorter === undefined) return group;
+  for (let form: Slab | undefined = last; form !== undefined; form = form.shorter) {
     const tried = [...group.slice(0, -1), form];
     if (page.y + groupHeight(tried, page, false) <= bottom(page) + 0.01) return tried;
   }

@@ -15,31 +15,32 @@ export function heightOf(lines: readonly SetLine[]): number {
   return lines.reduce((sum, line) => sum + line.type.leading, 0);
 }
 
-/** Sets a line with its top at `y` into a column that begins at `x` and is `width` wide. */
-export function setLine(set: SetLine, place: Place, out: PlacedItem[]): void {
+/** Sets a line with its top at `y` into a column. */
+function setLine(set: SetLine, place: Place, y: number, out: PlacedItem[]): void {
   const { size } = set.type;
   const slack = place.width - set.line.em * size;
   const start = place.x + (place.align === 'right' ? slack : place.align === 'centre' ? slack / 2 : 0);
-  const base = place.y + baseline(set.type);
+  const base = y + baseline(set.type);
   const last = set.line.stretches.length - 1;
   for (const [index, stretch] of set.line.stretches.entries()) {
     const text = index === last && !stretch.mark ? stretch.text + ' ' : stretch.text;
     out.push(textItem(stretch, text, start, base, size, place.tag));
     if (!stretch.struck) continue;
     const from = start + stretch.at * size;
-    const y = base - size * 0.26;
+    const through = base - size * 0.26;
     out.push({
       kind: 'line',
       x1: from - 1,
-      y1: y,
+      y1: through,
       x2: from + stretch.em * size + 1,
-      y2: y,
+      y2: through,
       weight: firm,
       ...tagged(place.tag),
     });
   }
 }
 
+/** A column that begins at `x` and is `width` wide; `y` is the top of its first line. */
 export interface Place {
   readonly x: number;
   readonly y: number;
@@ -52,7 +53,7 @@ export interface Place {
 export function setLines(lines: readonly SetLine[], place: Place, out: PlacedItem[]): number {
   let y = place.y;
   for (const line of lines) {
-    setLine(line, { ...place, y }, out);
+    setLine(line, place, y, out);
     y += line.type.leading;
   }
   return y;

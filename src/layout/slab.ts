@@ -35,6 +35,15 @@ export function spaced(slabs: readonly Slab[], before: number): readonly Slab[] 
   return slabs.map((slab, index) => (index === 0 ? { ...slab, before } : slab));
 }
 
+/** The same slabs as they come; `white` gives the white space above the first. */
+export function* firstSpaced(slabs: Iterable<Slab>, white: (first: Slab) => number): Generator<Slab> {
+  const each = slabs[Symbol.iterator]();
+  const first = each.next();
+  if (first.done === true) return;
+  yield { ...first.value, before: white(first.value) };
+  yield* { [Symbol.iterator]: () => each };
+}
+
 /** Keeps slabs together, and with what follows if `withNext`. */
 export function together(slabs: readonly Slab[], withNext = false): readonly Slab[] {
   return slabs.map((slab, index) => (index < slabs.length - 1 || withNext ? { ...slab, keep: true } : slab));

@@ -48,9 +48,12 @@ export function plainText(text: Text): string {
   return text.map((inline) => (typeof inline === 'string' ? cleaned(inline) : cleaned(inline.text))).join('');
 }
 
+/** Characters that have one form only, and no control sign among them: nearly every text. */
+const asItIs = /^[\x20-\x7e\xa0-\xac\xae-\xff\u2002\u2010-\u2027\u202f\u2212]*$/;
+
 /** One form for each character, no control signs, no signs that turn the direction of writing. */
 export function cleaned(text: string): string {
-  if (/^[\x20-\x7e]*$/.test(text)) return text;
+  if (asItIs.test(text)) return text;
   return (
     text
       .normalize('NFC')
@@ -112,12 +115,13 @@ function gather(runs: readonly Run[], measure: Measure): readonly Word[] {
   };
   for (const run of runs) {
     const parts = glued(run.text.split(' '));
-    const last = parts.length - 1;
     const store = run.struck || run.link !== undefined ? undefined : storeOf(measure, run.face);
-    for (const [index, part] of parts.entries()) {
-      if (index > 0) close();
+    let ahead = parts.length;
+    for (const part of parts) {
+      if (ahead < parts.length) close();
+      ahead -= 1;
       if (part === '') continue;
-      const isWhole = open.length === 0 && (index < last || run === runs.at(-1));
+      const isWhole = open.length === 0 && (ahead > 0 || run === runs.at(-1));
       if (isWhole && store !== undefined) found.push(wordOf(part, run.face, measure, store));
       else open.push(pieceOf(part, run, measure, store));
     }
@@ -145,17 +149,19 @@ function pieceOf(text: string, run: Run, measure: Measure, store: Recent<Whole> 
 
 /** Joins with a no-break space what must not be parted: a number and its unit, both sides of a multiplication sign. */
 function glued(parts: readonly string[]): readonly string[] {
+  if (!parts.some((part, index) => staysWith(part, parts[index - 1]))) return parts;
   const joined: string[] = [];
   for (const part of parts) {
     const last = joined.at(-1);
-    const joins =
-      last !== undefined &&
-      last !== '' &&
-      (part === '×' || last.endsWith('\u00a0×') || (part.length < 9 && isUnitAfter(part, last)));
-    if (joins) joined[joined.length - 1] = last + '\u00a0' + part;
+    if (last !== undefined && staysWith(part, last)) joined[joined.length - 1] = last + '\u00a0' + part;
     else joined.push(part);
   }
   return joined;
+}
+
+function staysWith(part: string, last: string | undefined): boolean {
+  if (last === undefined || last === '') return false;
+  return part === '×' || last.endsWith('\u00a0×') || (part.length < 9 && isUnitAfter(part, last));
 }
 
 /** In characters, with the signs that may follow it. */

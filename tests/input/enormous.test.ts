@@ -23,8 +23,8 @@ describe('half a megabyte in one line', () => {
   });
 
   test('of spaces, where a sheet cuts text into words', () => {
-    expect(cleaned(`ä${' '.repeat(many)}b`)).toHaveLength(many + 2);
-    expect(cleaned(`ä${' '.repeat(many)}\n${' '.repeat(many)}b`)).toBe('ä b');
+    expect(cleaned(`ő${' '.repeat(many)}b`)).toHaveLength(many + 2);
+    expect(cleaned(`ő${' '.repeat(many)}\n${' '.repeat(many)}b`)).toBe('ő b');
   });
 
   test.each(['*', '_', '`a', '[', '![', '<', '&amp;', '~~a', '[a](', '- ', '> ', '|a', '\\', '# ', '0', '.'])(

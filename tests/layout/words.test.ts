@@ -1,6 +1,7 @@
 // Words on paper: what is never parted, what is broken with a mark, what is struck out, how cautions differ.
 import { describe, expect, it } from 'vitest';
 import { breakMark } from '../../src/layout/lines.ts';
+import { cleaned } from '../../src/layout/words.ts';
 import type { Row } from '../../src/sheet/sheet.ts';
 import { everyBlock, sheetOf } from '../pdf/sample-sheets.ts';
 import { faults } from './lint-page.ts';
@@ -20,6 +21,17 @@ describe('words', () => {
     expect(marks.length).toBeGreaterThan(2);
     const inProse = pages.map(textOf).join('').replaceAll(' ', '');
     expect(inProse.split(part).length).toBeGreaterThanOrEqual(3);
+  });
+  it('passes a text over as it is only where looking at each character would have changed nothing', () => {
+    for (let code = 0x20; code < 0x3000; code += 1) {
+      const character = String.fromCodePoint(code);
+      // A line end is always looked at, and a space takes its place.
+      const looked = cleaned(character + 'b\n').slice(0, -2);
+      if (/\s/.test(character)) expect(cleaned(character + 'b').length, String(code)).toBe(2);
+      else expect(cleaned(character), String(code)).toBe(looked);
+    }
+    expect(cleaned('6\u00a0mm\u2009\u00d7\u00a02\u2002\u03a9')).toBe('6\u00a0mm\u2009\u00d7\u00a02\u2002\u03a9');
+    expect(cleaned('a\u00adb\u200e\u0000c')).toBe('abc');
   });
   it('never parts a value from its unit', () => {
     for (let pad = 1; pad < 60; pad += 1) {

@@ -2,7 +2,7 @@
 import type { BlankRow, BlanksBlock, Text } from '../../sheet/sheet.ts';
 import { big, half, small } from '../scale.ts';
 import type { Setting } from '../setting.ts';
-import { spaced, type Slab } from '../slab.ts';
+import { firstSpaced, spaced, type Slab } from '../slab.ts';
 import type { CellModel, ColumnModel, Part, RowModel } from '../table/model.ts';
 import { tableSlabs } from '../table/table.ts';
 import { captionSlabs } from './caption.ts';
@@ -19,14 +19,8 @@ export function* blanksSlabs(block: BlanksBlock, setting: Setting): Generator<Sl
     { head: 'left', align: 'left', width: 0.1 },
   ];
   const rows = lots(block.items).flatMap(lotRows);
-  let first = true;
-  for (const slab of tableSlabs(
-    { columns, rows, work: true, head: true, secondTier: 2, reads: 'table', rowHeads: true },
-    setting,
-  )) {
-    yield first ? { ...slab, before: half } : slab;
-    first = false;
-  }
+  const table = { columns, rows, work: true, head: true, secondTier: 2, reads: 'table', rowHeads: true } as const;
+  yield* firstSpaced(tableSlabs(table, setting), () => half);
 }
 
 /** Items that follow each other and differ by position only. */

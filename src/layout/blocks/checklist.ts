@@ -2,7 +2,7 @@
 import type { ChecklistBlock } from '../../sheet/sheet.ts';
 import { half, small } from '../scale.ts';
 import type { Setting } from '../setting.ts';
-import type { Slab } from '../slab.ts';
+import { firstSpaced, type Slab } from '../slab.ts';
 import type { CellModel, ColumnModel, Part, RowModel } from '../table/model.ts';
 import { tableSlabs } from '../table/table.ts';
 
@@ -26,11 +26,8 @@ export function* checklistSlabs(block: ChecklistBlock, setting: Setting): Genera
   if (shows.hint) columns.push({ head: '', align: 'right', width: 2 });
   if (shows.blank) columns.push({ head: '', align: 'left', width: 0.1 });
   const rows = block.items.flatMap((item) => itemRows(item, shows));
-  let first = true;
-  for (const slab of tableSlabs({ columns, rows, work: true, head: false, reads: 'list' }, setting)) {
-    yield first ? { ...slab, before: half } : slab;
-    first = false;
-  }
+  const slabs = tableSlabs({ columns, rows, work: true, head: false, reads: 'list' }, setting);
+  yield* firstSpaced(slabs, () => half);
 }
 
 interface Shows {

@@ -2,7 +2,7 @@
 import type { GridBlock } from '../../sheet/sheet.ts';
 import { half, leading } from '../scale.ts';
 import type { Setting } from '../setting.ts';
-import { spaced, type Slab } from '../slab.ts';
+import { firstSpaced, spaced, type Slab } from '../slab.ts';
 import type { CellModel, RowModel } from '../table/model.ts';
 import { tableSlabs } from '../table/table.ts';
 import { captionSlabs } from './caption.ts';
@@ -26,11 +26,8 @@ export function* gridSlabs(block: GridBlock, setting: Setting): Generator<Slab> 
     align: column.align ?? ('left' as const),
     width: column.width,
   }));
-  let first = caption.length === 0;
-  for (const slab of tableSlabs({ columns, rows, work: true, head: true, uprights: true, reads: 'table' }, setting)) {
-    yield first ? { ...slab, before: half } : slab;
-    first = false;
-  }
+  const slabs = tableSlabs({ columns, rows, work: true, head: true, uprights: true, reads: 'table' }, setting);
+  yield* caption.length === 0 ? firstSpaced(slabs, () => half) : slabs;
 }
 
 /** Each cell is a blank, or each row is one. */

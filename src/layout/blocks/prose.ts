@@ -4,7 +4,7 @@ import type { Tag } from '../placed.ts';
 import { half, leading, small, text as textType, thin } from '../scale.ts';
 import { setLines, type SetLine } from '../set-line.ts';
 import { linesOf, under, type Setting } from '../setting.ts';
-import { spaced, type Slab } from '../slab.ts';
+import { firstSpaced, spaced, type Slab } from '../slab.ts';
 import { tableSlabs } from '../table/table.ts';
 import { headingRole } from './heading.ts';
 import { photoSlabs } from './photo.ts';
@@ -128,11 +128,8 @@ function* proseTable(table: Extract<Paragraph, { kind: 'table' }>, setting: Sett
     kind: 'cells' as const,
     cells: row.map((text) => ({ parts: [{ text }] })),
   }));
-  let first = true;
-  for (const slab of tableSlabs({ columns, rows, work: false, head: true, reads: 'table' }, setting)) {
-    yield first ? { ...slab, before: leading } : slab;
-    first = false;
-  }
+  const slabs = tableSlabs({ columns, rows, work: false, head: true, reads: 'table' }, setting);
+  yield* firstSpaced(slabs, () => leading);
 }
 
 function headText(text: Extract<Paragraph, { kind: 'table' }>['head'][number]): string {

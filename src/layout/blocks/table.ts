@@ -2,7 +2,7 @@
 import type { Cell, Row, TableBlock } from '../../sheet/sheet.ts';
 import { big, half, leading, least } from '../scale.ts';
 import type { Setting } from '../setting.ts';
-import { spaced, type Slab } from '../slab.ts';
+import { firstSpaced, spaced, type Slab } from '../slab.ts';
 import type { CellModel, RowModel, TableModel } from '../table/model.ts';
 import { tableSlabs } from '../table/table.ts';
 import { captionSlabs } from './caption.ts';
@@ -14,11 +14,8 @@ export function* tableBlockSlabs(block: TableBlock, setting: Setting): Generator
     yield* spaced(captionSlabs(block.empty, setting, false), half);
     return;
   }
-  let first = caption.length === 0;
-  for (const slab of tableSlabs(model(block), setting)) {
-    yield first ? { ...slab, before: half } : slab;
-    first = false;
-  }
+  const slabs = tableSlabs(model(block), setting);
+  yield* caption.length === 0 ? firstSpaced(slabs, () => half) : slabs;
 }
 
 function model(block: TableBlock): TableModel {
@@ -44,6 +41,9 @@ function rowModel(row: Row, use: TableBlock['use']): RowModel {
 function cellModel(cell: Cell, use: TableBlock['use']): CellModel {
   const type = cell.big ? { type: big } : use === 'card' ? { type: least } : {};
   const parts = cell.text === undefined || cell.text === '' ? [] : [{ text: cell.text, ...type }];
+  // Most cells hold words and nothing else.
+  if (cell.box === undefined && cell.unit === undefined && cell.id === undefined)
+    return { parts, done: cell.done ?? false };
   return {
     parts,
     ...(cell.box === undefined ? {} : { box: cell.box }),

@@ -2,10 +2,10 @@
 import { cautionSlab } from '../caution-line.ts';
 import type { Tag } from '../placed.ts';
 import { firm, half, heavy, least, text as textType, thin } from '../scale.ts';
-import { heightOf, setLines } from '../set-line.ts';
+import { heightOf, setLines, type Align, type SetLine } from '../set-line.ts';
 import { linesOf, under, widthOf, type Setting } from '../setting.ts';
 import type { Slab } from '../slab.ts';
-import { placeColumns, type Tier } from './columns.ts';
+import { placeColumns, type ColumnPlace, type Tier } from './columns.ts';
 import { drawRow } from './draw-row.ts';
 import type { TableModel } from './model.ts';
 import { columnNeeds, measureRows, type MeasuredRow } from './prepare.ts';
@@ -17,17 +17,18 @@ export function* tableSlabs(table: TableModel, setting: Setting): Generator<Slab
   const labels = table.columns.map((column) => (column.head === '' ? 0 : widthOf(column.head, least, setting) + 5));
   const tiers = placeColumns(table, columnNeeds(table, rows, setting), labels, setting.width);
   const whole = under(setting.section, table.reads === 'table' ? 'Table' : 'L');
-  const head = table.head ? headSlab(table, tiers, setting, whole) : undefined;
-  const again = table.head ? { again: headSlab(table, tiers, setting, undefined) } : {};
+  const names = table.head ? headCells(table, tiers, setting) : undefined;
+  const head = names && headSlab(names, table, tiers, setting, whole);
+  const again = names === undefined ? {} : { again: headSlab(names, table, tiers, setting, undefined) };
   const most = setting.height - (head?.height ?? 0);
   if (head !== undefined) yield head;
-  const around = { table, tiers, setting, whole, most };
+  const around = { table, tiers, setting, whole, most, again };
   const last = rows.length - 1;
   const few = rows.length <= (table.uprights ? 8 : 4) && isLow(rows, around);
   for (const [index, row] of rows.entries()) {
     // A short table stays whole, and the last row of a long one never stands alone on a page.
     const keep = (few && index < last) || index === last - 1;
-    for (const slab of rowSlabs(row, around)) yield { ...slab, ...again, keep: keep || (slab.keep ?? false) };
+    yield* rowSlabs(row, around, keep);
   }
 }
 
@@ -36,7 +37,7 @@ const lowShare = 0.4;
 
 function isLow(rows: readonly MeasuredRow[], around: Around): boolean {
   let height = 0;
-  for (const row of rows) for (const slab of rowSlabs(row, around)) height += slab.height;
+  for (const row of rows) for (const slab of rowSlabs(row, around, false)) height += slab.height;
   return height <= around.setting.height * lowShare;
 }
 
@@ -46,12 +47,15 @@ interface Around {
   readonly setting: Setting;
   readonly whole: Tag;
   readonly most: number;
+  /** The head as it is repeated, where there is one. */
+  readonly again: Pick<Slab, 'again'>;
 }
 
-function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
-  const { table, setting } = around;
+/** Slabs of a row; `keep` keeps it with the next. */
+function* rowSlabs(measured: MeasuredRow, around: Around, keep: boolean): Generator<Slab> {
+  const { table, setting, again } = around;
   if (measured.kind === 'band') {
-    yield* bandSlabs(measured.row, around);
+    for (const slab of bandSlabs(measured.row, around)) yield { ...slab, ...again, keep: keep || (slab.keep ?? false) };
     return;
   }
   const { row } = measured;
@@ -67,7 +71,8 @@ function* rowSlabs(measured: MeasuredRow, around: Around): Generator<Slab> {
     const anchor = index === 0 ? row.id : undefined;
     yield {
       height: part.reduce((sum, tier) => sum + tier.height, 0),
-      keep: row.keep ?? false,
+      keep: keep || (row.keep ?? false),
+      ...again,
       draw: (x, y, out) => {
         if (anchor !== undefined) out.push({ kind: 'anchor', id: anchor, x, y });
         drawRow(part, x, y, style, out);
@@ -130,37 +135,41 @@ function lower(row: Tag, tiers: readonly Tier[]): readonly Tag[] {
   return tiers.slice(1).flatMap((tier) => tier.map(() => under(row, 'TH', { heads: 'Column' })));
 }
 
+interface HeadCell {
+  readonly place: ColumnPlace;
+  readonly lines: readonly SetLine[];
+  readonly align: Align;
+}
+
+/** Names of the columns of the first tier. */
+function headCells(table: TableModel, tiers: readonly Tier[], setting: Setting): readonly HeadCell[] {
+  return (tiers[0] ?? []).map((place) => ({
+    place,
+    lines: linesOf(table.columns[place.index]?.head ?? '', least, place.width, setting),
+    align: table.columns[place.index]?.align ?? 'left',
+  }));
+}
+
 /** The head: names of the columns at the foot of their lines, a firm rule below. Without a tag it is a repeated one. */
-function headSlab(table: TableModel, tiers: readonly Tier[], setting: Setting, whole: Tag | undefined): Slab {
+function headSlab(
+  names: readonly HeadCell[],
+  table: TableModel,
+  tiers: readonly Tier[],
+  setting: Setting,
+  whole: Tag | undefined,
+): Slab {
   const row = whole === undefined ? undefined : under(whole, 'TR');
-  const cells = tiers.slice(0, 1).map((tier) =>
-    tier.map((place) => ({
-      place,
-      lines: linesOf(table.columns[place.index]?.head ?? '', least, place.width, setting),
-      align: table.columns[place.index]?.align ?? 'left',
-      tag: row === undefined ? undefined : under(row, 'TH', { heads: 'Column' }),
-    })),
-  );
-  const heights = cells.map((tier) => tier.reduce((most, cell) => Math.max(most, heightOf(cell.lines)), 0));
-  const height = heights.reduce((sum, tier) => sum + tier, 0) + 4;
+  const cells = names.map((name) => ({ ...name, tag: row && under(row, 'TH', { heads: 'Column' }) }));
+  const tall = cells.reduce((most, cell) => Math.max(most, heightOf(cell.lines)), 0);
+  const height = tall + 4;
   return {
     height,
     keep: true,
     draw: (x, y, out) => {
-      let top = y;
-      for (const [index, tier] of cells.entries()) {
-        top += heights[index] ?? 0;
-        for (const cell of tier) {
-          if (cell.lines.length === 0 && cell.tag !== undefined) out.push({ kind: 'empty', tag: cell.tag });
-          const place = {
-            x: x + cell.place.x,
-            y: top - heightOf(cell.lines),
-            width: cell.place.width,
-            align: cell.align,
-            tag: cell.tag,
-          };
-          setLines(cell.lines, place, out);
-        }
+      for (const { place, lines, align, tag } of cells) {
+        if (lines.length === 0 && tag !== undefined) out.push({ kind: 'empty', tag });
+        const top = y + tall - heightOf(lines);
+        setLines(lines, { x: x + place.x, y: top, width: place.width, align, tag }, out);
       }
       // Columns set below the others carry their names beside their cells; reading aids are told that they are there.
       if (row !== undefined) for (const tag of lower(row, tiers)) out.push({ kind: 'empty', tag });

@@ -33,7 +33,8 @@ export function drawPage(page: PlacedPage, printing: Printing): void {
   const { doc, structure } = printing;
   const sheet = openPage(doc, page.width, page.height);
   const key = structure.beginPage(sheet.self.id);
-  const parts: string[] = ['0 g 0 G'];
+  // Downwards from the upper left corner, as in the layout.
+  const parts: string[] = [`1 0 0 -1 0 ${points(page.height)} cm`, '0 g 0 G'];
   let tag: Tag | undefined;
   let open = false;
   const turn = (next: Tag | undefined): void => {

@@ -26,10 +26,9 @@ export function openPage(doc: Document, width: number, height: number): OpenPage
   return { self, width, height, drawings: new Map(), annotations: [] };
 }
 
-/** Writes a page: what is drawn on it, downwards from its upper left corner, its key in the structure, and the list of fonts by its number. */
+/** Writes a page: what is drawn on it, its key in the structure, and the list of fonts by its number. */
 export function closePage(doc: Document, page: OpenPage, operators: string, key: number, fonts: number): void {
-  const turned = `1 0 0 -1 0 ${points(page.height)} cm\n`;
-  const content = writeStream(doc, '', Buffer.from(turned + operators, 'latin1'));
+  const content = writeStream(doc, '', Buffer.from(operators, 'latin1'));
   const drawings = [...page.drawings].map(([name, number]) => `/${name} ${reference(number)}`).join('');
   const annotations = page.annotations.map(reference).join(' ');
   const body = [

@@ -57,12 +57,14 @@ export function structure(doc: Document): Structure {
     const element = open.pop();
     if (element !== undefined) writeObject(doc, element.number, elementBody(element));
   };
+  const isOpen = (tag: Tag): boolean => open.some((element) => element.tag === tag);
+  /** Closes what is not above a tag and opens what is missing down to it. */
   const touch = (tag: Tag): void => {
-    const path = pathOf(tag);
-    let same = 0;
-    while (same < path.length && open[same]?.tag === path[same]) same += 1;
-    while (open.length > same) close();
-    for (const step of path.slice(same)) begin(step);
+    const fresh: Tag[] = [];
+    let step: Tag | undefined = tag;
+    for (; step !== undefined && !isOpen(step); step = step.parent) fresh.push(step);
+    while (open.length > 0 && open.at(-1)?.tag !== step) close();
+    for (let at = fresh.length - 1; at >= 0; at -= 1) begin(fresh[at] ?? tag);
   };
   const at = (tag: Tag): OpenElement => {
     if (open.at(-1)?.tag !== tag) touch(tag);
@@ -84,8 +86,9 @@ export function structure(doc: Document): Structure {
       const id = marked.length;
       marked.push(reference(element.number));
       element.page ??= page;
-      const elsewhere = '<</Type/MCR/Pg ' + reference(page) + '/MCID ' + String(id) + '>>';
-      element.children.push(element.page === page ? String(id) : elsewhere);
+      element.children.push(
+        element.page === page ? String(id) : '<</Type/MCR/Pg ' + reference(page) + '/MCID ' + String(id) + '>>',
+      );
       return id;
     },
     takes: (tag, { left, top, right, bottom }, pageHeight) => {
@@ -116,12 +119,6 @@ export function structure(doc: Document): Structure {
       doc._root.data['MarkInfo'] = doc.ref({ Marked: true });
     },
   };
-}
-
-function pathOf(tag: Tag): readonly Tag[] {
-  const path: Tag[] = [];
-  for (let step: Tag | undefined = tag; step !== undefined; step = step.parent) path.push(step);
-  return path.reverse();
 }
 
 function elementBody(element: OpenElement): string {

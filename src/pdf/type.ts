@@ -30,7 +30,7 @@ export interface Typesetter {
 
 interface Encoded {
   readonly font: string;
-  /** What stands between the brackets of a TJ operator. */
+  /** What stands inside the parentheses of a TJ operator, and between two of them. */
   readonly shown: string;
 }
 
@@ -60,44 +60,74 @@ export function typesetter(doc: Document): Typesetter {
     fonts.set(font.id, { reference: font.ref() });
     return font;
   };
+  /** A word, or a space with the word after it: what is asked for once more is found at once. */
   const encode = (word: string, face: Face): readonly Encoded[] => {
     const store = stores[face];
     const known = store.get(word);
     if (known !== undefined) return known;
-    const shaped = shape(word, face);
-    for (const character of shaped.missing) missing.add(character);
-    const made = shaped.runs.map((run) => encodeRun(run, gather(run.font)));
+    const made = isSpaced(word)
+      ? joined([...encode(' ', face), ...encode(word.slice(1), face)])
+      : encodeWord(word, face);
     store.set(word, made);
     return made;
   };
+  const encodeWord = (word: string, face: Face): readonly Encoded[] => {
+    const shaped = shape(word, face);
+    for (const character of shaped.missing) missing.add(character);
+    return shaped.runs.map((run) => encodeRun(run, gather(run.font)));
+  };
   const show: Typesetter['show'] = (text, face, size, x, y) => {
-    const parts = text.split(' ');
     let out = 'BT 1 0 0 -1 ' + points(x) + ' ' + points(y) + ' Tm';
     let font = '';
-    for (const [index, part] of parts.entries()) {
-      const pieces = index === 0 ? [] : encode(' ', face);
-      for (const piece of part === '' ? pieces : [...pieces, ...encode(part, face)]) {
+    for (let from = 0; from < text.length;) {
+      const space = text.indexOf(' ', from + 1);
+      const to = space < 0 ? text.length : space;
+      for (const piece of encode(text.slice(from, to), face)) {
         if (piece.font !== font) {
-          out += (font === '' ? '' : ']TJ') + '\n/' + piece.font + ' ' + points(size) + ' Tf[';
+          out += (font === '' ? '' : ')]TJ') + '\n/' + piece.font + ' ' + points(size) + ' Tf[(';
           font = piece.font;
         }
         out += piece.shown;
       }
+      from = to;
     }
-    return font === '' ? '' : out + ']TJ ET';
+    return font === '' ? '' : out + ')]TJ ET';
   };
   return { show, fonts, missing };
 }
 
-/** Hexadecimal glyph numbers of the subset, with the kerning between them. */
+function isSpaced(word: string): boolean {
+  return word.length > 1 && word.startsWith(' ');
+}
+
+/** Neighbours in one font as one. */
+function joined(pieces: readonly Encoded[]): readonly Encoded[] {
+  const made: Encoded[] = [];
+  for (const piece of pieces) {
+    const last = made.at(-1);
+    if (last?.font === piece.font) made[made.length - 1] = { font: last.font, shown: last.shown + piece.shown };
+    else made.push(piece);
+  }
+  return made;
+}
+
+/** Glyph numbers of the subset as two bytes each, with the kerning between them. */
 function encodeRun(run: ShapedRun, font: PDFKit.GatheredFont): Encoded {
-  let shown = '<';
-  for (const glyph of run.glyphs) {
+  const parts = run.glyphs.map((glyph) => {
     const id = font.subset.includeGlyph(glyph.id);
     font.widths[id] ??= glyph.width;
     font.unicode[id] ??= glyph.codePoints;
-    shown += id.toString(16).padStart(4, '0');
-    if (Math.abs(glyph.kern) > 0.5) shown += '>' + String(Math.round(-glyph.kern)) + '<';
-  }
-  return { font: font.id, shown: (shown + '>').replace('<>', '') };
+    const shown = (bytes[id >> 8] ?? '') + (bytes[id & 255] ?? '');
+    return Math.abs(glyph.kern) > 0.5 ? shown + ')' + String(Math.round(-glyph.kern)) + '(' : shown;
+  });
+  return { font: font.id, shown: parts.join('') };
 }
+
+/**
+ * Bytes as they stand in a string between parentheses (ISO 32000-1, 7.3.4.2). As hexadecimal digits they would be twice as many to
+ * put together and to compress.
+ */
+const bytes: readonly string[] = Array.from({ length: 256 }, (_, byte) => {
+  const character = String.fromCharCode(byte);
+  return character === '\r' ? '\\r' : '()\\'.includes(character) ? '\\' + character : character;
+});

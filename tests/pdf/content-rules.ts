@@ -47,14 +47,15 @@ interface Operator {
   readonly before: string;
 }
 
-/** The operators of a page with what stands before each; texts are hexadecimal, so that no text can look like one. */
+/** The operators of a page with what stands before each; texts between parentheses are passed over whole, so that none can look like one. */
 function operatorsOf(page: PDFPage, read: Read): readonly Operator[] {
   const contents = page.node.Contents();
   const parts = contents instanceof PDFArray ? contents.asArray().map((each) => read.at(each)) : [contents];
   const text = parts.map((part) => (part instanceof PDFRawStream ? bytesOf(part).toString('latin1') : '')).join('\n');
   const found: Operator[] = [];
   let before = '';
-  for (const token of text.match(/<<.*?>>|<[0-9a-fA-F]*>|\[|\]|\/[^\s/<[\]>]+|[^\s/<[\]>]+/g) ?? []) {
+  const tokens = /\((?:\\[^]|[^\\()])*\)|<<.*?>>|<[0-9a-fA-F]*>|\[|\]|\/[^\s/<[\]>(]+|[^\s/<[\]>(]+/g;
+  for (const token of text.match(tokens) ?? []) {
     if (/^[A-Za-z'"*]+\*?$/.test(token)) {
       found.push({ operator: token, before });
       before = '';

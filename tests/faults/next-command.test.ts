@@ -106,6 +106,13 @@ test('with the head off already, what is under it is a look and not a strip', ()
   expect(look({}).join()).not.toContain('The head is off');
 });
 
+test('a magneto on the bench puts off the tests of its spark, and the timing', () => {
+  const machine = { machine: machineFile({}, { ...twoStroke, magneto: 'separate' }) };
+  const { book } = evening('2026-11-14', { '2026-11-02-magneto': 'work: [{removed: magneto, bag: 1}]' }, machine);
+  const { data } = askNext(book, { ...asked, saw: ['prime=no-fire'] });
+  expect(ids(data['apart'])).toEqual(expect.arrayContaining(['spark', 'timing']));
+});
+
 test('a part that this machine calls otherwise is known by the fasteners that hold it', () => {
   const nuts = `splitpin: 1
 source: {title: Rider’s handbook, edition: 1957}

@@ -348,7 +348,9 @@
   }
   function wordsOf(data2, ref) {
     const { test, outcome } = outcomeIn(data2, ref);
-    return `${test?.short ?? ref}: ${outcome?.words ?? 'told nothing'}`;
+    const name = test?.short ?? ref;
+    const words2 = outcome?.words ?? 'told nothing';
+    return words2.toLowerCase().startsWith(name.toLowerCase()) ? words2 : `${name}: ${words2}`;
   }
   function stopOf(data2, ref) {
     const { outcome } = outcomeIn(data2, ref);
@@ -449,9 +451,7 @@
   function chosenPart(data2, chosen, choose) {
     const list = part('ul', '');
     for (const [id, saw] of chosen) {
-      const test = data2.tests.find((one) => one.id === id);
-      const words2 = test?.outcomes.find((one) => one.id === saw)?.words ?? 'told nothing';
-      const item = part('li', `${test?.short ?? id}: ${words2} `);
+      const item = part('li', `${wordsOf(data2, `${id}=${saw}`)} `);
       item.append(button('take back', () => choose(id, '')));
       list.append(item);
     }

@@ -85,9 +85,13 @@ function outcomeIn(data: BenchData, ref: string) {
   return { test, outcome: test?.outcomes.find((one) => one.id === outcome) };
 }
 
-function wordsOf(data: BenchData, ref: string): string {
+/** What was seen, in words: `spark: thin`. */
+export function wordsOf(data: BenchData, ref: string): string {
   const { test, outcome } = outcomeIn(data, ref);
-  return `${test?.short ?? ref}: ${outcome?.words ?? 'told nothing'}`;
+  const name = test?.short ?? ref;
+  const words = outcome?.words ?? 'told nothing';
+  // An outcome that names its test already is enough, as on the sheet.
+  return words.toLowerCase().startsWith(name.toLowerCase()) ? words : `${name}: ${words}`;
 }
 
 function stopOf(data: BenchData, ref: string): readonly string[] {

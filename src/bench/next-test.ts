@@ -1,7 +1,7 @@
 // The page of the next test: outcomes are tried and the causes and tests follow at once. Without a script the page is a plain table.
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import { answer, type BenchAnswer } from './next-test-answer.ts';
+import { answer, wordsOf, type BenchAnswer } from './next-test-answer.ts';
 import { readBenchData, type BenchData, type BenchTest } from './next-test-data.ts';
 import { silent } from '../calc/faults/odds-table.ts';
 
@@ -93,9 +93,7 @@ function chosenPart(
 ): HTMLElement {
   const list = part('ul', '');
   for (const [id, saw] of chosen) {
-    const test = data.tests.find((one) => one.id === id);
-    const words = test?.outcomes.find((one) => one.id === saw)?.words ?? 'told nothing';
-    const item = part('li', `${test?.short ?? id}: ${words} `);
+    const item = part('li', `${wordsOf(data, `${id}=${saw}`)} `);
     item.append(button('take back', () => choose(id, '')));
     list.append(item);
   }

@@ -85,7 +85,11 @@ function gather(book: Book): readonly PartLife[] {
       else add(entry.thing, line);
       for (const { id } of entry.fasteners) addToOwner(id, line);
     }
-    for (const reading of job.readings) addToOwner(reading.item, { kind: 'reading', job, reading });
+    for (const reading of job.readings) {
+      // What is read of no part, such as a pressure or a date code, is a series of readings and no part of the machine.
+      const at = key(reading.item);
+      if (owners.has(at) || parts.has(at)) addToOwner(reading.item, { kind: 'reading', job, reading });
+    }
     for (const part of job.parts) if (isOn(part)) add(part.part, { kind: 'part', job, part });
   }
   const open = openLines(book, (thing) => (lives.has(key(thing)) ? key(thing) : key(owners.get(key(thing)) ?? thing)));

@@ -15,10 +15,18 @@ const unknown: CellSetting = { align: '', head: '' };
 
 /** Settings of the columns of a table. */
 export function cellSettings(columns: readonly Column[], withHeads: boolean): readonly CellSetting[] {
-  return columns.map(({ head, align }) => ({
+  return columns.map(({ head, align }, at) => ({
     align: align === undefined || align === 'left' ? '' : align,
-    head: withHeads && head !== '' ? ` data-head="${escapeHtml(head)}"` : '',
+    head: withHeads && head !== '' && !leads(columns, at) ? ` data-head="${escapeHtml(head)}"` : '',
   }));
+}
+
+/** The first column has its head above the table, and what a tick is for stands beside it: neither needs it in every cell. */
+function leads(columns: readonly Column[], at: number): boolean {
+  const isTick = (one: Column | undefined): boolean => one?.align === 'centre';
+  if (at === 0) return !isTick(columns[0]);
+  const align = columns[1]?.align;
+  return at === 1 && isTick(columns[0]) && align !== 'centre' && align !== 'right';
 }
 
 /** The cells of one row as `td` elements; a column's alignment is a class. */

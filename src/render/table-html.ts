@@ -50,7 +50,7 @@ function headsHtml(columns: readonly Column[]): string {
   return html;
 }
 
-/** A cell of so many letters takes more than three lines of a third of a telephone. */
+/** A cell of so many letters takes more than two lines of a third of a telephone. */
 const long = 48;
 /** Numbers and what is like them keep to one line: so many letters leave no room beside them. */
 const longNumber = 16;

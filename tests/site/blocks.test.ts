@@ -22,7 +22,7 @@ const shows: { readonly [Type in BlockType]: readonly string[] } = {
   facts: ['<dl class="facts across-2">', '<dt>Engine number</dt><dd>PT1E-04452</dd>', 'read from the headstock'],
   table: [
     '<caption>Fasteners of the top end</caption>',
-    '<tr id="head-nut"><td data-head="Fastener">Head nut, four</td>',
+    '<tr id="head-nut"><td>Head nut, four</td>',
     '<td class="centre" data-head="Off"><span class="tick done" role="img" aria-label="ticked">',
     '<span class="unit">N·m</span>',
     '<strong>CAUTION</strong> Slacken crosswise',

@@ -82,9 +82,13 @@ currency: GBP
     put(folder, {
       'answers.yaml': '# mine\nname: The grey one\nmake: Other\noil: wet sump\nengine: four, single\nclock: none\n',
     });
-    await intake(folder, undefined, { answers: 'answers.yaml', given: { make: 'Larkmoor' } }, ['never', 'asked']);
+    await intake(folder, undefined, { answers: 'answers.yaml', given: { make: 'Larkmoor', year: 'Not known' } }, [
+      'never',
+      'asked',
+    ]);
     const text = machineText(folder, 'the-grey-one');
     expect(text).toContain('make: Larkmoor');
+    expect(text).toContain('year: "?"');
     expect(text).toContain('stroke: four\n  cylinders: 1\n  lubrication: wet sump');
     expect(readFileSync(join(folder, 'the-grey-one/jobs/2026-11-14-intake.md'), 'utf8')).toContain('odometer: none');
     isGood(join(folder, 'the-grey-one'));

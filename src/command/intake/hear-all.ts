@@ -5,7 +5,7 @@ import type { Facts, Heard } from './heard.ts';
 import { questions, type Question } from './questions.ts';
 
 /** What is left for later is said like this, or with an empty line. */
-const later = new Set(['', '?', 'later']);
+const later = new Set(['', '?', 'later', 'unknown', 'not known', 'don’t know', "don't know"]);
 
 /** What was said and gives no key, in the words it was said in. */
 export interface SaidBesides {

@@ -20,16 +20,16 @@ const ofJobs = keptFlat(outOfOrderIn);
 
 function outOfOrderIn(job: Job): readonly Problem[] {
   const began = { file: job.file, path: ['date'] };
-  const early = (day: Day | undefined, at: Place, what: string): readonly Problem[] =>
+  const early = (day: Day | undefined, at: Place, what: string, ...keys: readonly string[]): readonly Problem[] =>
     day === undefined || day >= job.date.from
       ? []
-      : [outOfOrder(at, `${what} ${day}, before this record began on ${job.date.from}.`, began)];
+      : [outOfOrder(below(at, ...keys), `${what} ${day}, before this record began on ${job.date.from}.`, began)];
   return [
-    ...job.work.flatMap((entry) => early(entry.promised, below(entry.at, 'promised'), 'Promised for')),
-    ...job.parts.flatMap((part) => early(part.promised, below(part.at, 'promised'), 'Promised for')),
-    ...job.parts.flatMap((part) => early(part.core?.returnBy, below(part.at, 'core', 'return by'), 'To go back by')),
-    ...job.findings.flatMap((finding) => early(finding.until, below(finding.at, 'until'), 'May wait until')),
-    ...(job.releases ?? []).flatMap((release) => early(release.until, below(release.at, 'until'), 'Released until')),
+    ...job.work.flatMap((entry) => early(entry.promised, entry.at, 'Promised for', 'promised')),
+    ...job.parts.flatMap((part) => early(part.promised, part.at, 'Promised for', 'promised')),
+    ...job.parts.flatMap((part) => early(part.core?.returnBy, part.at, 'To go back by', 'core', 'return by')),
+    ...job.findings.flatMap((finding) => early(finding.until, finding.at, 'May wait until', 'until')),
+    ...(job.releases ?? []).flatMap((release) => early(release.until, release.at, 'Released until', 'until')),
     ...minutes(job),
   ];
 }

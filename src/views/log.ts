@@ -88,9 +88,17 @@ function firstWords(context: ViewContext, job: Job): readonly Paragraph[] {
   return made;
 }
 
-function firstOf({ prose }: ViewContext, job: Job): readonly Paragraph[] {
-  const [first] = job.body.trim() === '' ? [] : prose(job.body);
+function firstOf({ prose }: ViewContext, { body }: Job): readonly Paragraph[] {
+  const [first] = body.trim() === '' ? [] : prose(beginning(body));
   return first?.kind === 'paragraph' ? [first] : [];
+}
+
+/** As far as the first empty line: what stands below changes nothing above it, but where a name in brackets may be explained there. */
+function beginning(body: string): string {
+  const from = body.search(/[^\n]/);
+  const end = body.indexOf('\n\n', from);
+  const first = end < 0 ? body : body.slice(from, end);
+  return first.includes('[') ? body : first;
 }
 
 /** What was done, an item for each verb: `Removed cylinder head, barrels`, `Drained gearbox oil`, `5 readings`. */

@@ -26,18 +26,31 @@ export function nameIn(machines: readonly FrontLines[]): (one: FrontLines) => st
   return ({ folder, name }) => (names.filter((other) => other === name).length > 1 ? `${name} (${folder})` : name);
 }
 
+/** The point that each machine is held at first, for those after it are held as well; all of them stand on its own page. */
 export function heldTable(machines: readonly FrontLines[], say: Say): Block {
   const name = nameIn(machines);
   return {
     type: 'table',
-    columns: [column(say('Machine'), 4), column(say('Hold points'), 10)],
+    columns: [
+      column(say('Machine'), 4),
+      column(say('Held at'), 7),
+      column(say('Checks open'), 3, 'right'),
+      column(say('After it'), 4),
+    ],
     rows: machines.flatMap((one): readonly Row[] => {
-      if (one.held.length === 0) return [];
-      const points = one.held.map(({ id, title, ours, open }): Text => {
-        const why = open === 0 ? '' : `, ${countOf(open, say('check open'), say('checks open'))}`;
-        return [...into(one.folder, `hold-points.html#${id}`, ours ? say(title) : title), why];
-      });
-      return [row(name(one), joined(points))];
+      const [first, ...others] = one.held;
+      if (first === undefined) return [];
+      const { id, title, ours, open } = first;
+      return [
+        row(
+          name(one),
+          into(one.folder, `hold-points.html#${id}`, ours ? say(title) : title),
+          open === 0 ? say('not all records can be read') : count(open),
+          others.length === 0
+            ? ''
+            : into(one.folder, 'hold-points.html', `${count(others.length)}\u00a0${say('more held')}`),
+        ),
+      ];
     }),
     empty: say('Nothing is held, by the records.'),
     use: 'read',
@@ -66,9 +79,9 @@ export function dueTable(machines: readonly FrontLines[], say: Say): Block {
   };
 }
 
-/** The bound that comes first; the others stand on the page of the machine. */
+/** The bound that comes first; that it is the first is said where the others stand, on the page of the machine. */
 function firstOf(why: string): string {
-  return why.split('; ')[0] ?? why;
+  return (why.split('; ')[0] ?? why).replace(/^first /u, '');
 }
 
 /** So many lines, the most pressing first, keep the page small with any number of machines. */

@@ -3,12 +3,14 @@ import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { frontLines } from '../../src/compose/front-lines.ts';
+import { composeWorkshop } from '../../src/compose/workshop-page.ts';
 import { keptTerminal } from '../../src/command/workshop/kept-terminal.ts';
 import { buildMachine } from '../../src/command/workshop/machine-build.ts';
 import { readMachine } from '../../src/command/read-machine.ts';
 import { packageFolder } from '../../src/disk.ts';
 import { book, job, part } from '../book/records.ts';
 import { put } from '../command/small-machine.ts';
+import { blockText } from '../goldens/sheet-text.ts';
 import { buildShed, jobOf, named, pageText, record, shed } from './shed.ts';
 
 let folder = '';
@@ -80,4 +82,19 @@ test('a mark that is not whole counts for nothing', async () => {
   writeFileSync(join(out, '.splitpin-workshop.json'), '{"key": "half');
   expect((await buildShed(folder)).code).toBe(0);
   expect(pageText(join(out, 'index.html'))).toMatch(/Dunlin 250 .* Wagtail 125/u);
+});
+
+test('the front page names the point that each machine is held at first, and how many more there are', () => {
+  const lines = ['tern-350', 'finch-125'].map((name) => {
+    const { binder } = readMachine(join(packageFolder(), 'tests/fixtures', name), '2026-11-14', {});
+    if (binder === undefined) throw new Error(`${name} cannot be read`);
+    return frontLines(name, binder.book);
+  });
+  const page = composeWorkshop({ machines: lines, stopped: [], asked: [], words: [] })
+    .blocks.map(blockText)
+    .join('\n\n');
+  const text = page.replaceAll('\u00a0', ' ');
+  expect(text).toContain('Brackwell Tern 350 | Before the engine is turned at all | 1 | 4 more held');
+  expect(text).toContain('Tollgate Finch 125 | Before money is spent | 5 | 5 more held');
+  expect(text).toMatch(/Brackwell Tern 350 \| Engine oil[^|]*\| overdue \| by date on 20 March 2026, 239 days over/u);
 });

@@ -10,13 +10,18 @@ export function relativeHref(from: string, target: string): string {
   const fragment = hash < 0 ? '' : `#${encodeURIComponent(target.slice(hash + 1))}`;
   if (file === '' || (file === from && fragment !== '')) return fragment;
   // Nearly all lead to a file beside the page or below it.
-  const folder = from.slice(0, from.lastIndexOf('/') + 1);
+  const folder = folderOf(from);
   if (file.startsWith(folder)) return inAddress(file.slice(folder.length)) + fragment;
   const start = from.split('/').slice(0, -1);
   const end = file.split('/');
   const shared = sharedFolders(start, end);
   const up = '../'.repeat(start.length - shared);
   return up + inAddress(end.slice(shared).join('/')) + fragment;
+}
+
+/** The folder a file lies in, with the slash at its end; nothing at the top. */
+export function folderOf(file: string): string {
+  return file.slice(0, file.lastIndexOf('/') + 1);
 }
 
 /** Each name on the way as it stands in an address; our own names are plain. */

@@ -1,6 +1,6 @@
 // What the drawing of one page needs to know besides its blocks: where the page stands, and how deep its headings are.
 import type { SiteFrame } from './site-frame.ts';
-import { relativeHref } from './href.ts';
+import { folderOf, relativeHref } from './href.ts';
 
 export interface Scope {
   readonly site: SiteFrame;
@@ -29,7 +29,7 @@ function hrefsFrom(site: SiteFrame, folder: string): Map<string, string> {
 export function pageScope(site: SiteFrame, file: string): Scope {
   const above: number[] = [];
   let count = 0;
-  const known = hrefsFrom(site, file.slice(0, file.lastIndexOf('/') + 1));
+  const known = hrefsFrom(site, folderOf(file));
   const href = (target: string): string => {
     // Seen from one folder a file has one address, but for the page itself.
     if (target.startsWith(file)) return relativeHref(file, target);

@@ -122,7 +122,7 @@ function atPace(say: (words: string) => string, { projected, left: rest }: DueLi
 }
 
 /** Numbers keep to their units at the end of a line. */
-function unbroken(text: string): string {
+export function unbroken(text: string): string {
   return text.replaceAll(/(\d) (?=\p{L})/gu, '$1\u00a0');
 }
 

@@ -3,6 +3,7 @@ import { table, tableIds } from '../table/table.ts';
 import type { Source } from '../records/model.ts';
 import type { Block, Row } from '../sheet/sheet.ts';
 import { column, heading, joined, lines, row, stack } from './wording/blocks.ts';
+import { unbroken } from './service-due.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
 
@@ -56,7 +57,7 @@ function corrected({ book, say }: ViewContext): readonly Block[] {
       : [
           row(
             name,
-            [{ kind: 'struck', text: source.corrected.was }],
+            [{ kind: 'struck', text: unbroken(source.corrected.was) }],
             source.corrected.why,
             joined([source.title, source.page], ', '),
           ),

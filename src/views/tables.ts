@@ -36,9 +36,10 @@ export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] 
     },
     {
       type: 'table',
-      columns: columns.map(({ name, unit }) =>
-        unit === '' ? column(name, 3) : column(`${name}, ${asSet(unit)}`, 3, 'right'),
-      ),
+      columns: columns.map(({ name, unit }, at) => {
+        const numbers = unit !== '' || (at > 0 && rows.every(({ cells }) => isNumber(cells[name] ?? '')));
+        return column(unit === '' ? name : `${name}, ${asSet(unit)}`, 3, numbers ? 'right' : 'left');
+      }),
       rows: rows.map((one) =>
         row(
           ...columns.map(({ name, unit }) => {
@@ -51,4 +52,9 @@ export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] 
       use: 'read',
     },
   ];
+}
+
+/** Whether a cell has nothing but a number, or nothing. */
+function isNumber(cell: string): boolean {
+  return /^(?:[-−]?\d+(?:\.\d+)?)?$/u.test(cell);
 }

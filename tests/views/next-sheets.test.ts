@@ -17,7 +17,7 @@ const planned = (kind: string): string =>
   record(
     `title: Planned\ndate: 2026-12-05\nkind: ${kind}\nstate: planned\nprocedures: [wheel-rear-out]\nreadings: [{item: rear tread}]`,
   );
-const oilDue = makerFile('services:\n  - {id: oil, item: Gearbox oil, action: renew, every: 6 months}');
+const oilDue = makerFile('services:\n  - {id: oil, item: Gearbox oil, do: renew, every: 6 months}');
 const oilDone = record('title: Oil\ndate: 2025-01-05\nkind: service\nstate: done\nservices: [oil]');
 
 describe('next sheets to print', () => {

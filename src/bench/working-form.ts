@@ -157,6 +157,7 @@ function answerParts(calculation: Calculation, worked: Worked, say: Say): readon
   const results = resultLines(calculation, worked);
   const missing = worked.doubts.filter(isMissing);
   const others = worked.doubts.filter((doubt) => !isMissing(doubt));
+  if (results.length + worked.doubts.length === 0) return [part('p', say('Nothing to say with these values.'))];
   return [
     ...(results.length === 0
       ? []

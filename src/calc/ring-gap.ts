@@ -15,8 +15,8 @@ export const ringGap = calculation({
   },
   outputs: {
     common: result('', 'common gap', millimetre, 2, 'bore'),
-    added: result('Δg', 'added by the bore', millimetre, 4, 'bore'),
-    gap: result('', 'gap in this bore', millimetre, 2, 'bore'),
+    added: result('Δg', 'added by the bore', millimetre, 4, 'growth'),
+    gap: result('', 'gap in this bore', millimetre, 2, 'gap'),
   },
   range: 'The maker’s gap governs; the common gap is for cast rings of air-cooled engines (memory).',
   source: 'Geometry; rule of 0.003 to 0.004 mm for each mm from memory.',

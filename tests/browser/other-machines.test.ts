@@ -131,6 +131,22 @@ describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/fi
       expect(standing).toBeGreaterThan(5);
     });
 
+    it('take a bare number in the unit that stands beside its field, inches where the machine is measured in them', async () => {
+      const inches = book?.records.machine.units === 'imperial';
+      const { page } = await openPage(browser, folder, 'calculations/wrench-setting.html', {
+        width: 360,
+        scheme: 'light',
+      });
+      const beside = await page.locator('label[for="wrench-setting-torque"] .about').innerText();
+      expect(beside).toBe(inches ? 'lbf·ft' : 'N·m');
+      const said = await typed(page, { torque: '25', length: '14', extension: '2' });
+      expect(said.results[0]).toContain(inches ? '21.9\u00a0lbf·ft' : '21.9\u00a0N·m');
+      await page.goto(addressOf(folder, 'calculations/torque-slip.html'));
+      const nothing = await typed(page, { torque: '22 N·m', neighbours: '22 N·m; 24 N·m' });
+      expect(nothing.text).toBe('Nothing to say with these values.');
+      await page.context().close();
+    });
+
     it('stay within a leaf, every sheet of them', async () => {
       const sheets = pages.filter((file) => file.startsWith('sheets/'));
       // What is left of A4 between its margins.

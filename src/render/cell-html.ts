@@ -4,21 +4,26 @@ import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
 import { textHtml } from './text-html.ts';
 
-/** How the cells of a column are set: worked out once for all its rows. */
+/** How the cells of a column begin: worked out once for all its rows, with the head where narrow screens show it in the cell. */
 export interface CellSetting {
-  readonly align: string;
-  /** The head of the column as an attribute, where narrow screens show it in the cell. */
-  readonly head: string;
+  readonly plain: string;
+  readonly big: string;
 }
 
-const unknown: CellSetting = { align: '', head: '' };
+const unknown: CellSetting = { plain: '<td>', big: '<td class="big">' };
 
 /** Settings of the columns of a table. */
 export function cellSettings(columns: readonly Column[], withHeads: boolean): readonly CellSetting[] {
-  return columns.map(({ head, align }, at) => ({
-    align: align === undefined || align === 'left' ? '' : align,
-    head: withHeads && head !== '' && !leads(columns, at) ? ` data-head="${escapeHtml(head)}"` : '',
-  }));
+  return columns.map(({ head, align }, at) => {
+    const classes = align === undefined || align === 'left' ? [] : [align];
+    const told = withHeads && head !== '' && !leads(columns, at) ? ` data-head="${escapeHtml(head)}"` : '';
+    return { plain: opened(classes, told), big: opened([...classes, 'big'], told) };
+  });
+}
+
+/** In one piece, for it stands in every row. */
+function opened(classes: readonly string[], told: string): string {
+  return ['<td', classes.length === 0 ? '' : ` class="${classes.join(' ')}"`, told, '>'].join('');
 }
 
 /** The first column has its head above the table, and what a tick is for stands beside it: neither needs it in every cell. */
@@ -40,14 +45,13 @@ export function cellsHtml(cells: readonly Cell[], settings: readonly CellSetting
   return html;
 }
 
-function cellHtml(cell: Cell, { align, head }: CellSetting, scope: Scope): string {
+function cellHtml(cell: Cell, { plain, big }: CellSetting, scope: Scope): string {
   const text =
     (cell.shows === undefined ? '' : previewHtml(cell.shows, scope)) +
     (cell.text === undefined ? '' : textHtml(cell.text, scope));
-  const classes = cell.big === true ? `${align} big`.trim() : align;
   const inside = cell.box === undefined ? text : boxHtml(cell, text);
   if (inside === '') return '<td></td>';
-  return classes === '' ? `<td${head}>${inside}</td>` : `<td class="${classes}"${head}>${inside}</td>`;
+  return `${cell.big === true ? big : plain}${inside}</td>`;
 }
 
 /** The small picture of a sheet, leading to the same at its full size; A4 or nearly so, which keeps its place while it is loaded. */

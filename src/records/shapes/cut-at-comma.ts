@@ -11,15 +11,16 @@ function meant(begun: string, rest: string): string {
   return `${begun} ${rest} or ${begun}.${rest}, whichever is meant`;
 }
 
+const none: ReadonlySet<string> = new Set();
+
 /** Refuses a number that was cut in two, once; gives the two keys that are left of it, neither of which is to be read. */
 export function cutAtComma(tree: Branch, spot: Spot | undefined, desk: Desk): ReadonlySet<string> {
-  const keys = Object.keys(tree);
-  const rest = keys.find((key) => /^\d+(?:\s|$)/u.test(key) && tree[key] === null);
-  if (rest === undefined) return new Set();
+  const rest = Object.keys(tree).find((key) => tree[key] === null && /^\d+(?:\s|$)/u.test(key));
+  if (rest === undefined) return none;
   const cut = Object.entries(tree).find(
     (entry): entry is [string, string] => typeof entry[1] === 'string' && /^[-+−]?\d+$/u.test(entry[1]),
   );
-  if (cut === undefined) return new Set();
+  if (cut === undefined) return none;
   const [key, begun] = cut;
   const message = `“${begun},${rest}” is cut in two at its comma.`;
   const hint = `In braces a comma ends the value: write ${meant(begun, rest)}.`;

@@ -45,7 +45,11 @@ export type Out<F extends Fields> = { readonly [K in Exclude<keyof F, OptionalNa
   readonly [K in OptionalNames<F>]?: ValueOf<F[K]>;
 };
 
-interface Group {
+/** A group of fields by what is asked of them; `F` tells whose they are. */
+interface Group<F extends Fields = Fields> {
+  readonly fields: F;
+  /** Names that are there in every group that was read. */
+  readonly always: readonly string[];
   readonly byKey: ReadonlyMap<string, readonly [name: string, field: Field<unknown>]>;
   readonly needed: readonly (readonly [name: string, key: string, field: Field<unknown>])[];
   readonly filled: readonly (readonly [name: string, field: Field<unknown>])[];
@@ -58,7 +62,7 @@ export function group<const F extends Fields>(fields: F): Shape<Out<F>> {
   return {
     read: (tree, spot, desk) => {
       const found: Record<string, unknown> = {};
-      return fill(found, keys, tree, spot, desk) && isFilled(found, fields) ? found : undefined;
+      return fill(found, keys, tree, spot, desk) && isFilled(found, keys) ? found : undefined;
     },
     told: { kind: 'record', fields: keys.told },
   };
@@ -71,7 +75,7 @@ export function wholeFile<const F extends Fields>(fields: F): Shape<Out<F>> {
     read: (tree, spot, desk) => {
       const found: Record<string, unknown> = {};
       fill(found, keys, tree, spot, desk);
-      return isFilled(found, fields) ? found : undefined;
+      return isFilled(found, keys) ? found : undefined;
     },
     told: { kind: 'record', fields: keys.told },
   };
@@ -83,17 +87,15 @@ export function entry<const F extends Fields>(fields: F): Shape<Out<F> & { reado
   return {
     read: (tree, spot, desk) => {
       const found: Record<string, unknown> & { readonly at: Place } = { at: placeOf(desk, spot) };
-      return fill(found, keys, tree, spot, desk) && isFilled(found, fields) ? found : undefined;
+      return fill(found, keys, tree, spot, desk) && isFilled(found, keys) ? found : undefined;
     },
     told: { kind: 'record', fields: keys.told },
   };
 }
 
 /** Every field that is always there is there; each was read by its own shape. */
-function isFilled<T extends object, F extends Fields>(found: T, fields: F): found is T & Out<F> {
-  for (const name in fields) {
-    if (fields[name]?.presence !== 'optional' && !Object.hasOwn(found, name)) return false;
-  }
+function isFilled<T extends object, F extends Fields>(found: T, { always }: Group<F>): found is T & Out<F> {
+  for (const name of always) if (!Object.hasOwn(found, name)) return false;
   return true;
 }
 
@@ -183,9 +185,11 @@ function unknownKey(desk: Desk, spot: Spot, value: Tree, keys: Group): void {
   refuse(desk, spot, 'key-unknown', `“${spot.key}” is not a key that belongs here.`, hint, 'at key');
 }
 
-function groupOf(fields: Fields): Group {
+function groupOf<F extends Fields>(fields: F): Group<F> {
   const list = Object.entries(fields).map(([name, field]) => [name, field.key ?? spaced(name), field] as const);
   return {
+    fields,
+    always: list.filter(([, , field]) => field.presence !== 'optional').map(([name]) => name),
     byKey: new Map(list.map(([name, key, field]) => [key, [name, field]])),
     needed: list.filter(([, , field]) => field.presence === 'needed'),
     filled: list.filter(([, , field]) => field.presence === 'filled in').map(([name, , field]) => [name, field]),

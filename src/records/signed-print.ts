@@ -1,22 +1,26 @@
 // The print of a signed record: a few letters over its words, written under `signed` by whoever signs, so that a later change shows.
 
-/** A line of the front matter that goes on with the value begun above it. */
-const goesOn = /^[\s-]/u;
-
 /** Front matter of the record without its own `signed` key, which is written last; line ends and spaces at them do not count. */
 function withoutSignature(text: string): string {
   const even = evenLines(text);
   const fences = /^---$/gmu;
-  const [open, close] = [fences.exec(even)?.index, fences.exec(even)?.index];
+  const [open, close = even.length] = [fences.exec(even)?.index, fences.exec(even)?.index];
   if (open === undefined) return even.trim();
-  const front = even.slice(open, close);
-  if (!front.includes('\nsigned:')) return even.trim();
-  let inside = false;
-  const kept = front.split('\n').filter((line) => {
-    inside = line.startsWith('signed:') || (inside && goesOn.test(line));
-    return !inside;
-  });
-  return (even.slice(0, open) + kept.join('\n') + (close === undefined ? '' : even.slice(close))).trim();
+  let [kept, from] = ['', 0];
+  for (let at = even.indexOf(signature, open); at >= 0 && at < close; at = even.indexOf(signature, from)) {
+    kept += even.slice(from, at);
+    from = endOfValue(even, at + 1, close);
+  }
+  return (kept + even.slice(from)).trim();
+}
+
+const signature = '\nsigned:';
+
+/** Where the value begun on a line ends: before the first line that is not further in and no item of a list. */
+function endOfValue(text: string, begin: number, close: number): number {
+  let end = text.indexOf('\n', begin);
+  while (end >= 0 && end + 1 < close && /[^\S\n]|-/u.test(text.charAt(end + 1))) end = text.indexOf('\n', end + 1);
+  return end < 0 ? text.length : end;
 }
 
 /** Most texts are so as they come, and are not taken apart. */

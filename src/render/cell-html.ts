@@ -4,26 +4,27 @@ import { escapeHtml } from './escape.ts';
 import type { Scope } from './scope.ts';
 import { textHtml } from './text-html.ts';
 
-/** How the cells of a column begin: worked out once for all its rows, with the head where narrow screens show it in the cell. */
+/** How the cells of a column are set: worked out once for all its rows. */
 export interface CellSetting {
-  readonly plain: string;
-  readonly big: string;
+  /** The beginning of a cell in one piece, for it stands in every row. */
+  readonly begin: string;
+  readonly align: string;
+  /** The head of the column as an attribute, where narrow screens show it in the cell. */
+  readonly head: string;
 }
 
-const unknown: CellSetting = { plain: '<td>', big: '<td class="big">' };
+const unknown: CellSetting = { begin: '<td>', align: 'left', head: '' };
 
 /** Settings of the columns of a table. */
 export function cellSettings(columns: readonly Column[], withHeads: boolean): readonly CellSetting[] {
-  return columns.map(({ head, align }, at) => {
-    const classes = align === undefined || align === 'left' ? [] : [align];
+  return columns.map(({ head, align = 'left' }, at) => {
     const told = withHeads && head !== '' && !leads(columns, at) ? ` data-head="${escapeHtml(head)}"` : '';
-    return { plain: opened(classes, told), big: opened([...classes, 'big'], told) };
+    return { begin: beginOf(align === 'left' ? '' : align, told), align, head: told };
   });
 }
 
-/** In one piece, for it stands in every row. */
-function opened(classes: readonly string[], told: string): string {
-  return ['<td', classes.length === 0 ? '' : ` class="${classes.join(' ')}"`, told, '>'].join('');
+function beginOf(classes: string, head: string): string {
+  return ['<td', classes === '' ? '' : ` class="${classes}"`, head, '>'].join('');
 }
 
 /** The first column has its head above the table, and what a tick is for stands beside it: neither needs it in every cell. */
@@ -45,13 +46,14 @@ export function cellsHtml(cells: readonly Cell[], settings: readonly CellSetting
   return html;
 }
 
-function cellHtml(cell: Cell, { plain, big }: CellSetting, scope: Scope): string {
+function cellHtml(cell: Cell, { begin, align, head }: CellSetting, scope: Scope): string {
   const text =
     (cell.shows === undefined ? '' : previewHtml(cell.shows, scope)) +
     (cell.text === undefined ? '' : textHtml(cell.text, scope));
   const inside = cell.box === undefined ? text : boxHtml(cell, text);
   if (inside === '') return '<td></td>';
-  return `${cell.big === true ? big : plain}${inside}</td>`;
+  const begun = cell.big === true ? beginOf(align === 'left' ? 'big' : `${align} big`, head) : begin;
+  return `${begun}${inside}</td>`;
 }
 
 /** The small picture of a sheet, leading to the same at its full size; A4 or nearly so, which keeps its place while it is loaded. */

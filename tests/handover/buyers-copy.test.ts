@@ -186,13 +186,17 @@ In all £313.71, and 17.31 GBP for the tube.
   const folder = { ...small, 'jobs/2024-05-09-bills.md': job };
   expect(textOf(copyOf(folder))).toContain(job);
   const without = copyOf(folder, undefined, { ...noChoices, withoutPrices: true });
-  expect(textOf(without)).not.toMatch(/43\.17|17\.31|71\.13|313|7\.13/u);
+  expect(textOf(without)).not.toMatch(/43\.17|17\.31|71\.13|313\.71|7\.13/u);
   const { binder, wrong } = binderOfCopy(without);
   expect(wrong).toEqual([]);
-  const all = JSON.stringify(binder?.sheets.map(({ blocks }) => blocks));
+  // Of a drawing only the words: its lines lie anywhere.
+  const all = JSON.stringify(
+    binder?.sheets.map(({ blocks }) => blocks),
+    (_, value: unknown) => (typeof value === 'number' ? undefined : value),
+  );
   expect(all).not.toContain('0.00\u00a0GBP');
   expect(all).toContain('No amount goes with this copy');
-  expect(all).not.toMatch(/43\.17|17\.31|71\.13|313|7\.13/u);
+  expect(all).not.toMatch(/43\.17|17\.31|71\.13|313\.71|7\.13/u);
 });
 
 test.each([

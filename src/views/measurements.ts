@@ -79,10 +79,14 @@ function follows(context: ViewContext, series: Series): readonly Block[] {
 
 function bounds(context: ViewContext, series: Series): readonly Block[] {
   const { say } = context;
-  const standard = series.limit?.standard ?? series.setting?.range;
+  const { limit, setting } = series;
+  const set = setting?.value.kind === 'read' ? valueText(setting.value) : undefined;
   const inForce = joined([
-    standard === undefined ? undefined : `${say('Standard')} ${printRange(standard)}`,
-    series.limit?.limit === undefined ? undefined : `${say('limit')} ${printRange(series.limit.limit)}`,
+    limit?.standard === undefined ? undefined : `${say('Standard')} ${printRange(limit.standard)}`,
+    limit?.limit === undefined ? undefined : `${say('limit')} ${printRange(limit.limit)}`,
+    // What is set has no standard of a new part.
+    set === undefined ? undefined : `${say('By the book')} ${set}`,
+    setting?.range === undefined ? undefined : `${say('range')} ${printRange(setting.range)}`,
     sharedWords(context, series),
   ]);
   const texts: readonly Text[] = [

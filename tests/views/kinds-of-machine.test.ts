@@ -170,3 +170,9 @@ it('speaks one dialect of tyres and carburettors all through', () => {
     );
   expect(sheetSays(tern, 'plating-batch')).not.toContain('carburettor');
 });
+
+it('says of a setting what the book says, and of a half-read digit that nothing is judged by it', () => {
+  expect(pageSays(tern, 'measurements.html')).toContain('By the book 11/32 in; range 5/16 to 3/8 in');
+  expect(pageSays(tern, 'measurements.html')).toContain('Standard 110 to 130 psi; limit 90 psi min');
+  expect(pageSays(wren, 'measurements.html')).toMatch(/4\?\.8 bar[^\n]*not read in full, so not judged/u);
+});

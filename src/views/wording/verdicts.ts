@@ -14,6 +14,11 @@ const worstFirst: readonly Verdict[] = [
   'no limit known',
 ];
 
+/** `4?.8 bar`: a digit could not be told. */
+function isHalfRead({ value, corrected }: SeriesPoint): boolean {
+  return value.kind === 'words' && /\d\?|\?\.?\d/u.test(value.text) && corrected === undefined;
+}
+
 /** So many positions are named; of more it is said how many. */
 const mostNamed = 2;
 
@@ -24,7 +29,7 @@ export function verdictsText(
   nameOf: (position: string) => string = (position) => position,
 ): string {
   const worst = worstFirst.find((verdict) => points.some((point) => point.verdict === verdict));
-  if (worst === undefined) return '';
+  if (worst === undefined) return points.some(isHalfRead) ? say('not read in full, so not judged') : '';
   const those = points.filter((point) => point.verdict === worst);
   const judged = points.filter((point) => point.verdict !== undefined);
   if (those.length === judged.length) return say(worst);

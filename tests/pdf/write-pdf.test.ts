@@ -7,6 +7,7 @@ import { createHash } from 'node:crypto';
 import { inflateSync } from 'node:zlib';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { shape } from '../../src/pdf/faces.ts';
 import type { Block } from '../../src/sheet/sheet.ts';
 import { longHistory } from './long-history.ts';
 import { everyBlock, sheetOf } from './sample-sheets.ts';
@@ -199,6 +200,25 @@ describe('a sheet as PDF', () => {
     expect(pages.join(' ')).toContain('The photo is not at hand: photos/missing.jpg');
   });
 
+  it('gives every character back, whatever byte the number of its glyph has', async () => {
+    // More glyphs than one byte numbers: among them those whose bytes are parentheses, a backslash and line ends.
+    const all = Array.from({ length: 700 }, (_, index) => String.fromCodePoint(0x21 + index)).filter(
+      (character) => /^[\p{L}\p{N}\p{P}\p{S}]$/u.test(character) && shape(character, 'regular').missing.length === 0,
+    );
+    expect(all.length).toBeGreaterThan(300);
+    const words = all.map((character) => character + character);
+    const made = await makePdf(
+      sheetOf([{ type: 'prose', paragraphs: [{ kind: 'paragraph', text: words.join(' ') }] }]),
+    );
+    const document = await openPdf(made.bytes);
+    const texts = await Promise.all(
+      Array.from({ length: made.pages }, async (_, page) => pageText(document, page + 1)),
+    );
+    // The reading program gives the Greek letter for the sign of a millionth.
+    const asRead = (text: string): string => text.normalize('NFC').replaceAll('\u00b5', '\u03bc');
+    const found = new Set(asRead(texts.join(' ')).split(/\s+/));
+    expect(words.filter((word) => !found.has(asRead(word)))).toEqual([]);
+  });
   it('prints a character that no font has as its code point, and tells', async () => {
     const made = await makePdf(
       sheetOf([

@@ -116,7 +116,9 @@ function parted(blank: Blank): { readonly shared: string; readonly label: string
   // Words that end otherwise than in the head of their column are one sentence, whatever commas it has.
   const head = column.toLowerCase();
   const endsInHead = [': ', ', ', ', back '].some((between) => asks.toLowerCase().endsWith(between + head));
-  if (kind === 'tick' && head !== '' && !endsInHead) return { shared: asks, label: head };
+  // A step that takes nothing off is done, though its tick stands under “off”.
+  if (kind === 'tick' && head !== '' && !endsInHead)
+    return { shared: asks, label: head === 'off' ? ofKind.tick : head };
   const at = Math.max(asks.lastIndexOf(', '), asks.lastIndexOf(': '));
   return at < 0 ? { shared: asks, label: asks } : { shared: asks.slice(0, at), label: asks.slice(at + 2) };
 }

@@ -22,11 +22,11 @@ describe('the page of a job on a telephone', () => {
   it('asks off, on and the condition of a part in one place', () => {
     expect(labels(teardown, 'cylinder head')).toEqual(['off', 'back on', 'Condition, photo no.']);
   });
-  it('cuts no sentence into a question and its answer', () => {
-    expect(labels(teardown, 'Pistons down; base nuts off')).toEqual(['off', 'Condition, photo no.']);
+  it('cuts no sentence into a question and its answer, and says done of what takes nothing off', () => {
+    expect(labels(teardown, 'Pistons down; base nuts off')).toEqual(['done', 'Condition, photo no.']);
     const look = teardown.find(({ asks }) => asks.startsWith('Look before you wipe'));
     expect(look?.asks).toMatch(/tag in it$/u);
-    expect(look?.fields.map(({ label }) => label)).toEqual(['off', 'Condition, photo no.']);
+    expect(look?.fields.map(({ label }) => label)).toEqual(['done', 'Condition, photo no.']);
   });
   it('has found and left of a service below what is done', () => {
     const service = lotsOf('plugs-and-battery', 'Service');

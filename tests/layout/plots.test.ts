@@ -52,6 +52,14 @@ describe('drawPlot', () => {
     expect(((c?.y ?? 0) - (b?.y ?? 0)) / ((b?.y ?? 0) - (a?.y ?? 0))).toBeCloseTo(2, 1);
   });
 
+  it('sets a long name of a series on several lines, and cuts none of its words', () => {
+    const names = ['left; cold, oiled; piston +0.50 left fitted', 'right; cold, dry; piston +0.50 left fitted'];
+    const series = names.map((name) => ({ ...plot.series[0], name, mark: 'dot', line: 'solid', points: [] }) as const);
+    const said = words(drawPlot(plotWith({ series }), { width: 200, height: 220 })).join(' ');
+    for (const name of names) expect(said).toContain(name);
+    expect(said).not.toContain('…');
+  });
+
   it('always takes in the limits and names them', () => {
     const far = plotWith({ limits: [{ name: 'limit', y: 99, line: 'dashed' }] });
     expect(words(drawPlot(far, size))).toContain('limit');

@@ -29,6 +29,7 @@ export const historyCover = defineView({
 
 function facts({ book, say }: ViewContext): Block {
   const { jobs, machine } = book.records;
+  const { now, statement } = book.odometer;
   const days = jobs
     .filter((job) => job.state !== 'planned')
     .map((job) => job.date.from)
@@ -48,7 +49,11 @@ function facts({ book, say }: ViewContext): Block {
         say('there is no record from before'),
       ),
       ...fact(say('Last record'), last === undefined ? undefined : dayText(last)),
-      ...fact(say('Distance'), distanceText(say, book.odometer.now)),
+      ...fact(
+        say('Distance'),
+        distanceText(say, now),
+        now.machine !== undefined && statement.word === 'not actual' ? say('not actual, as said below') : undefined,
+      ),
       ...fact(
         say('Open findings'),
         joined(

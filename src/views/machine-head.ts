@@ -33,7 +33,7 @@ export const machineHead = defineView({
 
 function identity({ book, say }: ViewContext): readonly Fact[] {
   const { machine } = book.records;
-  const { now } = book.odometer;
+  const { now, statement } = book.odometer;
   return [
     ...fact(say('Make'), machine.make),
     ...fact(say('Model'), machine.model),
@@ -43,6 +43,8 @@ function identity({ book, say }: ViewContext): readonly Fact[] {
     ...fact(
       say('Distance of the machine'),
       now.machine === undefined ? say('not known') : [inlineFigure(now.machine, 'distance-now')],
+      // A sum of what its clocks counted is not yet what it was ridden.
+      now.machine !== undefined && statement.word === 'not actual' ? say('not actual, as said below') : undefined,
     ),
     ...fact(say('Last reading'), now.job === undefined ? undefined : dayText(now.day)),
   ];

@@ -176,3 +176,12 @@ it('says of a setting what the book says, and of a half-read digit that nothing 
   expect(pageSays(tern, 'measurements.html')).toContain('Standard 110 to 130 psi; limit 90 psi min');
   expect(pageSays(wren, 'measurements.html')).toMatch(/4\?\.8 bar[^\n]*not read in full, so not judged/u);
 });
+
+it('marks a distance that its clocks do not bear out beside its figure, and none that nothing speaks against', () => {
+  const bought = machineFile.replace('from: {date: 1958-06, reads: 0 mi}', 'from: {date: 2026-11-07, reads: 21044 mi}');
+  const intake = 'title: Intake\ndate: 2026-11-07\nkind: intake\nstate: done\nodometer: 21044 mi';
+  const bike = smallBinder({ 'machine.yaml': bought, 'jobs/2026-11-07-intake.md': record(intake) });
+  for (const sheet of ['machine-card', 'history'])
+    expect(sheetSays(bike, sheet)).toMatch(/Distance[^\n]*21.044 mi[^\n]*\(not actual, as said below\)/u);
+  expect(sheetSays(tern, 'machine-card')).not.toContain('not actual');
+});

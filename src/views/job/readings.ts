@@ -34,12 +34,12 @@ function readings(context: ViewContext, job: Job, within: string): readonly Bloc
 
 function readingRows(context: ViewContext, job: Job, reading: Reading): readonly Row[] {
   const { book } = context;
-  const positions = new Set([...reading.found, ...reading.left].map((value) => value.position));
+  const positions = positionsOf(reading);
   const how = joined([conditionText(reading.condition), instrumentName(book, reading.instrument), reading.note]);
   const name = itemName(book, reading.item);
   const points = seriesIndex(book).ofRecord(job, reading.item);
-  if (positions.size === 0) return [row(name, '', context.say('to be read'), '', how, '')];
-  return [...positions].map((position, index) => {
+  if (positions.length === 0) return [row(name, '', context.say('to be read'), '', how, '')];
+  return positions.map((position, index) => {
     const found = at(reading.found, position);
     const left = at(reading.left, position);
     const asFound = points.find((point) => point.position === position && point.side === 'found');
@@ -53,6 +53,13 @@ function readingRows(context: ViewContext, job: Job, reading: Reading): readonly
       verdict(context, left === undefined ? asFound : asLeft),
     );
   });
+}
+
+/** Each once, as found first; nearly every reading has one. */
+function positionsOf({ found, left }: Reading): readonly string[] {
+  const [one, other] = [found[0]?.position, left[0]?.position];
+  if (found.length === 1 && (left.length === 0 || (left.length === 1 && one === other))) return [one ?? ''];
+  return [...new Set([...found, ...left].map(({ position }) => position))];
 }
 
 function at(values: readonly ReadingValue[], position: string): ReadingValue | undefined {

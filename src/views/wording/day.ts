@@ -7,14 +7,24 @@ function parts(day: Day): { readonly year: string; readonly month: string; reado
   return { year: day.slice(0, 4), month, date: day.slice(8).replace(/^0/, '') };
 }
 
+/** Days said before: each page, list and table says those of its records. */
+const said = new Map<Day, string>();
+const mostSaid = 5000;
+
 /** `4 May 2024`, the same in both dialects; the spaces do not break. */
 export function dayText(day: Day): string {
+  const before = said.get(day);
+  if (before !== undefined) return before;
   const { year, month, date } = parts(day);
-  return `${date}\u00a0${month}\u00a0${year}`;
+  const text = [date, month, year].join('\u00a0');
+  if (said.size >= mostSaid) said.clear();
+  said.set(day, text);
+  return text;
 }
 
 /** `4 to 5 May 2024`, `28 April to 2 May 2024`, `May 2024`, `1969`: as much as the record knows. */
 export function spanText(span: DaySpan): string {
+  if (span.from === span.to && span.whole === undefined) return dayText(span.from);
   const from = parts(span.from);
   if (span.whole === 'year') return from.year;
   if (span.whole === 'month') return `${from.month}\u00a0${from.year}`;

@@ -30,10 +30,11 @@ function wordsOf(context: PDFContext): string | undefined {
   for (const [, object] of context.enumerateIndirectObjects()) {
     gatherStrings(object instanceof PDFRawStream ? object.dict : object, strings);
     if (!(object instanceof PDFRawStream) || isGlyphsOrPixels(object.dict)) continue;
-    const text = Buffer.from(decodePDFRawStream(object).decode()).toString('utf8');
-    if (!/\bBT\b/u.test(text)) words.push(text);
+    const bytes = Buffer.from(decodePDFRawStream(object).decode());
+    const content = bytes.toString('latin1');
+    if (isFile(object.dict) || !/\bBT\b/u.test(content)) words.push(bytes.toString('utf8'));
     else {
-      const shown = shownText(text, fonts);
+      const shown = shownText(content, fonts);
       if (shown === undefined) return undefined;
       words.push(shown);
     }
@@ -46,6 +47,12 @@ function isGlyphsOrPixels(dict: PDFDict): boolean {
   const kind = dict.get(PDFName.of('Subtype'));
   const isFontFile = ['Length1', 'N'].some((key) => dict.get(PDFName.of(key)) !== undefined);
   return kind === PDFName.of('Image') || isFontFile || kind === PDFName.of('CIDFontType0C');
+}
+
+/** What is carried inside, and what the file says of itself, are texts whatever stands in them. */
+function isFile(dict: PDFDict): boolean {
+  const type = dict.get(PDFName.of('Type'));
+  return type === PDFName.of('EmbeddedFile') || type === PDFName.of('Metadata');
 }
 
 /** Texts anywhere in an object: titles, descriptions, file names, what was typed. */
@@ -82,9 +89,14 @@ function lettersOf(font: PDFDict, context: PDFContext): GlyphLetters | undefined
     : undefined;
 }
 
-const shows = /\/([^\s/[\]<>()]+)\s+[\d.]+\s+Tf|\[([^\]]*)\]\s*TJ|<([0-9a-fA-F]*)>\s*Tj|\bET\b/gu;
+/** Texts between parentheses or as hexadecimal digits; whatever bytes they hold, nothing inside them is an operator. */
+const texts = String.raw`\((?:\\[^]|[^\\()])*\)|<[0-9a-fA-F]*>`;
+const shows = new RegExp(
+  String.raw`\/([^\s/[\]<>()]+)\s+[\d.]+\s+Tf|\[((?:${texts}|[^\](<])*)\]\s*TJ|(${texts})\s*Tj|\bET\b`,
+  'gu',
+);
 
-/** What a page shows, each run of text on a line; undefined where a glyph has no letter. */
+/** What a page shows, each run of text on a line; undefined where letters are not known, or nothing could be read of what it shows. */
 function shownText(content: string, fonts: ReadonlyMap<string, GlyphLetters>): string | undefined {
   let letters: GlyphLetters | undefined;
   let text = '';
@@ -92,14 +104,24 @@ function shownText(content: string, fonts: ReadonlyMap<string, GlyphLetters>): s
     if (font !== undefined) letters = fonts.get(font);
     else if (whole === 'ET') text += '\n';
     else {
-      const codes =
-        (many ?? `<${one ?? ''}>`)
-          .match(/<[0-9a-fA-F]*>/gu)
-          ?.join('')
-          .replaceAll(/[<>]/gu, '') ?? '';
+      const shown = (many ?? one ?? '').match(new RegExp(texts, 'gu')) ?? [];
+      const codes = shown.map(codesOf).join('');
       if (codes !== '' && letters === undefined) return undefined;
       text += letters?.(codes) ?? '';
     }
   }
-  return text;
+  return /\S/u.test(text) || !/\bT[jJ]\b/u.test(content) ? text : undefined;
+}
+
+const ends: Readonly<Record<string, string>> = { n: '\n', r: '\r', t: '\t', b: '\b', f: '\f' };
+
+/** Numbers of glyphs as hexadecimal digits; of a text between parentheses without its escapes (ISO 32000-1, 7.3.4.2). */
+function codesOf(shown: string): string {
+  const inside = shown.slice(1, -1);
+  if (shown.startsWith('<')) return inside;
+  const plain = inside.replaceAll(/\\([0-7]{1,3}|\n|[^])/gu, (_, after: string) => {
+    if (/^[0-7]/u.test(after)) return String.fromCharCode(Number.parseInt(after, 8) & 255);
+    return after === '\n' ? '' : (ends[after] ?? after);
+  });
+  return Buffer.from(plain, 'latin1').toString('hex');
 }

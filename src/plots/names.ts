@@ -10,19 +10,37 @@ const key = 22;
 const gap = 14;
 const lineHeight = 13;
 
+/** Share of a plot's height that whole names may take. */
+export const mostNames = 0.3;
+
 export interface SeriesNames {
   readonly drawn: readonly Primitive[];
   readonly height: number;
 }
 
-/** Sets the names from left to right, on further lines where the width ends; `top` is the top of the first line. */
-export function seriesNames(series: PlotBlock['series'], width: number, top: number): SeriesNames {
+/**
+ * Sets the names from left to right, on further lines where the width ends; `top` is the top of the first line. Names are whole where that
+ * takes no more than `room`; else each is cut to a line, for the field below needs its height.
+ */
+export function seriesNames(series: PlotBlock['series'], width: number, top: number, room: number): SeriesNames {
   if (series.length < 2) return { drawn: [], height: 0 };
+  const whole = setNames(series, width, top, (name) => inLines(name, width - key));
+  return whole.height <= room
+    ? whole
+    : setNames(series, width, top, (name) => [cutToRoom(name, labelSize, width - key)]);
+}
+
+function setNames(
+  series: PlotBlock['series'],
+  width: number,
+  top: number,
+  linesOf: (name: string) => readonly string[],
+): SeriesNames {
   const drawn: Primitive[] = [];
   let x = 0;
   let line = 0;
   for (const one of series) {
-    const [name = '', ...more] = inLines(one.name, width - key);
+    const [name = '', ...more] = linesOf(one.name);
     const room = key + textRoom(name, labelSize);
     if (x > 0 && (x + room > width || more.length > 0)) {
       x = 0;

@@ -6,7 +6,7 @@ import type { Primitive } from './primitive.ts';
 import { textRoom } from './room.ts';
 import { xScale, yScale } from './scales.ts';
 import { pointLabels, seriesLine, seriesMarks, seriesRoom } from './series.ts';
-import { seriesNames } from './names.ts';
+import { mostNames, seriesNames } from './names.ts';
 import { thinned } from './thinned.ts';
 
 export type { Primitive } from './primitive.ts';
@@ -23,7 +23,7 @@ export function drawPlot(
   size: { readonly width: number; readonly height: number },
 ): readonly Primitive[] {
   const block = thinned(asked, mostPoints);
-  const names = seriesNames(block.series, size.width, labelSize + 6);
+  const names = seriesNames(block.series, size.width, labelSize + 6, size.height * mostNames);
   const top = labelSize + 10 + names.height + (names.height > 0 ? 3 : 0);
   const bottom = size.height - 2 * labelSize - 10;
   const y = yScale(block, bottom, top);

@@ -1,5 +1,5 @@
 // A plot as SVG, drawn from the same primitives as on paper, once for a wide screen and once for a narrow one.
-import { seriesNames } from '../plots/names.ts';
+import { mostNames, seriesNames } from '../plots/names.ts';
 import { drawPlot, type Primitive } from '../plots/plot.ts';
 import { thinned } from '../plots/thinned.ts';
 import type { PlotBlock } from '../sheet/sheet.ts';
@@ -19,9 +19,10 @@ export function plotSvg(block: PlotBlock, scope: Scope): string {
 }
 
 function drawing(block: PlotBlock, shape: keyof typeof sizes, scope: Scope): string {
-  const { width } = sizes[shape];
-  // Names of many series take no room from the field.
-  const size = { width, height: sizes[shape].height + seriesNames(block.series, width, 0).height };
+  const { width, height } = sizes[shape];
+  // Names of many series take no room from the field: the plot grows by them, and they are whole within their share of what it grows to.
+  const room = (height * mostNames) / (1 - mostNames);
+  const size = { width, height: height + seriesNames(block.series, width, 0, room).height };
   const id = `plot-${scope.nextNumber()}`;
   return (
     `<svg class="${shape}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-labelledby="${id}-title ${id}-text">` +

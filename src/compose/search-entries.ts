@@ -68,7 +68,8 @@ const kinds: Readonly<Record<string, string>> = {
   calculations: 'calculation',
   tables: 'published table',
   measurements: 'readings',
-  parts: 'part of the machine',
+  'part-by-part': 'life of a part',
+  log: 'log of one kind or system',
 };
 
 function jobEntries({ book, say }: ViewContext): readonly SearchEntry[] {

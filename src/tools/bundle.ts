@@ -4,6 +4,7 @@ import { chmodSync, copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync }
 import { createHash } from 'node:crypto';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { arraysByIndex, arraysByIndexPlugin } from './arrays-by-index.ts';
 import { keepCode } from './keep-code.ts';
 import { keptScripts, scriptInto, scriptsBeside } from './kept-scripts.ts';
 import { kerningPlugin } from './kerning.ts';
@@ -33,8 +34,9 @@ const shared = {
 /** Writes the compiled program into a folder below the package. */
 export async function bundle(into: string): Promise<void> {
   rmSync(into, { recursive: true, force: true });
-  await build(programInto(into));
-  for (const script of Object.values(keptScripts)) await build(scriptInto(into, script, ours()));
+  const made = ours([arraysByIndexPlugin(arraysByIndex(root, join(root, 'src')))]);
+  await build(programInto(into, made));
+  for (const script of Object.values(keptScripts)) await build(scriptInto(into, script, made));
   await build(yamlInto(into));
   await build(siteGeneratorInto(into, root, shared));
   writePackedManual(into);
@@ -52,7 +54,7 @@ export async function bundle(into: string): Promise<void> {
 export async function bundledPackages(): Promise<readonly string[]> {
   const nowhere = { write: false, metafile: true } as const;
   const parts = [
-    programInto('dist'),
+    programInto('dist', ours()),
     ...Object.values(keptScripts).map((script) => scriptInto('dist', script, ours())),
     yamlInto('dist'),
     siteGeneratorInto('dist', root, shared),
@@ -66,8 +68,10 @@ export async function bundledPackages(): Promise<readonly string[]> {
   return [...new Set(folders)].sort();
 }
 
-/** What all parts of our own code are made with. */
-function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
+type Made = BuildOptions & { readonly plugins: readonly Plugin[] };
+
+/** What all parts of our own code are made with; `last` are asked for a file after all others. */
+function ours(last: readonly Plugin[] = []): Made {
   return {
     ...shared,
     external,
@@ -79,6 +83,7 @@ function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
       siteGeneratorBeside(root),
       scriptsBeside(root),
       withoutUnused,
+      ...last,
     ],
     define: { SPLITPIN_PROGRAM: JSON.stringify(fingerprint()) },
     // Short names too: reading the code is an eighth of a check. Places in a fault's report still say where it was.
@@ -86,9 +91,9 @@ function ours(): BuildOptions & { readonly plugins: readonly Plugin[] } {
   };
 }
 
-function programInto(folder: string): BuildOptions {
+function programInto(folder: string, made: Made): BuildOptions {
   return {
-    ...ours(),
+    ...made,
     // The others are what threads run: one that prints, one that reads a filled form, one that makes binders of a workshop.
     entryPoints: {
       splitpin: 'src/command/splitpin.ts',

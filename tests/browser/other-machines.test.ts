@@ -77,6 +77,20 @@ function ofAnotherKind(input: Exclude<Input, { kind: 'words' }>): string {
   return input.unit.dimension === 'voltage' ? '5 mm' : '5 V';
 }
 
+/** Words of the cells beside boxes that begin on one line and end on the next. */
+const partedFigures = `[...document.querySelectorAll('.blanks tbody td')].flatMap((cell) => {
+  const texts = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT);
+  const parted = [];
+  while (texts.nextNode() !== null)
+    for (const { 0: word, index } of texts.currentNode.data.matchAll(/[\\d.]+/gu)) {
+      const range = document.createRange();
+      range.setStart(texts.currentNode, index);
+      range.setEnd(texts.currentNode, index + word.length);
+      if (range.getClientRects().length > 1) parted.push(word);
+    }
+  return parted;
+})`;
+
 describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/finch-125'])(
   'the pages of %s',
   { timeout: 240_000 },
@@ -157,9 +171,12 @@ describe.skipIf(!hasBrowser).each(['tests/fixtures/tern-350', 'tests/fixtures/fi
         await page.evaluate('document.fonts.ready.then(() => undefined)');
         if (await page.evaluate('document.documentElement.scrollWidth > innerWidth')) broad.push(file);
       }
+      await page.goto(addressOf(folder, 'sheets/inspection-engine.html'));
+      const parted = await page.evaluate(partedFigures);
       await page.context().close();
       expect(sheets.length).toBeGreaterThan(20);
       expect(broad).toEqual([]);
+      expect(parted).toEqual([]);
     });
   },
 );

@@ -35,13 +35,13 @@ const dry = (bars: string | undefined, celsius: string | undefined): string =>
 export const airProofs: readonly Proof[] = [
   altitude(/^(?:ussa|meh)_Z([\d.]+)_T$/, 'T', '', geometric),
   altitude(/^ussa_Z([\d.]+)_p$/, 'p', '', geometric),
-  { ...altitude(/^meh_Z([\d.]+)_p$/, 'p', '', geometric), value: (row) => Number(row.cells['value']) * 1e5 },
+  altitude(/^meh_Z([\d.]+)_p$/, 'p', 'bar', geometric),
   altitude(/^(?:ussa|meh)_Z([\d.]+)_rho$/, 'rho', '', geometric),
   altitude(/^iso_H([\d.]+)_T$/, 'T', '', geopotential),
   altitude(/^iso_H([\d.]+)_p$/, 'p', '', geopotential),
   altitude(/^iso_H([\d.]+)_rho$/, 'rho', '', geopotential),
   altitude(/^ft(\d+)_t$/, 't', '', feet),
-  { ...altitude(/^ft(\d+)_p$/, 'p', '', feet), value: (row) => Number(row.cells['value']) * 6894.757293168361 },
+  altitude(/^ft(\d+)_p$/, 'p', 'psi', feet),
   { table: air, rows: /^(?:cipm|psy)_(\d+)_(\d+)_(\d+)$/, calculation: 'humid-air', output: 'density', given: wet },
   {
     table: air,

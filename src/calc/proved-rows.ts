@@ -26,6 +26,9 @@ function readLine(line: string): ProvedRow {
   const [calculation = '', tableId = '', id = '', state = '', published = '', computed = '', why = ''] =
     line.split('\t');
   const row = table(tableId).byId.get(id);
+  const value = row?.cells['value'] ?? '';
+  // A row that is run backwards has another quantity beside what was worked out than its own, and not its unit.
+  const isOwn = published === '' || Number.isNaN(Number(value)) || isAlike(Number(value), Number(published));
   const numbers =
     published === '' || computed === '' ? {} : { published: Number(published), computed: Number(computed) };
   const off =
@@ -37,7 +40,7 @@ function readLine(line: string): ProvedRow {
     table: tableId,
     row: id,
     states: row?.cells['quantity'] ?? '',
-    unit: row?.cells['unit'] ?? '',
+    unit: isOwn ? (row?.cells['unit'] ?? '') : '',
     how: row?.how ?? 'memory',
     source: row?.source ?? '',
     tolerance: row?.cells['tolerance'] ?? '',
@@ -46,6 +49,10 @@ function readLine(line: string): ProvedRow {
     ...off,
     ...(why === '' ? {} : { why }),
   };
+}
+
+function isAlike(one: number, other: number): boolean {
+  return Math.abs(one - other) <= 1e-6 * Math.abs(other);
 }
 
 /** Every row of the tables of published values, with what was found. */

@@ -1,5 +1,7 @@
 // The first page at a glance: what is due a line each, longest over first; units of published rows as a book sets them; a log of one kind does not repeat it.
 import { describe, expect, it } from 'vitest';
+import { provedRows } from '../../src/calc/proved-rows.ts';
+import { table } from '../../src/table/table.ts';
 import { asSet, behindNumber } from '../../src/views/wording/published-unit.ts';
 import { plainText } from '../../src/render/text-html.ts';
 import { makerFile, pageSays, record, smallBinder } from './small-folder.ts';
@@ -42,5 +44,15 @@ describe('a unit of a published table', () => {
     expect(behindNumber('kg/m3')).toBe('\u00a0kg/m³');
     expect(asSet('setting for 40 N*m, Vc 1570 cm3, 30 degC')).toBe('setting for 40 N·m, Vc 1570 cm³, 30 °C');
     expect(asSet('M3 in class 8.8, p1(r^n - 1)')).toBe('M3 in class 8.8, p1(r^n - 1)');
+  });
+  it('stands behind the number it belongs to: a row run in another quantity has none', () => {
+    const all = provedRows();
+    const bar = all.find(({ row }) => row === 'meh_Z1000_p');
+    expect([bar?.published, bar?.unit]).toEqual([0.8988, 'bar']);
+    for (const { table: id, row, unit, published } of all) {
+      const cell = Number(table(id).byId.get(row)?.cells['value']);
+      if (published === undefined || Number.isNaN(cell) || unit === '') continue;
+      expect(cell, row).toBeCloseTo(published, 6);
+    }
   });
 });

@@ -17,6 +17,6 @@ export function asSet(words: string): string {
       /(?<![\p{L}\d])(m|cm|mm|in)([23])(?![\p{L}\d])/gu,
       (_, unit: string, power: string) => unit + (raised[power] ?? ''),
     )
-    .replaceAll(/(?<!\p{L})degC(?!\p{L})/gu, '°C')
+    .replaceAll(/(?<!\p{L})deg([CF])(?!\p{L})/gu, '°$1')
     .replaceAll(/^deg$/gu, '°');
 }

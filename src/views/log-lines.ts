@@ -1,6 +1,6 @@
 // Records a line each, year by year: to find one among many, and to leaf through those of one system or one kind of work.
 import type { Job } from '../records/model.ts';
-import type { Block, Inline, Paragraph, Text } from '../sheet/sheet.ts';
+import type { Block, Paragraph, Text } from '../sheet/sheet.ts';
 import { heading } from './wording/blocks.ts';
 import { grouped } from './wording/grouped.ts';
 import { spanText, yearOf } from './wording/day.ts';
@@ -20,8 +20,9 @@ export function logLines(context: ViewContext, jobs: readonly Job[], ofOneKind: 
 }
 
 function item({ say }: ViewContext, job: Job, ofOneKind: boolean): readonly Paragraph[] {
-  const state: readonly Inline[] = job.state === 'done' ? [] : [', ', { kind: 'strong', text: say(job.state) }];
-  const kind = ofOneKind ? [] : [`, ${say(job.kind)}`];
-  const text: Text = [`${spanText(job.date)}  `, jobTitle(job), ...kind, ...state];
+  const kind = ofOneKind ? '' : `, ${say(job.kind)}`;
+  const [day, title] = [`${spanText(job.date)}  `, jobTitle(job)];
+  const text: Text =
+    job.state === 'done' ? [day, title, kind] : [day, title, `${kind}, `, { kind: 'strong', text: say(job.state) }];
   return [{ kind: 'paragraph', text }];
 }

@@ -86,8 +86,18 @@ function isFilled(cell: Cell | undefined): boolean {
 
 /** Puts pieces of a line together, with a separator between those that are there. */
 export function joined(pieces: readonly (Text | undefined)[], between = '; '): Text {
+  let text = '';
+  for (const piece of pieces) {
+    if (piece === undefined || piece.length === 0) continue;
+    if (typeof piece !== 'string') return joinedInlines(pieces, between);
+    text = text === '' ? piece : text + between + piece;
+  }
+  return text;
+}
+
+/** Some of the pieces have marks or links in them. */
+function joinedInlines(pieces: readonly (Text | undefined)[], between: string): readonly Inline[] {
   const there = pieces.filter((piece): piece is Text => piece !== undefined && piece.length > 0);
-  if (there.every((piece) => typeof piece === 'string')) return there.join(between);
   return there.flatMap((piece, index): readonly Inline[] => {
     const inlines: readonly Inline[] = typeof piece === 'string' ? [piece] : piece;
     return index === 0 ? inlines : [between, ...inlines];

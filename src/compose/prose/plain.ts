@@ -55,6 +55,7 @@ function inside(chunk: string): ReturnType<typeof inlines> {
 
 /** A line end inside a paragraph is a space. */
 function oneLine(chunk: string): string {
+  if (!chunk.includes('\n')) return withoutEnd(chunk);
   return linesOf(chunk).map(withoutEnd).join(' ');
 }
 

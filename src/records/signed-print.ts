@@ -25,12 +25,28 @@ function endOfValue(text: string, begin: number, close: number): number {
 
 /** Most texts are so as they come, and are not taken apart. */
 function evenLines(text: string): string {
-  if (!/\r|[^\S\n](?:\n|$)/u.test(text)) return text;
+  if (isEven(text)) return text;
   return text
     .split(/\r\n|\r|\n/u)
     .map((line) => line.trimEnd())
     .join('\n');
 }
+
+/** Surely without spaces at the ends of its lines, the last one apart; only their last signs are looked at. */
+function isEven(text: string): boolean {
+  if (text.includes('\r')) return false;
+  for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+    const last = at === 0 ? newLine : text.charCodeAt(at - 1);
+    if ((last <= space && last !== newLine) || last === noBreakSpace || last >= firstRareSpace) return false;
+  }
+  return true;
+}
+
+const newLine = 0x0a;
+const space = 0x20;
+const noBreakSpace = 0xa0;
+/** No sign of the languages written here is above it, but quotes and dashes; these are taken apart. */
+const firstRareSpace = 0x1680;
 
 /** Seven letters and digits over some words: tells two texts apart, and is short enough to be copied by hand. */
 export function printOf(words: string): string {

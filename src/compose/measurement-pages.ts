@@ -2,7 +2,7 @@
 import type { Series } from '../book/book.ts';
 import type { Block } from '../sheet/sheet.ts';
 import { summaryTable } from '../views/measurement-summary.ts';
-import { onceAndOften, readOnce, seriesBlocks } from '../views/measurements.ts';
+import { isToldWhole, onceAndOften, readOnce, seriesBlocks } from '../views/measurements.ts';
 import { viewNamed } from '../views/list.ts';
 import type { ViewContext } from '../views/view.ts';
 import { anchor, heading, sentence } from '../views/wording/blocks.ts';
@@ -52,7 +52,11 @@ function atAGlance(context: ViewContext): readonly Block[] {
   const place = (series: Series): string => (isOnce.has(series) ? 'measurements.html#read-once' : seriesFile(series));
   return [
     heading(2, say('The last readings'), 'last-readings'),
-    summaryTable(context, (series) => [{ kind: 'link', text: sentence(series.name), to: `page:${place(series)}` }]),
+    summaryTable(context, (series) =>
+      isToldWhole(context, series)
+        ? sentence(series.name)
+        : [{ kind: 'link', text: sentence(series.name), to: `page:${place(series)}` }],
+    ),
     ...readOnce(context, once),
   ];
 }

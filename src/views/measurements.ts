@@ -2,7 +2,7 @@
 import { printRange } from '../figure/print.ts';
 import type { Series } from '../book/book.ts';
 import type { Block, Row, Text } from '../sheet/sheet.ts';
-import { summaryTable } from './measurement-summary.ts';
+import { lastPoints, summaryTable } from './measurement-summary.ts';
 import { occasions, seriesGrid, sharedWords } from './series-grid.ts';
 import { anchor, column, heading, joined, lines, row, sentence, stack } from './wording/blocks.ts';
 import { dayText } from './wording/day.ts';
@@ -33,10 +33,19 @@ export const measurements = defineView({
   },
 });
 
-/** The series that were read on one occasion only, and those that have a grid of their own. */
+/** The series that were read on one occasion only and have more to be told, and those that have a grid of their own. */
 export function onceAndOften(context: ViewContext): readonly [readonly Series[], readonly Series[]] {
   const { series } = context.book;
-  return [series.filter((one) => isOnce(context, one)), series.filter((one) => !isOnce(context, one))];
+  return [
+    series.filter((one) => isOnce(context, one) && !isToldWhole(context, one)),
+    series.filter((one) => !isOnce(context, one)),
+  ];
+}
+
+/** One value with no word to it: its line among the last readings says all of it. */
+export function isToldWhole(context: ViewContext, series: Series): boolean {
+  const [occasion] = isOnce(context, series) ? occasions(context, series) : [];
+  return occasion?.how === '' && lastPoints(series).length === 1 && series.points.length === 1;
 }
 
 /** What was read once, a row each, under its heading; nothing where there is none. */
@@ -46,6 +55,7 @@ export function readOnce(context: ViewContext, once: readonly Series[]): readonl
 }
 
 function leadTo(context: ViewContext, series: Series): Text {
+  if (isToldWhole(context, series)) return sentence(series.name);
   const place = isOnce(context, series) ? 'read-once' : anchor(series.item);
   return [{ kind: 'link', text: sentence(series.name), to: `page:measurements.html#${place}` }];
 }

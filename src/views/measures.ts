@@ -1,5 +1,6 @@
-// What is measured in the trade and has no limit or setting in this machine's books: one box a cylinder, so that every engine has a whole sheet.
+// What is measured in the trade and has no limit or setting in this machine's books: one box a cylinder, so that every machine has a whole sheet.
 import { askedUnit } from '../book/asked-unit.ts';
+import { nameInRecord } from '../book/own-words.ts';
 import type { FormLine } from '../records/content-model.ts';
 import type { Block, Cell, Row } from '../sheet/sheet.ts';
 import { anchor, column, heading, joined, paragraphs, row } from './wording/blocks.ts';
@@ -29,7 +30,10 @@ export const measures = defineView({
       // A single has one column for all of it; else what belongs to no cylinder must not stand below the name of one.
       ...(names.length === 1
         ? [boxes(context, wanted, names)]
-        : [boxes(context, ofCylinders, names), boxes(context, ofEngine, [''])]),
+        : [
+            ...(ofCylinders.length === 0 ? [] : [boxes(context, ofCylinders, names)]),
+            ...(ofEngine.length === 0 ? [] : [boxes(context, ofEngine, [''])]),
+          ]),
     ];
   },
 });
@@ -93,7 +97,10 @@ function positionOf(place: string, cylinder: string): string {
 
 function box({ book }: ViewContext, line: FormLine, position: string): Cell {
   const own = askedUnit(book.records.machine.units, line.unit ?? '');
-  const last = valueText(seriesIndex(book).last(line.id, position)?.value);
+  const { last: lastOf } = seriesIndex(book);
+  // What no book knows stands in records under the words of its id.
+  const point = lastOf(line.id, position) ?? lastOf(nameInRecord(book.records.maker, line.id), position);
+  const last = valueText(point?.value);
   return {
     box: 'write',
     unit: own,

@@ -28,7 +28,10 @@ export const pocketCard = defineView({
     const oil = wanted === 'torque' ? [] : cards(context, say('Oil in the petrol'), canLines(context));
     // Torque first: it is asked for with the tool in the hand. Mixture in other air is on the settings card.
     const all = [...torques, ...oil, ...settings];
-    return [{ type: 'cards', size: { width: card.width, height: card.height }, hole: true, small: true, cards: all }];
+    // An empty sheet looks like a fault of the printer.
+    const none = cards(context, say('On this card'), [say('Nothing that belongs on it is recorded.')]);
+    const { width, height } = card;
+    return [{ type: 'cards', size: { width, height }, hole: true, small: true, cards: all.length === 0 ? none : all }];
   },
 });
 

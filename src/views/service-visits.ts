@@ -1,4 +1,4 @@
-// Services put together: the days on which what falls due near each other is done in one go, nothing later than its grace allows.
+// Services by the days ahead: what falls due near each other is done in one go, nothing later than its grace allows.
 import type { Visit } from '../book/book.ts';
 import type { Row } from '../sheet/sheet.ts';
 import { column, heading, joined, row, sentence, stack } from './wording/blocks.ts';
@@ -16,7 +16,7 @@ export const serviceVisits = defineView({
   blocks: (context) => {
     const { book, say } = context;
     const visits = (book.visits ?? []).map((visit) => ahead(context, visit)).filter(({ lines }) => lines.length > 0);
-    return stack(heading(2, say('Done together'), 'done-together'), {
+    return stack(heading(2, say('Ahead by day; what is near is done together'), 'done-together'), {
       type: 'table',
       columns: [column(say('Item, what to do'), 6), column(say('Due'), 6)],
       rows: visits.flatMap((visit) => rowsOf(context, visit)),

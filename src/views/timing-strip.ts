@@ -1,6 +1,8 @@
 // A strip of degrees for the rim of the flywheel, in true scale from its measured diameter, with the timing marked where it is known; without a rim, a disc.
 import type { Block, DrawingMark } from '../sheet/sheet.ts';
+import { appliesTo } from '../book/applies.ts';
 import { fact, lines, paragraphs, stack } from './wording/blocks.ts';
+import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
 import { timingOf, type Timing } from './figures/timing.ts';
 import { timingDisc } from './figures/timing-disc.ts';
@@ -24,11 +26,19 @@ export const timingStrip = defineView({
   options: [],
   blocks: (context) => {
     const { geometry, features } = context.book.records.machine;
-    if (geometry.flywheel !== undefined) return stack(how(context), strip(context, inMillimetres(geometry.flywheel)));
+    const first = gapFirst(context);
+    if (geometry.flywheel !== undefined)
+      return stack(first, how(context), strip(context, inMillimetres(geometry.flywheel)));
     // A magneto that is driven by itself leaves no flywheel outside: there is no rim to ask for.
-    return stack(features.magneto === 'separate' ? [] : unmeasured(context), timingDisc(context));
+    return stack(first, features.magneto === 'separate' ? [] : unmeasured(context), timingDisc(context));
   },
 });
+
+/** A spark without points has no gap to be set; what is not known may have them. */
+function gapFirst(context: ViewContext): readonly Block[] {
+  const { features } = context.book.records.machine;
+  return appliesTo({ trigger: ['points'] }, features) ? stack(cautionNamed(context, 'gap-then-timing')) : [];
+}
 
 function how({ say }: ViewContext): Block {
   return lines([

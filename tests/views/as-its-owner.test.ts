@@ -73,7 +73,7 @@ describe('what is said of many lines at once', () => {
     expect(says).toContain('Fork oil: renew');
   });
   test('what is due already is not told again among what is done together', () => {
-    const [, together = ''] = sheetSays(finch, 'service-due').split('Done together');
+    const [, together = ''] = sheetSays(finch, 'service-due').split('is done together');
     expect(together).toContain('Brake fluid');
     expect(together).not.toContain('Fork oil');
   });

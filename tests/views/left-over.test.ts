@@ -70,9 +70,9 @@ const serviced = smallBinder({ 'maker/book.yaml': services, 'jobs/2026-04-01-all
 
 describe('services ahead', () => {
   it('are put together on a day within their grace', () => {
-    const [, together = ''] = pageSays(serviced, 'service.html').split('Done together');
+    const [, together = ''] = pageSays(serviced, 'service.html').split('is done together');
     expect(together).toMatch(/1 January 2027\nAir filter[^\n]*\nFluid of the damper/u);
-    expect(sheetSays(serviced, 'service-due')).toContain('Done together');
+    expect(sheetSays(serviced, 'service-due')).toContain('is done together');
   });
   it('stand on the sheet of the season where they fall due within it by time or by distance', () => {
     const sheet = sheetSays(serviced, 'service-ahead');

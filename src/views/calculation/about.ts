@@ -114,7 +114,7 @@ function signs({ say }: ViewContext, one: Calculation): Block {
 function example({ say }: ViewContext, one: Calculation): readonly Block[] {
   const given = Object.entries(one.example.given).map(([name, value]) => `'${name}=${value}'`);
   const gives = Object.entries(one.example.gives).map(
-    ([name, value]) => `${one.outputs[name]?.name ?? name}: ${value}`,
+    ([name, value]) => `${say(one.outputs[name]?.name ?? name)}: ${value}`,
   );
   return [
     heading(2, say('Example'), 'example'),

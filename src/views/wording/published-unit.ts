@@ -1,5 +1,7 @@
 // Units as the published tables write them, as a book sets them: `N*m`, `kg/m3` and `degC` are how a file is typed.
 
+const greek: Readonly<Record<string, string>> = { mu: 'μ', gamma: 'γ' };
+
 const raised: Readonly<Record<string, string>> = { '2': '²', '3': '³' };
 
 /** A unit behind its number, with the space that belongs before it; nothing for a plain number, which the tables write as `1`. */
@@ -18,5 +20,8 @@ export function asSet(words: string): string {
       (_, unit: string, power: string) => unit + (raised[power] ?? ''),
     )
     .replaceAll(/(?<!\p{L})deg([CF])(?!\p{L})/gu, '°$1')
-    .replaceAll(/^deg$/gu, '°');
+    .replaceAll(/^deg$/gu, '°')
+    .replaceAll(/(?<=\d) deg(?!\p{L})/gu, '°')
+    .replaceAll(/(?<=\d) x (?=\d)/gu, ' × ')
+    .replaceAll(/(?<!\p{L})(mu|gamma)(?= \d)/gu, (word) => greek[word] ?? word);
 }

@@ -4,7 +4,7 @@ import type { Block } from '../../src/sheet/sheet.ts';
 import { plainText } from '../../src/render/text-html.ts';
 import { table, tableIds } from '../../src/table/table.ts';
 import { inputsAsSet } from '../../src/views/wording/published-inputs.ts';
-import { asSet } from '../../src/views/wording/published-unit.ts';
+import { asSet, behindNumber } from '../../src/views/wording/published-unit.ts';
 import { blockText } from '../goldens/sheet-text.ts';
 import { binderOf } from './binder.ts';
 
@@ -86,6 +86,11 @@ describe('words of a published row', () => {
 
   test('signs that a keyboard has not', () => {
     expect(asSet('torque, M4, mu 0.3')).toBe('torque, M4, μ 0.3');
+    expect(asSet('pressure at -10 C, links, 15/42, C 580')).toBe('pressure at −10\u00a0°C, links, 15/42, C 580');
+    expect(asSet('reading 1.240 at 30 F corrected to 80 F')).toBe(
+      'reading 1.240 at 30\u00a0°F corrected to 80\u00a0°F',
+    );
+    expect(behindNumber('week, year')).toBe('');
     expect(asSet('stroke 50, 5 deg')).toBe('stroke 50, 5°');
     expect(asSet('bore 68 x 75 mm; X 3 degrees')).toBe('bore 68 × 75 mm; X 3 degrees');
   });

@@ -4,9 +4,9 @@ const greek: Readonly<Record<string, string>> = { mu: 'μ', gamma: 'γ' };
 
 const raised: Readonly<Record<string, string>> = { '2': '²', '3': '³' };
 
-/** A unit behind its number, with the space that belongs before it; nothing for a plain number, which the tables write as `1`. */
+/** A unit behind its number, with the space that belongs before it; nothing for a plain number, which the tables write as `1`, nor where they say what several numbers are. */
 export function behindNumber(unit: string): string {
-  if (unit === '' || unit === '1') return '';
+  if (unit === '' || unit === '1' || unit.includes(',')) return '';
   const set = asSet(unit);
   return set === '°' ? set : `\u00a0${set}`;
 }
@@ -22,6 +22,8 @@ export function asSet(words: string): string {
     .replaceAll(/(?<!\p{L})deg([CF])(?!\p{L})/gu, '°$1')
     .replaceAll(/^deg$/gu, '°')
     .replaceAll(/(?<=\d) deg(?!\p{L})/gu, '°')
+    .replaceAll(/(?<=\d) ([CF])(?![\p{L}\d])/gu, '\u00a0°$1')
+    .replaceAll(/(?<=(?:^| ))-(?=\d)/gu, '−')
     .replaceAll(/(?<=\d) x (?=\d)/gu, ' × ')
     .replaceAll(/(?<!\p{L})(mu|gamma)(?= \d)/gu, (word) => greek[word] ?? word);
 }

@@ -1,7 +1,7 @@
 // The words of the records that go into a copy for the next owner: each with its place; what is marked private is left out.
 import type { Place } from '../problem/problem.ts';
 import type { Job, Records } from '../records/model.ts';
-import { keptByJob } from './kept-by-job.ts';
+import { keptFlat } from '../records/runs.ts';
 
 export interface OpenText {
   readonly text: string;
@@ -97,12 +97,10 @@ function placeWords({ file, path }: Place): string {
   return [file, ...path].join('\n');
 }
 
-/** The words of the records that `worthIt` says yes to, the story last. A value marked private by itself is not among them. */
-export function openTexts(records: Records, jobs: readonly Job[], worthIt: (job: Job) => boolean): readonly OpenText[] {
+/** The words of these records, the story last. A value marked private by itself is not among them. */
+export function openTexts(records: Records, jobs: readonly Job[]): readonly OpenText[] {
   const { story } = records;
-  const found: OpenText[] = [];
-  for (const job of jobs) if (worthIt(job)) found.push(...wordsOfJob(job));
-  const open = withoutKept(records, found);
+  const open = withoutKept(records, jobs.flatMap(wordsOfJob));
   return story === undefined ? open : [...open, { text: story.body, at: { file: story.file, path: [] } }];
 }
 
@@ -113,20 +111,16 @@ function withoutKept({ kept = [] }: Records, words: readonly OpenText[]): readon
 }
 
 /** Everybody who worked, signed, looked or let pass, each with the first place; a record's own hands are few. */
-export function handsNamed(
-  records: Records,
-  jobs: readonly Job[],
-  key: (thing: string) => string,
-): readonly OpenText[] {
-  const named = jobs.filter((job) => namesSomebody(job, key)).flatMap(wordsOfJob);
-  return withoutKept(
-    records,
-    named.filter((one) => one.hand === true),
-  );
+export function handsNamed(records: Records, jobs: readonly Job[]): readonly OpenText[] {
+  return withoutKept(records, handsWithNames(jobs));
 }
 
+const handsWithNames = keptFlat((job: Job): readonly OpenText[] =>
+  namesSomebody(job) ? wordsOfJob(job).filter((one) => one.hand === true) : [],
+);
+
 /** A capital letter in a hand: what they are is written small. */
-const namesSomebody = keptByJob(({ hands, checks, signed, releases = [], answers = [] }): boolean => {
+function namesSomebody({ hands, checks, signed, releases = [], answers = [] }: Job): boolean {
   const isCapital = (hand: string | undefined): boolean => hand !== undefined && /\p{Lu}/u.test(hand);
   return (
     hands.some(isCapital) ||
@@ -135,4 +129,4 @@ const namesSomebody = keptByJob(({ hands, checks, signed, releases = [], answers
     releases.some(({ by }) => isCapital(by)) ||
     answers.some(({ by }) => isCapital(by))
   );
-});
+}

@@ -7,7 +7,7 @@ import type { PrivateValue } from './private-value.ts';
 
 /** Each word once, at its first place; comments of the files are looked through too, for they go with them. */
 export function privateWordsIn(records: Records, files: readonly SourceFile[]): readonly PrivateValue[] {
-  const open = openTexts(records, records.jobs, () => true);
+  const open = openTexts(records, records.jobs);
   const comments = files.flatMap(({ file, text }) =>
     [...text.matchAll(/(?:^|\s)#\s?(.*)$/gmu)].map((match) => ({ text: match[1] ?? '', at: { file, path: [] } })),
   );

@@ -4,7 +4,7 @@ import { jobKind } from './kinds/job.ts';
 import type { Job } from './model.ts';
 import { readFile, type FileReading } from './read-file.ts';
 import { cleanText } from '../source/clean-text.ts';
-import { printOf, signedPrint } from './signed-print.ts';
+import { signedPrint, versionOf } from './signed-print.ts';
 import type { Desk } from './shapes/desk.ts';
 
 /** Reads a job. A job with any problem is not given: half a record would misreport what was done. */
@@ -21,7 +21,7 @@ export function readJob(source: SourceFile, dimensionOf: Desk['dimensionOf']): F
     ...value,
     body: document.body,
     bodyLine: document.bodyLine,
-    version: printOf(cleanText(source.text)) + (source.pictured ?? ''),
+    version: versionOf(cleanText(source.text)) + (source.pictured ?? ''),
     ...print,
     ...taken,
   };

@@ -1,6 +1,7 @@
 // What a copy for the next owner should not carry: names, addresses, telephone numbers, e-mail and key numbers in open text.
 import type { Place, Problem } from '../../problem/problem.ts';
 import { keptWith } from '../../records/kept-with.ts';
+import { keptFlat } from '../../records/runs.ts';
 import type { Job, Machine } from '../../records/model.ts';
 import type { OpenText } from '../open-text.ts';
 import { allWordsOfJob, handsNamed, openTexts, wordsOfJob } from '../open-text.ts';
@@ -50,12 +51,16 @@ const closedNumbers = keptWith((machine: Machine): readonly ClosedNumber[] =>
     })),
 );
 
-/** Whether a record holds any private word at all; most hold none, and are looked over once. */
-const holdsPrivateWords = keptWith((job: Job, closed: readonly ClosedNumber[]): boolean => {
+/** The records that hold any private word at all; most hold none, and are looked over once. */
+const withPrivateWords = keptFlat((job: Job, closed: readonly ClosedNumber[]): readonly Job[] =>
+  holdsPrivateWords(job, closed) ? [job] : [],
+);
+
+function holdsPrivateWords(job: Job, closed: readonly ClosedNumber[]): boolean {
   const all = allWordsOfJob(job);
   if (closed.some(({ pattern }) => pattern.test(all))) return true;
   return mayHoldPrivateWords(all) && wordsOfJob(job).some(({ text }) => privateWords(text).length > 0);
-});
+}
 
 /** Each word once, at its first place, in the order of the records. */
 export const privateInOpenText: Look = ({ ground }) => {
@@ -67,14 +72,14 @@ export const privateInOpenText: Look = ({ ground }) => {
     if (known === undefined) found.set(what, { at: placeOf(one, index), hint: hintFor(one), more: 0 });
     else known.more += 1;
   };
-  for (const one of openTexts(ground.records, ground.all, (job) => holdsPrivateWords(job, closed))) {
+  for (const one of openTexts(ground.records, withPrivateWords(ground.all, closed))) {
     for (const word of privateWords(one.text)) say(word.gives, word.text, one, word.index);
     for (const { gives, pattern } of closed) {
       const match = pattern.exec(one.text);
       if (match !== null) say(gives, match[0], one, match.index);
     }
   }
-  for (const one of handsNamed(ground.records, ground.all, ground.key)) {
+  for (const one of handsNamed(ground.records, ground.all)) {
     if (isAPersonsName(one.text)) say('a name', one.text, one, 0);
   }
   return [...openKey(ground), ...[...found].map(([what, said]) => asked(what, said))];

@@ -8,6 +8,7 @@ import { expiryOf, momentOf } from './expiry.ts';
 import type { Ground } from './ground.ts';
 import { byText } from './in-order.ts';
 import type { OdometerWork } from './odometer.ts';
+import { withNameOfId } from './own-words.ts';
 import type { Board, Judge } from './proofs.ts';
 import { standings, stateOf } from './proofs.ts';
 import type { ReleaseAt } from './releases.ts';
@@ -73,12 +74,12 @@ function unreadWhy(ground: Ground): readonly string[] {
   return ground.records.unread.map((one) => `${one.file} could not be read: ${one.codes.join(', ')}`);
 }
 
-function reasonOf(state: CheckState): string {
+function reasonOf(state: CheckState, { ground }: Bench): string {
   const { check, released, why, undoneBy } = state;
   if (released !== undefined) return `${check.text}: ${releaseWords(released)}`;
   if (why !== undefined) return `${check.text}: ${why}`;
   return state.state === 'undone'
-    ? `${check.text}: proved, then undone by ${undoneBy?.what ?? 'later work'}`
+    ? `${check.text}: proved, then undone by ${withNameOfId(ground.records.maker, undoneBy?.what ?? 'later work')}`
     : check.text;
 }
 
@@ -104,7 +105,7 @@ function holdState(point: HoldPoint, bench: Bench): HoldState {
   const { ground, releaseAt } = bench;
   const checks = point.checks.map((check) => checkState(check, bench));
   const held = checks.filter((one) => one.state === 'not proved' || one.state === 'undone');
-  const because = [...unreadWhy(ground), ...held.map(reasonOf)];
+  const because = [...unreadWhy(ground), ...held.map((one) => reasonOf(one, bench))];
   const released = because.length === 0 ? undefined : releaseAt(point.id, ground.today, ground.all.length);
   if (released === undefined) return { point, checks, clear: because.length === 0, because };
   return { point, checks, clear: false, released, because: [releaseWords(released), ...because] };

@@ -7,3 +7,10 @@ export function nameInRecord(maker: MakerData, name: string): string {
   const lists = [maker.fasteners, maker.limits, maker.settings, maker.fluids, maker.services];
   return lists.some((list) => list.some(({ id }) => id === name)) ? name : name.replaceAll('-', ' ');
 }
+
+/** `engine-oil drained` with the name that the maker's data gives the id it begins with; the owner's own words as they are. */
+export function withNameOfId({ fasteners, limits, settings, fluids }: MakerData, told: string): string {
+  const [id = ''] = told.split(' ');
+  const named = [...fasteners, ...limits, ...settings, ...fluids].find((one) => one.id === id);
+  return named === undefined ? told : `${named.name}${told.slice(id.length)}`;
+}

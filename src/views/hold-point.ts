@@ -1,13 +1,13 @@
 // One hold point: held, because, or clear on the records; each check with its reason and what proved or undid it. Never a verdict on safety.
 import { askedUnit } from '../book/asked-unit.ts';
 import type { CheckState, HoldState } from '../book/book.ts';
+import { withNameOfId } from '../book/own-words.ts';
 import type { Block, ChecklistBlock, Inline, Text } from '../sheet/sheet.ts';
 import { heading, joined, paragraphs, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { countOf } from './wording/count.ts';
 import { dayText, withDates } from './wording/day.ts';
 import { jobTitle } from './wording/job.ts';
-import { itemName, plain } from './wording/named.ts';
 import { ours } from './wording/ours.ts';
 import { defineView } from './view.ts';
 import type { ViewContext } from './view.ts';
@@ -98,9 +98,7 @@ function releasedText(say: ViewContext['say'], { release }: NonNullable<CheckSta
 
 /** What undid a proof, by the name that the maker's data gives it, and its days as they are said. */
 function undoneWhat({ book }: ViewContext, what: string): string {
-  const [id = ''] = what.split(' ');
-  const name = itemName(book, id);
-  return withDates(name === plain(id) ? what : name + what.slice(id.length));
+  return withDates(withNameOfId(book.records.maker, what));
 }
 
 function stateText(context: ViewContext, state: CheckState): Text {

@@ -51,6 +51,17 @@ describe('a sheet of a machine without a book', () => {
   });
 });
 
+it('what undid a proof has the name that the book gives it, and no id', () => {
+  const says = sheetSays(binderOf('tests/fixtures/tern-350', '2026-11-14'), 'next-test');
+  expect(says).toContain('undone by Engine oil in the tank drained');
+  expect(says).not.toContain('engine-oil');
+});
+
+it('words of the lay-up follow the spelling of the machine', () => {
+  expect(sheetSays(few, 'lay-up')).toContain('stabiliser');
+  expect(sheetSays(binderOf('tests/fixtures/tern-350', '2026-11-14'), 'lay-up')).toContain('stabilizer');
+});
+
 it('the timing strip speaks of a gap only where there may be points', () => {
   expect(sheetSays(few, 'timing-strip')).toContain('gap first');
   expect(sheetSays(finch, 'timing-strip')).not.toContain('gap first');

@@ -28,12 +28,13 @@ export const ringGap = calculation({
   },
   work: (given) => {
     const bore = given.number('bore', millimetre);
-    const added = Math.PI * (given.maybe('growth', millimetre) ?? 0);
+    const growth = given.maybe('growth', millimetre);
     const gap = given.maybe('gap', millimetre);
+    const added = growth === undefined ? undefined : Math.PI * growth;
     return {
       common: { value: 0.0035 * bore, low: 0.003 * bore, high: 0.004 * bore },
       added,
-      gap: gap === undefined ? undefined : gap + added,
+      gap: gap === undefined || added === undefined ? undefined : gap + added,
     };
   },
 });

@@ -52,6 +52,26 @@ describe.skipIf(!hasBrowser)('on a telephone', async () => {
     expect(found).toEqual([]);
   });
 
+  it('the first figure of a table that moves sideways is whole before it is moved', async () => {
+    await page.goto(addressOf(folder, 'tables/values-fastener-strength.html'));
+    const { rows, cut } = await page.evaluate(() => {
+      const first = [...document.querySelectorAll<HTMLTableRowElement>('.sideways tbody tr')].flatMap(
+        (one) => [...one.cells].slice(1).find((cell) => /^[−-]?\d/u.test(cell.textContent)) ?? [],
+      );
+      const endOf = (one: Element): number => {
+        const text = document.createRange();
+        text.selectNodeContents(one);
+        return text.getBoundingClientRect().right;
+      };
+      return {
+        rows: first.length,
+        cut: first.filter((one) => endOf(one) > innerWidth).map((one) => one.textContent),
+      };
+    });
+    expect(rows).toBeGreaterThan(100);
+    expect(cut).toEqual([]);
+  });
+
   it('a folded table has the head of its first column once above it, and the others before their cells', async () => {
     await page.goto(addressOf(folder, 'history.html'));
     const heads = await page.evaluate(() => {

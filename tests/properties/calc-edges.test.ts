@@ -181,3 +181,14 @@ describe('wear', () => {
     expect(found).toMatchObject({ kind: 'span', earliest: 4000 });
   });
 });
+
+describe('the gap of a ring', () => {
+  const figures = (growth: Given) => workOut('ring-gap', { bore: '50 mm', gap: '0.20 mm', ...growth }).figures;
+  test('is not worked out of a bore whose growth is not known', () => {
+    expect(Object.keys(figures({}))).toEqual(['common']);
+  });
+  test('is as it was where the bore did not grow', () => {
+    expect(size('ring-gap', { bore: '50 mm', gap: '0.20 mm', growth: '0 mm' }, 'gap')).toBeCloseTo(0.0002, 9);
+    expect(figures({ growth: '0 mm' })['added']?.quantity).toBe(0);
+  });
+});

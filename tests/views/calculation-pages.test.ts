@@ -76,6 +76,7 @@ describe.each(calculations.map((one) => [one.id, one] as const))('the page of %s
       expect(all).toContain(sixFigures(row.computed));
     }
     if (rows.length === 0) expect(all).toContain('No published row is run against this calculation');
+    if (rows.length > 0) expect(all).toMatch(rows.length === 1 ? /\b1\s+published row,/ : /\d\s+published rows,/);
   });
 });
 

@@ -6,7 +6,7 @@ import { formatDecimal } from '../../quantity/decimal.ts';
 import { table } from '../../table/table.ts';
 import type { Block, Row } from '../../sheet/sheet.ts';
 import { column, heading, lines, row } from '../wording/blocks.ts';
-import { count } from '../wording/count.ts';
+import { count, countOf } from '../wording/count.ts';
 import { grouped } from '../wording/grouped.ts';
 import { asSet, behindNumber } from '../wording/published-unit.ts';
 import type { ViewContext } from '../view.ts';
@@ -68,7 +68,7 @@ export function testedBlocks(context: ViewContext, one: Calculation, page: numbe
 function summary({ say }: ViewContext, all: readonly ProvedRow[]): string {
   const of = (wanted: (row: ProvedRow) => boolean): string => count(all.filter(wanted).length);
   return [
-    `${count(all.length)} ${say('published rows')}`,
+    countOf(all.length, say('published row'), say('published rows')),
     `${of((row) => row.state === 'passed')} ${say('passed')}`,
     `${of((row) => row.state === 'failed')} ${say('failed')}`,
     `${of((row) => row.how === 'memory')} ${say('of them from memory')}`,

@@ -128,10 +128,15 @@ function leadsBlocks(context: ViewContext, found: Diagnosis, working: boolean): 
     empty: say('No cause leads.'),
     use: 'read',
   };
-  return shared === undefined
-    ? [table]
-    : [paragraphs(`${say('Of each, where nothing else is said')}: ${say(shared)}.`), table];
+  const before = [
+    ...(shared === undefined ? [] : [`${say('Of each, where nothing else is said')}: ${say(shared)}.`]),
+    ...(working && all.some(({ leads }) => leads.length > 0) ? [say(whatOddsAre)] : []),
+  ];
+  return before.length === 0 ? [table] : [paragraphs(...before), table];
 }
+
+const whatOddsAre =
+  'Odds of one: as likely as not. Odds of a half: one time there for two times not. Each thing seen multiplies them.';
 
 /** What more than two of three say; undefined where nothing is said so often. */
 function mostOf(texts: readonly string[]): string | undefined {

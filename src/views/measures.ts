@@ -48,12 +48,15 @@ function partedBy<T>(is: (one: T) => boolean, all: readonly T[]): readonly [read
 
 /** The lines with a box a column, below the names of their areas. */
 function boxes(context: ViewContext, lines: readonly FormLine[], names: readonly string[]): Block {
+  // Where nothing is read at several places, no column is kept for them.
+  const placed = lines.some(({ positions }) => positions.length > 0);
+  const boxed = names.map((name) => column(boxHead(context, name), 3.5));
   return {
     type: 'table',
-    columns: [column('', 7), column('', 3), ...names.map((name) => column(boxHead(context, name), 3.5))],
+    columns: [column('', 7), ...(placed ? [column('', 3)] : []), ...boxed],
     rows: lines.flatMap((line, index) => [
       ...(line.area === undefined || line.area === lines[index - 1]?.area ? [] : [area(context, line)]),
-      ...rowsOf(context, line, names),
+      ...rowsOf(context, line, names, placed),
     ]),
     empty: '',
     use: 'work',
@@ -80,13 +83,13 @@ function area(context: ViewContext, line: FormLine): Row {
 }
 
 /** A row for each place of a line. */
-function rowsOf(context: ViewContext, line: FormLine, names: readonly string[]): readonly Row[] {
+function rowsOf(context: ViewContext, line: FormLine, names: readonly string[], placed: boolean): readonly Row[] {
   const places = line.positions.length === 0 ? [''] : line.positions;
   const against = line.against === undefined ? undefined : ours(context, line.at, line.against);
   return places.map((place, index) => {
     const what = joined([[{ kind: 'strong', text: ours(context, line.at, line.text) }], against], ', ');
     const cells = names.map((name) => box(context, line, positionOf(place, name)));
-    return row(index === 0 ? what : '', context.say(positionOf(place, '')), ...cells);
+    return row(index === 0 ? what : '', ...(placed ? [context.say(positionOf(place, ''))] : []), ...cells);
   });
 }
 

@@ -38,8 +38,8 @@ export function tableBlocks({ say }: ViewContext, id: string): readonly Block[] 
         ...fact(say('Number'), about.number),
         ...fact(say('How obtained'), about.obtained),
         ...fact(say('Units'), about.units),
-        ...fact(say('Used for'), about.use),
-        ...fact(say('Remarks'), about.remarks),
+        ...fact(say('Used for'), say(about.use)),
+        ...fact(say('Remarks'), say(about.remarks)),
       ],
     },
     filledOnly({

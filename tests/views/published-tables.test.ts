@@ -70,6 +70,9 @@ test('an example and the rows of a table say the words of the machine’s spelli
   const page = tern.pages.find(({ file }) => file === 'calculations/chain-centre.html');
   const text = (page?.make().blocks ?? []).map((block) => blockText(block)).join('\n');
   expect(text).toContain('center distance: 531.185 mm');
+  expect(text).toContain('center distance with 110 links | 531.185');
+  const remarks = blocksOf('values-torque-tools').map((block) => blockText(block));
+  expect(remarks.join('\n')).toContain('from the drive center to the middle of the grip');
   expect(under('values-chain', 'Quantity')).toContain('center distance with 110 links');
 });
 
@@ -90,6 +93,7 @@ describe('words of a published row', () => {
     expect(asSet('reading 1.240 at 30 F corrected to 80 F')).toBe(
       'reading 1.240 at 30\u00a0°F corrected to 80\u00a0°F',
     );
+    expect(asSet('1e-9 relative')).toBe('10⁻⁹ relative');
     expect(behindNumber('week, year')).toBe('');
     expect(asSet('stroke 50, 5 deg')).toBe('stroke 50, 5°');
     expect(asSet('bore 68 x 75 mm; X 3 degrees')).toBe('bore 68 × 75 mm; X 3 degrees');

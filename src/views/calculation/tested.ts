@@ -38,7 +38,7 @@ function toleranceText(say: (words: string) => string, tolerance: string): strin
 function testedRow({ say }: ViewContext, one: ProvedRow): Row {
   const state = one.state === 'passed' ? '' : `${say(one.state)} `;
   return row(
-    asSet(one.states),
+    say(asSet(one.states)),
     `${sixFigures(one.published)}${behindNumber(one.unit)}`,
     sixFigures(one.computed),
     `${state}${differenceText(one.difference)}`,

@@ -2,6 +2,8 @@
 
 const greek: Readonly<Record<string, string>> = { mu: 'μ', gamma: 'γ' };
 
+const small: Readonly<Record<string, string>> = { '5': '⁵', '9': '⁹' };
+
 const raised: Readonly<Record<string, string>> = { '2': '²', '3': '³' };
 
 /** A unit behind its number, with the space that belongs before it; nothing for a plain number, which the tables write as `1`, nor where they say what several numbers are. */
@@ -24,6 +26,7 @@ export function asSet(words: string): string {
     .replaceAll(/(?<=\d) deg(?!\p{L})/gu, '°')
     .replaceAll(/(?<=\d) ([CF])(?![\p{L}\d])/gu, '\u00a0°$1')
     .replaceAll(/(?<=(?:^| ))-(?=\d)/gu, '−')
+    .replaceAll(/(?<![\p{L}\d.])1e-([59])(?!\d)/gu, (_, power: string) => `10⁻${small[power] ?? ''}`)
     .replaceAll(/(?<=\d) x (?=\d)/gu, ' × ')
     .replaceAll(/(?<!\p{L})(mu|gamma)(?= \d)/gu, (word) => greek[word] ?? word);
 }

@@ -4,7 +4,7 @@ import { dueInBooksUnit } from '../book/due/due-figures.ts';
 import { unknownHistory } from '../book/due/sentences.ts';
 import { inUnit, of } from '../quantity/quantity.ts';
 import type { Inline, Row, Text } from '../sheet/sheet.ts';
-import { column, filledOnly, joined, row } from './wording/blocks.ts';
+import { column, filledOnly, joined, lines, row } from './wording/blocks.ts';
 import { countOf } from './wording/count.ts';
 import { dayText, withDates } from './wording/day.ts';
 import { inlineFigure } from './wording/figure.ts';
@@ -30,6 +30,9 @@ export function neverRecorded(due: readonly DueLine[]): readonly DueLine[] {
   return due.filter((one) => one.lastDone === undefined && pressing.has(one.state));
 }
 
+/** What can wait for the whole list where only what is due now or soon is shown. */
+const later: ReadonlySet<DueState> = new Set(['not due', 'done once']);
+
 export const serviceDue = defineView({
   id: 'service-due',
   purpose: 'The due list: overdue first; by distance, months or running hours, whichever comes first.',
@@ -38,6 +41,8 @@ export const serviceDue = defineView({
   blocks: (context) => {
     const { book, say } = context;
     const why = context.options['of'] === 'why';
+    const groups = context.options['of'] === 'soon' ? dueGroups.filter(({ state }) => !later.has(state)) : dueGroups;
+    const rest = book.due.filter((one) => !groups.some(({ state }) => state === one.state)).length;
     return [
       filledOnly({
         type: 'table',
@@ -48,7 +53,7 @@ export const serviceDue = defineView({
           column(say('Due'), 5),
           ...(why ? [column(say('At your pace'), 4)] : []),
         ],
-        rows: dueGroups.flatMap(({ state, word }) => {
+        rows: groups.flatMap(({ state, word }) => {
           const those = book.due.filter((one) => one.state === state);
           const silent = those.filter(isSilent);
           return [
@@ -62,10 +67,19 @@ export const serviceDue = defineView({
           ];
         }),
         empty: say(
-          'No schedule is recorded for this machine. What its book asks for goes under services, in a file of maker/.',
+          rest > 0
+            ? 'Nothing is due or coming.'
+            : 'No schedule is recorded for this machine. What its book asks for goes under services, in a file of maker/.',
         ),
         use: 'read',
       }),
+      ...(rest > 0
+        ? [
+            lines([
+              `${countOf(rest, say('item'), say('items'))} ${say('not due yet, or done for good: see “Service due”')}`,
+            ]),
+          ]
+        : []),
     ];
   },
 });

@@ -18,6 +18,7 @@ import { basename, dirname, join } from 'node:path';
 import { hashOf } from './hash.ts';
 import { manifestFile, writeManifest, type LastBuild, type Manifest } from './manifest.ts';
 import { isUntouched } from './unchanged.ts';
+import { byFolder, folderOf, giveBack, isWhole, moveFolders } from './whole-folders.ts';
 
 export interface Aside {
   /** Folder that is written to, on the same disk as the output folder. */
@@ -28,6 +29,8 @@ export interface Aside {
   readonly outputs: Map<string, string>;
   /** How many files were written anew; the others were taken over. */
   readonly written: string[];
+  /** Pages that came out as they were: taken over at the swap. */
+  readonly same: Set<string>;
   readonly folders: Set<string>;
 }
 
@@ -37,7 +40,7 @@ export function openAside(out: string, last: LastBuild | undefined): Aside {
   // mkdtemp makes a folder that only its owner may enter, and the swap would keep it so.
   chmodSync(folder, 0o755);
   writeFileSync(join(folder, manifestFile), '{"unfinished":true}');
-  return { folder, out, last, outputs: new Map(), written: [], folders: new Set() };
+  return { folder, out, last, outputs: new Map(), written: [], same: new Set(), folders: new Set() };
 }
 
 /** What the names of folders aside begin with; see sweep.ts. */
@@ -64,10 +67,15 @@ export function borrow(last: LastBuild | undefined, file: string, into: string):
   return true;
 }
 
-/** Puts a text in place; equal to the last build's, it is taken over unwritten. */
+/** Puts a text in place; equal to the last build's, it is taken over unwritten, but not before the swap: until then it is not there to be read. */
 export function putText(aside: Aside, file: string, text: string): void {
   const hash = hashOf(text);
-  if (aside.last?.manifest.outputs[file] === hash && takeOver(aside, file)) return;
+  const { last } = aside;
+  if (last?.manifest.outputs[file] === hash && (aside.same.has(file) || isUntouched(last, file))) {
+    aside.same.add(file);
+    aside.outputs.set(file, hash);
+    return;
+  }
   writeFileSync(pathFor(aside, file), text);
   aside.outputs.set(file, hash);
   aside.written.push(file);
@@ -85,9 +93,10 @@ export function putCopy(aside: Aside, file: string, from: string): void {
 
 /** Path to write a file to whose bytes come piece by piece; its folder is made. Note it with `noteFile` when it is whole. */
 export function pathFor(aside: Aside, file: string): string {
-  const below = file.slice(0, Math.max(0, file.lastIndexOf('/')));
+  const below = folderOf(file);
   if (!aside.folders.has(below)) mkdirSync(join(aside.folder, below), { recursive: true });
   aside.folders.add(below);
+  aside.same.delete(file);
   // Names of our own files need no tidying, and there are thousands.
   return `${aside.folder}/${file}`;
 }
@@ -98,14 +107,39 @@ export function noteFile(aside: Aside, file: string): void {
   aside.written.push(file);
 }
 
-/** Writes the manifest and swaps the folder in. Between the two renames the old folder stands beside it, and sweep.ts restores it. */
+/** Writes the manifest and swaps the folder in. From the first move to the last the old folder stands beside it, and sweep.ts restores it. */
 export function swapIn(aside: Aside, manifest: Manifest): void {
+  const moved = takeSame(aside);
   writeManifest(aside.folder, manifest);
   const old = `${aside.folder}-old`;
   const had = statSync(aside.out, { throwIfNoEntry: false }) !== undefined;
   if (had) renameSync(aside.out, old);
-  renameSync(aside.folder, aside.out);
+  try {
+    moveFolders(moved, old, aside.folder);
+    renameSync(aside.folder, aside.out);
+  } catch (cause) {
+    if (had) restore(old, aside);
+    throw cause;
+  }
   if (had) removeOld(old);
+}
+
+/** Takes over the pages that came out as they were, each by a link; gives the folders of which there are no others, to be moved whole. */
+function takeSame(aside: Aside): readonly string[] {
+  const { last, same, folder } = aside;
+  if (last === undefined) return [];
+  const moved: string[] = [];
+  for (const [below, files] of byFolder([...same])) {
+    if (isWhole(below, files, last.folder, folder)) moved.push(below);
+    else for (const file of files) linkOrCopy(`${last.folder}/${file}`, pathFor(aside, file));
+  }
+  return moved;
+}
+
+/** The old folder is made whole and put back, as if nothing had been begun. */
+function restore(old: string, { folder, out }: Aside): void {
+  giveBack(old, folder);
+  renameSync(old, out);
 }
 
 /** A folder that we made holds files and folders: to ask of each what it is would cost as much again. */

@@ -1,8 +1,9 @@
-// Clears up after runs that were killed: their folders aside go, and an output folder caught between two renames comes back.
+// Clears up after runs that were killed: their folders aside go, and an output folder caught between two renames comes back, whole.
 import { readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { asidePrefix } from './aside.ts';
 import { isOurs } from './manifest.ts';
+import { giveBack } from './whole-folders.ts';
 
 /**
  * Sweeps the folder around an output folder. Only folders that carry our mark, or hold nothing because their run was killed before
@@ -13,8 +14,10 @@ export function sweep(out: string): void {
     const path = join(dirname(out), left.name);
     if (isAlive(left.process) || !(isOurs(path) || isEmptyFolder(path))) continue;
     const lost = left.old && statSync(out, { throwIfNoEntry: false }) === undefined;
-    if (lost) renameSync(path, out);
-    else rmSync(path, { recursive: true, force: true });
+    if (lost) {
+      giveBack(path, path.slice(0, -'-old'.length));
+      renameSync(path, out);
+    } else rmSync(path, { recursive: true, force: true });
   }
 }
 

@@ -5,6 +5,7 @@ import {
   mkdtempSync,
   readFileSync,
   readdirSync,
+  renameSync,
   realpathSync,
   rmSync,
   statSync,
@@ -71,6 +72,36 @@ test('a build replaces the folder whole, writes only what differs, and drops wha
   expect(statSync(join(out, 'jobs/a.html')).ino).toBe(kept.ino);
   expect(statSync(out).mode & 0o777).toBe(0o755);
   expect(readdirSync(base).sort()).toEqual(['bike', 'binder']);
+});
+
+test('a folder of pages that all came out as before goes over whole; with anything else in it, page by page', () => {
+  const pages = { 'index.html': 'one', 'jobs/a.html': 'a', 'jobs/b.html': 'b', 'parts/far/c.html': 'c' };
+  buildOnce(pages);
+  const [jobs, far] = [statSync(join(out, 'jobs')).ino, statSync(join(out, 'parts/far')).ino];
+  expect(buildOnce({ ...pages, 'index.html': 'two' })).toEqual(['index.html']);
+  expect([statSync(join(out, 'jobs')).ino, statSync(join(out, 'parts/far')).ino]).toEqual([jobs, far]);
+  expect(readFileSync(join(out, 'parts/far/c.html'), 'utf8')).toBe('c');
+  writeFileSync(join(out, 'jobs/theirs.html'), 'put there');
+  expect(buildOnce({ ...pages, 'parts/far/deeper/d.html': 'd' })).toEqual(['index.html', 'parts/far/deeper/d.html']);
+  expect(readdirSync(join(out, 'jobs')).sort()).toEqual(['a.html', 'b.html']);
+  expect(readdirSync(join(out, 'parts/far')).sort()).toEqual(['c.html', 'deeper']);
+  expect(readFileSync(join(out, 'parts/far/c.html'), 'utf8')).toBe('c');
+  expect(buildOnce({ ...pages, 'jobs/new.html': 'n' })).toEqual(['jobs/new.html']);
+  expect(readdirSync(join(out, 'jobs')).sort()).toEqual(['a.html', 'b.html', 'new.html']);
+  expect(existsSync(join(out, 'parts/far/deeper'))).toBe(false);
+  expect(readdirSync(base).sort()).toEqual(['bike', 'binder']);
+});
+
+test('a page put twice is there as it was put last', () => {
+  buildOnce({ 'jobs/a.html': 'old', 'jobs/b.html': 'b' });
+  const aside = openAside(out, readLastBuild(out));
+  putText(aside, 'jobs/a.html', 'old');
+  putText(aside, 'jobs/a.html', 'new');
+  putText(aside, 'jobs/b.html', 'other');
+  putText(aside, 'jobs/b.html', 'b');
+  swapIn(aside, manifestOf(aside));
+  expect(readFileSync(join(out, 'jobs/a.html'), 'utf8')).toBe('new');
+  expect(readFileSync(join(out, 'jobs/b.html'), 'utf8')).toBe('b');
 });
 
 test('until the swap, and when a build is given up, the old folder is as it was', () => {
@@ -190,6 +221,50 @@ test('an output folder caught between the two renames of a swap comes back', () 
   });
   sweep(out);
   expect(readFileSync(join(out, 'index.html'), 'utf8')).toBe('old');
+  expect(readdirSync(base).sort()).toEqual(['bike', 'binder']);
+});
+
+test('folders that had gone over when a swap was cut short are given back', () => {
+  buildOnce({ 'index.html': 'one', 'jobs/a.html': 'a', 'parts/far/c.html': 'c' });
+  const aside = join(base, `.binder-${String(dead)}-abcdef`);
+  mkdirSync(join(aside, 'parts'), { recursive: true });
+  writeFileSync(join(aside, manifestFile), '{"unfinished":true}');
+  writeFileSync(join(aside, 'index.html'), 'two');
+  mkdirSync(join(aside, 'tables'));
+  renameSync(out, `${aside}-old`);
+  renameSync(join(`${aside}-old`, 'jobs'), join(aside, 'jobs'));
+  renameSync(join(`${aside}-old`, 'parts/far'), join(aside, 'parts/far'));
+  sweep(out);
+  expect(readFileSync(join(out, 'index.html'), 'utf8')).toBe('one');
+  expect(readFileSync(join(out, 'jobs/a.html'), 'utf8')).toBe('a');
+  expect(readFileSync(join(out, 'parts/far/c.html'), 'utf8')).toBe('c');
+  expect(existsSync(join(out, 'tables'))).toBe(false);
+  expect(readdirSync(base).sort()).toEqual(['bike', 'binder']);
+});
+
+test('a swap that fails half way leaves the old folder as it was', () => {
+  buildOnce({ 'index.html': 'one', 'jobs/a.html': 'a', 'parts/b.html': 'b' });
+  const aside = openAside(out, readLastBuild(out));
+  for (const [file, text] of [
+    ['index.html', 'two'],
+    ['jobs/a.html', 'a'],
+    ['parts/b.html', 'b'],
+  ] as const)
+    putText(aside, file, text);
+  // Where the second folder is to go, somebody has put a file.
+  const manifest = manifestOf(aside, {});
+  const meddling: Manifest = {
+    ...manifest,
+    get said() {
+      writeFileSync(join(aside.folder, 'parts'), 'in the way');
+      return [];
+    },
+  };
+  expect(() => swapIn(aside, meddling)).toThrow();
+  dropAside(aside);
+  expect(readFileSync(join(out, 'index.html'), 'utf8')).toBe('one');
+  expect(readFileSync(join(out, 'jobs/a.html'), 'utf8')).toBe('a');
+  expect(readFileSync(join(out, 'parts/b.html'), 'utf8')).toBe('b');
   expect(readdirSync(base).sort()).toEqual(['bike', 'binder']);
 });
 

@@ -30,6 +30,28 @@ describe('every block on every paper', () => {
   }
 });
 
+describe('a table with a column that says nothing, not even in its head', () => {
+  const travel =
+    'Fork travel, from the topped out stop to the bottomed out stop, springs out, both legs alike and straight';
+  const row = { kind: 'cells', cells: [{ text: travel }, { text: '' }, { box: 'write', unit: 'mm' }] } as const;
+  const columns = [
+    { head: '', width: 7 },
+    { head: '', width: 3 },
+    { head: 'Whole', width: 3.5 },
+  ];
+  it.each(papers)('keeps its rows on %s', (paper) => {
+    const table: Block = { type: 'table', use: 'work', empty: '', columns, rows: [row, row, row] };
+    const pages = pagesOf(sheetOf([table], { paper }));
+    expect(itemsOf(pages, 'box').filter(({ use }) => use === 'write')).toHaveLength(3);
+    expect(
+      pages
+        .map(textOf)
+        .join('')
+        .match(/Fork travel/g),
+    ).toHaveLength(3);
+  });
+});
+
 describe('sizes', () => {
   const pages = pagesOf(sheetOf(everyBlock));
   it('draws tick boxes of 5 to 6 mm', () => {

@@ -64,10 +64,11 @@ export function estimatedHeight(tiers: readonly Tier[], needs: readonly ColumnNe
 }
 
 function tierEstimate(tier: Tier, needs: readonly ColumnNeed[], row: number, work: boolean): number {
-  const lines = tier.reduce(
-    (most, place) => Math.max(most, Math.ceil(((needs[place.index]?.texts[row] ?? 0) * 1.1) / place.width)),
-    0,
-  );
+  const lines = tier.reduce((most, { index, width }) => {
+    const text = needs[index]?.texts[row] ?? 0;
+    // A column without a word in it may have no width at all.
+    return text === 0 ? most : Math.max(most, Math.ceil((text * 1.1) / width));
+  }, 0);
   const boxed = tier.some((place) => (needs[place.index]?.boxed ?? false) || (needs[place.index]?.written ?? false));
   const least = work || boxed ? workRow : lines === 0 ? 0 : readRow;
   return Math.max(least, lines * leading + 6);

@@ -70,7 +70,8 @@ function putOffLines(book: Book): readonly string[] {
 function tightenedLines(book: Book): readonly string[] {
   return calledFor(book).flatMap(({ row, reason }) => {
     if (row === undefined || (reason.why !== 'run hot since' && reason.why !== 'ridden since')) return [];
-    const how = reason.why === 'run hot since' ? 'tighten again, stone cold; run hot' : 'see whether still tight; ridden';
+    const how =
+      reason.why === 'run hot since' ? 'tighten again, stone cold; run hot' : 'see whether still tight; ridden';
     return [`${row.fastener.name}: ${how} ${reason.job.date.from}`];
   });
 }

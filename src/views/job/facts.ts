@@ -46,13 +46,12 @@ function stateText(say: (words: string) => string, job: Job): string {
 function distance({ book, say }: ViewContext, job: Job): readonly Fact[] {
   if (job.odometer === undefined) return [];
   const clock = writtenText(job.odometer);
+  const told = { name: say('On the clock'), value: clock };
   const own = book.odometer.machineAt(job.date.from);
-  if (own === undefined) return [{ name: say('On the clock'), value: clock }];
+  // Most machines have the clock they were born with.
+  if (own === undefined || (own.quantity === job.odometer.quantity && own.unit === job.odometer.unit)) return [told];
   const machine = printFigure(own);
-  return [
-    { name: say('On the clock'), value: clock },
-    ...(machine === clock ? [] : fact(say('Distance of the machine'), machine)),
-  ];
+  return machine === clock ? [told] : [told, ...fact(say('Distance of the machine'), machine)];
 }
 
 function continued({ book }: ViewContext, job: Job): Text | undefined {

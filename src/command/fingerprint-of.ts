@@ -20,7 +20,8 @@ export function fingerprintOf(files: readonly SourceFile[]): string {
   return sha256(fingerprintListOf(files));
 }
 
-function hashOfRecord(file: SourceFile): string {
+/** SHA-256 of the text of a record, hexadecimal. */
+export function hashOfRecord(file: SourceFile): string {
   const before = known.get(file);
   if (before !== undefined) return before;
   const made = sha256(file.text);

@@ -1,6 +1,6 @@
 // A whole binder: read, computed, and, if nothing is wrong, written aside and swapped in.
 import { dropAside, noteFile, openAside, putCopy, putText, swapIn, takeOver, type Aside } from '../cache/aside.ts';
-import { hashOf } from '../cache/hash.ts';
+import { shortHash } from '../cache/hash.ts';
 import type { InputMark, LastBuild } from '../cache/manifest.ts';
 import { binderData, binderSchema, dueCalendar, searchEntries, stops, type Binder } from '../build.ts';
 import { makePhotos, type MadePhoto } from '../photos/photo-work.ts';
@@ -9,6 +9,7 @@ import type { BuildJob } from './workshop/machine-build.ts';
 import { changedPhotos } from './adopt/changed-photos.ts';
 import { carriedData } from './carried-data.ts';
 import { exitCodes, type ExitCode } from './exit-codes.ts';
+import { hashOfRecord } from './fingerprint-of.ts';
 import { saidAtTheEnd, withWay } from './said-at-the-end.ts';
 import { onInterrupt } from './interrupt.ts';
 import { namedPhotos } from './named-photos.ts';
@@ -182,9 +183,11 @@ function notePhotos(aside: Aside, photos: readonly MadePhoto[]): void {
   }
 }
 
-function inputMarks(read: ReadMachine): readonly InputMark[] {
-  return read.folder.stamps.map((stamp) => {
-    const text = read.textOf(stamp.file);
-    return { ...stamp, hash: text === undefined ? '' : hashOf(text) };
+/** Each file as it was read; a record has been hashed for the fingerprint already. */
+function inputMarks({ folder: { shared, files, stamps } }: ReadMachine): readonly InputMark[] {
+  const records = new Map([...shared, ...files].map((one) => [one.file, one]));
+  return stamps.map((stamp) => {
+    const record = records.get(stamp.file);
+    return { ...stamp, hash: record === undefined ? '' : shortHash(hashOfRecord(record)) };
   });
 }

@@ -4,7 +4,7 @@ import { appliesTo } from '../book/applies.ts';
 import { fact, lines, paragraphs, stack } from './wording/blocks.ts';
 import { cautionNamed } from './wording/caution.ts';
 import { count } from './wording/count.ts';
-import { timingOf, type Timing } from './figures/timing.ts';
+import { timingFact, timingOf, type Timing } from './figures/timing.ts';
 import { timingDisc } from './figures/timing-disc.ts';
 import { inMillimetres, label, outline, upright } from './wording/true-scale.ts';
 import { writtenText } from './wording/value.ts';
@@ -91,11 +91,7 @@ function strip(context: ViewContext, diameter: number): readonly Block[] {
       type: 'facts',
       facts: [
         ...fact(say('Rim, as measured'), flywheel === undefined ? undefined : writtenText(flywheel)),
-        ...fact(
-          say('Timing before top dead centre'),
-          timing === undefined ? say('not known: no line is drawn for it') : timing.told,
-          timing?.range?.text,
-        ),
+        ...timingFact(say, timing),
       ],
     },
     {

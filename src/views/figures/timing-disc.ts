@@ -1,10 +1,10 @@
 // A disc of degrees for the end of a crankshaft whose flywheel is inside, with the timing marked where it is known.
 import type { Block, DrawingMark } from '../../sheet/sheet.ts';
-import { fact, lines } from '../wording/blocks.ts';
+import { lines } from '../wording/blocks.ts';
 import { count } from '../wording/count.ts';
 import { label } from '../wording/true-scale.ts';
 import type { ViewContext } from '../view.ts';
-import { timingOf, type Timing } from './timing.ts';
+import { timingFact, timingOf, type Timing } from './timing.ts';
 
 /** Millimetres; a degree at its edge is about one, and it fits on half a sheet. */
 const radius = 50;
@@ -36,16 +36,7 @@ export function timingDisc({ book, say }: ViewContext): readonly Block[] {
         'Where the spark is advanced by hand or by weights, look whether the book’s figure is for full advance, and hold it there.',
       ),
     ]),
-    {
-      type: 'facts',
-      facts: [
-        ...fact(
-          say('Timing before top dead centre'),
-          timing === undefined ? say('not known: no line is drawn for it') : timing.told,
-          timing?.range?.text,
-        ),
-      ],
-    },
+    { type: 'facts', facts: timingFact(say, timing) },
     {
       type: 'drawing',
       title: say('Timing disc, degrees of the crank to both sides of top dead centre'),

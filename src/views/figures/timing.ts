@@ -4,6 +4,7 @@ import { printFigure, printRange } from '../../figure/print.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { degree } from '../../quantity/units.ts';
 import type { Text } from '../../sheet/sheet.ts';
+import { fact, type Fact } from '../wording/blocks.ts';
 import { inlineFigure } from '../wording/figure.ts';
 import { valueText } from '../wording/value.ts';
 import { headFigures } from './engine.ts';
@@ -14,6 +15,12 @@ export interface Timing {
   /** The angle as it is printed beside the drawing, leading to its working where it was worked out. */
   readonly told: Text;
   readonly range?: { readonly low: number; readonly high: number; readonly text: string };
+}
+
+/** What stands beside a strip or a disc: the timing that is marked on it, or why none is. */
+export function timingFact(say: (words: string) => string, timing: Timing | undefined): readonly Fact[] {
+  const told = timing === undefined ? say('not known: no line is drawn for it') : timing.told;
+  return fact(say('Timing before top dead centre'), told, timing?.range?.text);
 }
 
 /** `39°` alone may be either. */
